@@ -1,0 +1,9 @@
+//! The tools that build the app, serve it and write its types. None of them
+//! knows anything of parts or costs: that is the core's.
+
+#[cfg(feature = "build")]
+pub mod bindings;
+pub mod server;
+#[cfg(feature = "build")]
+pub mod shell;
+pub mod workspace;
