@@ -1,1 +1,4 @@
-//! placeholder
+//! Journeys through browsers: only what needs a browser is here. Each engine's
+//! tests carry its name, so that one engine can be run alone.
+
+mod smoke;
