@@ -1,0 +1,36 @@
+import { LitElement } from 'lit';
+
+/**
+ * The ground of every element of the kit: rendered into the page itself, so that one sheet of styles, one focus order and
+ * every testing tool see it as plain HTML.
+ */
+export abstract class LightElement extends LitElement {
+  // What the element draws goes before what was written between its tags.
+  protected override createRenderRoot(): HTMLElement {
+    this.renderOptions.renderBefore ??= this.firstChild;
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.addEventListener('asf-speech', this.speechChanged);
+  }
+
+  override disconnectedCallback(): void {
+    document.removeEventListener('asf-speech', this.speechChanged);
+    super.disconnectedCallback();
+  }
+
+  /** Focus goes to the part of the element that takes it. */
+  override focus(options?: FocusOptions): void {
+    const inner = this.querySelector<HTMLElement>('button, a[href], input, select, textarea, [tabindex]');
+    if (inner) inner.focus(options);
+    else super.focus(options);
+  }
+
+  protected tell<T>(name: string, detail: T): void {
+    this.dispatchEvent(new CustomEvent<T>(name, { detail, bubbles: true, composed: true }));
+  }
+
+  private readonly speechChanged = (): void => { this.requestUpdate(); };
+}

@@ -1,0 +1,32 @@
+import type { Standing, TagMarks } from '../kit/standing';
+import { count } from './format';
+import { marks, standings } from './standings';
+import type { Vocabulary } from './vocabulary';
+
+/** What the pieces of the kit say by themselves. */
+export const kit = (trade: Vocabulary) => ({
+  tagName(number: string, standing: Standing, over: TagMarks): string {
+    const extra = (Object.keys(marks) as (keyof TagMarks)[]).filter((mark) => over[mark]).map((mark) => marks[mark]);
+    return ['tag ' + number, standings(trade)[standing], ...extra].join(', ');
+  },
+  nextTag: 'Next tag',
+  nextTagName: (number: string) => `Next tag, ${number}`,
+  photo: 'Photo',
+  safe: 'safe',
+  saving: 'saving',
+  failed: 'not saved',
+  kept: 'kept',
+  notKept: 'not kept',
+  chosen: 'chosen',
+  undo: 'Undo',
+  close: 'Close',
+  back: 'Back',
+  cheapest: 'cheapest',
+  reminderDue: 'reminder due',
+  workingSource: 'how it came about',
+  optional: 'may stay empty',
+  openWorking: (figure: string) => `${figure}, how it came about`,
+  toThePage: 'To the page',
+  photoOf: (name: string) => `photo, ${name}`,
+  saveNumber: (n: number) => count(n, 'photo'),
+});

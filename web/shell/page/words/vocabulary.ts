@@ -1,0 +1,20 @@
+/** The trade words that differ between British and American workshops. */
+export interface Vocabulary {
+  stores: string;
+  surcharge: string;
+  specialist: string;
+  docket: string;
+  dockets: string;
+  conserve: string;
+  outForWork: string;
+  splitPin: string;
+  circlip: string;
+  damper: string;
+  stubAxle: string;
+  spanner: string;
+  earth: string;
+  colour: string;
+  tyre: string;
+}
+
+export type Speech = 'british' | 'american';
