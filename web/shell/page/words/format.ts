@@ -85,6 +85,13 @@ export function bytes(count: number): string {
   return `${number(value, value < 10 && unit > 1 ? 1 : 0)}${KEEP}${units[unit]}`;
 }
 
+/** "1.4 of 11.2 GB": the unit once when it is the same. */
+export function bytesOf(part: number, whole: number): string {
+  const [a, b] = [bytes(part), bytes(whole)];
+  const [figure, unit] = a.split(KEEP);
+  return b.endsWith(`${KEEP}${unit}`) ? `${figure} of ${b}` : `${a} of ${b}`;
+}
+
 /** A chance from 0 to 1 as "81 of 100". */
 export function ofHundred(chance: number): string {
   return `${Math.round(chance * 100)} of${KEEP}100`;

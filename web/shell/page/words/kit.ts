@@ -1,5 +1,5 @@
 import type { Standing, TagMarks } from '../kit/standing';
-import { count } from './format';
+import { bytesOf, count } from './format';
 import { marks, standings } from './standings';
 import type { Vocabulary } from './vocabulary';
 
@@ -26,6 +26,7 @@ export const kit = (trade: Vocabulary) => ({
   workingSource: 'how it came about',
   optional: 'may stay empty',
   openWorking: (figure: string) => `${figure}, how it came about`,
+  room: (used: number, total: number) => bytesOf(used, total),
   toThePage: 'To the page',
   photoOf: (name: string) => `photo, ${name}`,
   saveNumber: (n: number) => count(n, 'photo'),

@@ -1,0 +1,55 @@
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { words } from '../words';
+import './icon';
+import { LightElement } from './light-element';
+
+let dialogs = 0;
+
+/** A sheet laid over the page, square. Escape and Close tell `asf-close`; focus goes back to where it came from. */
+@customElement('asf-dialog')
+export class Dialog extends LightElement {
+  @property({ type: Boolean }) open = false;
+  @property({ attribute: false }) label: unknown = '';
+  @property({ attribute: false }) body: unknown = nothing;
+  /** Buttons at the foot; the one that does it last. */
+  @property({ attribute: false }) actions: unknown = nothing;
+
+  private readonly mark = `asf-dialog-${++dialogs}`;
+  private cameFrom: HTMLElement | null = null;
+
+  override render(): TemplateResult {
+    return html`<dialog class="dialog" aria-labelledby=${this.mark} @close=${this.closed} @cancel=${(event: Event) => { event.stopPropagation(); }}>
+      ${this.open ? html`<div class="dialog-head"><h2 class="dialog-label" id=${this.mark}>${this.label}</h2>
+        <button type="button" class="dialog-close" @click=${() => { this.dialog?.close(); }}><asf-icon name="close"></asf-icon><span class="unseen">${words().kit.close}</span></button></div>
+      <div class="dialog-body">${this.body}</div>
+      ${this.actions === nothing ? nothing : html`<div class="dialog-actions">${this.actions}</div>`}` : nothing}
+    </dialog>`;
+  }
+
+  override updated(changed: PropertyValues<this>): void {
+    if (!changed.has('open') || !this.dialog) return;
+    if (this.open && !this.dialog.open) {
+      this.cameFrom = document.activeElement instanceof HTMLElement ? document.activeElement : null;
+      this.dialog.showModal();
+    } else if (!this.open && this.dialog.open) this.dialog.close();
+  }
+
+  override disconnectedCallback(): void {
+    if (this.dialog?.open) this.dialog.close();
+    super.disconnectedCallback();
+  }
+
+  private get dialog(): HTMLDialogElement | null {
+    return this.querySelector(':scope > dialog');
+  }
+
+  private readonly closed = (event: Event): void => {
+    event.stopPropagation();
+    this.open = false;
+    if (this.cameFrom?.isConnected) this.cameFrom.focus();
+    this.tell('asf-close', null);
+  };
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-dialog': Dialog } }

@@ -1,0 +1,71 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { currencySign } from '../words/format';
+import './icon';
+import type { IconName } from './icon-drawings';
+import { LightElement } from './light-element';
+
+export type FieldKind = 'text' | 'area' | 'number' | 'money' | 'hours' | 'find';
+let fields = 0;
+
+/** A label above, a large input, a hint below; an error says what to do. Native `input` and `change` come through; `value` follows each stroke. */
+@customElement('asf-field')
+export class Field extends LightElement {
+  @property() label = '';
+  @property({ type: Boolean, attribute: 'hide-label' }) hideLabel = false;
+  @property() kind: FieldKind = 'text';
+  @property() value = '';
+  @property() hint = '';
+  @property() error = '';
+  @property() unit = '';
+  @property() currency = 'GBP';
+  @property() name = '';
+  @property() icon?: IconName;
+  @property() placeholder = '';
+  @property({ type: Number }) max = 0;
+  @property({ attribute: false }) suggestions: readonly string[] = [];
+  @property({ type: Boolean }) disabled = false;
+
+  private readonly mark = `asf-field-${++fields}`;
+
+  override render(): TemplateResult {
+    const about = [this.hint && `${this.mark}-hint`, this.error && `${this.mark}-error`].filter(Boolean).join(' ');
+    return html`<div class="field ${this.error ? 'field-wrong' : ''}">
+      <label class=${this.hideLabel ? 'unseen' : 'field-label'} for=${this.mark}>${this.label}</label>
+      <div class="field-box">
+        ${this.icon ? html`<asf-icon name=${this.icon}></asf-icon>` : nothing}
+        ${this.kind === 'money' ? html`<span class="field-unit" aria-hidden="true">${currencySign(this.currency)}</span>` : nothing}
+        ${this.kind === 'area' ? this.area(about) : this.input(about)}
+        ${this.unitWord() ? html`<span class="field-unit">${this.unitWord()}</span>` : nothing}
+      </div>
+      ${this.hint ? html`<p class="field-hint" id="${this.mark}-hint">${this.hint}</p>` : nothing}
+      <div role="alert" class="field-alert">${this.error ? html`<p class="field-error" id="${this.mark}-error"><asf-icon name="caution" size="20"></asf-icon>${this.error}</p>` : nothing}</div>
+      ${this.suggestions.length ? html`<datalist id="${this.mark}-list">${this.suggestions.map((one) => html`<option value=${one}></option>`)}</datalist>` : nothing}
+    </div>`;
+  }
+
+  private unitWord(): string {
+    return this.unit || (this.kind === 'hours' ? 'h' : '');
+  }
+
+  private input(about: string): TemplateResult {
+    const figures = this.kind === 'number' || this.kind === 'money';
+    return html`<input class="field-input ${figures || this.kind === 'hours' ? 'field-figure' : ''}" id=${this.mark} name=${this.name || nothing}
+      type=${this.kind === 'find' ? 'search' : 'text'} inputmode=${figures ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
+      autocomplete="off" autocapitalize=${this.kind === 'text' ? 'sentences' : 'off'} spellcheck="false" maxlength=${this.max || nothing} placeholder=${this.placeholder || nothing}
+      list=${this.suggestions.length ? `${this.mark}-list` : nothing} ?disabled=${this.disabled} .value=${this.value}
+      aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow}>`;
+  }
+
+  private area(about: string): TemplateResult {
+    return html`<textarea class="field-input" id=${this.mark} name=${this.name || nothing} rows="3" maxlength=${this.max || nothing} ?disabled=${this.disabled} .value=${this.value}
+      placeholder=${this.placeholder || nothing} aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow}></textarea>`;
+  }
+
+  private follow(event: Event): void {
+    const { target } = event;
+    if (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) this.value = target.value;
+  }
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-field': Field } }
