@@ -1,12 +1,21 @@
-//! Builds the whole app into `web/dist`.
+//! Builds the whole app into `web/dist`, or only installs the shell's packages.
+//!
+//! `make [install]`
 
 use std::time::Instant;
 
+use anyhow::bail;
 use asfound_demo::{bindings, shell};
 
 fn main() -> anyhow::Result<()> {
-    step("wasm and its bindings", bindings::make)?;
-    step("page, workers, service worker", shell::make)
+    match std::env::args().nth(1).as_deref() {
+        None => {
+            step("wasm and its bindings", bindings::make)?;
+            step("page, workers, service worker", shell::make)
+        }
+        Some("install") => step("the shell's packages", shell::install),
+        Some(other) => bail!("unknown argument {other}"),
+    }
 }
 
 fn step(name: &str, make: fn() -> anyhow::Result<()>) -> anyhow::Result<()> {
