@@ -1,4 +1,5 @@
 //! Journeys through browsers: only what needs a browser is here. Each engine's
 //! tests carry its name, so that one engine can be run alone.
 
+mod hosting;
 mod smoke;

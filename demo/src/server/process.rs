@@ -9,6 +9,7 @@ use std::sync::OnceLock;
 
 use anyhow::{Context, bail};
 
+use super::Site;
 use crate::workspace;
 
 /// A running server; it ends with this value.
@@ -19,26 +20,21 @@ pub struct ServerProcess {
 }
 
 impl ServerProcess {
-    /// Serves a folder on any free port.
-    pub fn start(folder: &Path) -> anyhow::Result<Self> {
-        Self::start_on(folder, 0)
-    }
-
-    /// Serves a folder on a given port, as after an interruption.
-    pub fn start_on(folder: &Path, port: u16) -> anyhow::Result<Self> {
-        if !folder.join("index.html").is_file() {
-            bail!("{} holds no app: run demo/run or tests/run first", folder.display());
+    /// Starts a server and waits for its address.
+    pub fn start(site: &Site) -> anyhow::Result<Self> {
+        if !site.folder.join("index.html").is_file() {
+            bail!("{} holds no app: run demo/run or tests/run first", site.folder.display());
         }
         let mut child = Command::new(program()?)
             .arg("--dir")
-            .arg(folder)
-            .args(["--port", &port.to_string()])
+            .arg(&site.folder)
+            .args(["--port", &site.port.to_string(), "--under", &site.under])
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
             .spawn()
             .context("cannot start the server")?;
         let stdout = child.stdout.take().expect("stdout was piped");
-        let mut server = Self { child, address: String::new(), port };
+        let mut server = Self { child, address: String::new(), port: site.port };
         BufReader::new(stdout).read_line(&mut server.address)?;
         server.address.truncate(server.address.trim_end().len());
         server.port = port_of(&server.address).context("the server ended without an address")?;

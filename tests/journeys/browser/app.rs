@@ -1,20 +1,29 @@
 //! The finished app on a server that can go away and come back.
 
-use asfound_demo::server::ServerProcess;
+use std::path::PathBuf;
+
+use asfound_demo::server::{ServerProcess, Site};
 use asfound_demo::workspace;
 
-/// The app, served on loopback from `web/dist`.
+/// The app, served on loopback.
 pub struct App {
     server: Option<ServerProcess>,
+    site: Site,
     address: String,
-    port: u16,
 }
 
 impl App {
-    /// Starts a server on any free port.
+    /// Serves `web/dist`.
     pub fn start() -> anyhow::Result<Self> {
-        let server = ServerProcess::start(&workspace::dist())?;
-        Ok(Self { address: server.address().to_owned(), port: server.port(), server: Some(server) })
+        Self::start_from(workspace::dist(), "/")
+    }
+
+    /// Serves another folder, below a path with a slash at both ends.
+    pub fn start_from(folder: PathBuf, under: &str) -> anyhow::Result<Self> {
+        let mut site = Site { folder, under: under.into(), port: 0 };
+        let server = ServerProcess::start(&site)?;
+        site.port = server.port();
+        Ok(Self { address: server.address().to_owned(), site, server: Some(server) })
     }
 
     /// Where the app is, with a slash at the end.
@@ -33,7 +42,7 @@ impl App {
     /// The network comes back, at the same address.
     pub fn go_online(&mut self) -> anyhow::Result<()> {
         if self.server.is_none() {
-            self.server = Some(ServerProcess::start_on(&workspace::dist(), self.port)?);
+            self.server = Some(ServerProcess::start(&self.site)?);
         }
         Ok(())
     }
