@@ -4,10 +4,12 @@ import { readdirSync, existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
-const projects = readdirSync(here, { withFileTypes: true })
+const places = readdirSync(here, { withFileTypes: true })
   .filter((place) => place.isDirectory() && existsSync(`${here}/${place.name}/tsconfig.json`))
   .flatMap((place) => readdirSync(`${here}/${place.name}`).map((file) => `${place.name}/${file}`))
   .filter((path) => /\/tsconfig[^/]*\.json$/.test(path));
+
+const projects = ['tsconfig.json', ...places];
 
 const failed = projects.filter((project) => {
   const { status } = spawnSync('npx', ['--no-install', 'tsc', '--noEmit', '-p', project], { cwd: here, stdio: 'inherit' });

@@ -36,3 +36,56 @@ describe('ready for use with no signal', () => {
     expect(await everythingIsKept()).toBe(false);
   });
 });
+
+describe('a new version', () => {
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    vi.resetModules();
+  });
+
+  async function start(controlled: boolean) {
+    const { applyUpdate, updates, updateIsWaiting, watchForUpdates } = await import('./update.ts');
+    const heard: string[] = [];
+    for (const what of ['ready', 'waiting', 'changed']) updates.addEventListener(what, () => heard.push(what));
+    const waiting = { postMessage: vi.fn() };
+    const registration = Object.assign(new EventTarget(), { waiting, active: {}, installing: null });
+    const serviceWorker = Object.assign(new EventTarget(), {
+      controller: controlled ? {} : null,
+      register: () => Promise.resolve(registration),
+      ready: new Promise(() => undefined),
+    });
+    const reload = vi.fn();
+    vi.stubGlobal('navigator', { serviceWorker });
+    vi.stubGlobal('document', new EventTarget());
+    vi.stubGlobal('location', { reload });
+    watchForUpdates();
+    await Promise.resolve();
+    return { applyUpdate, updateIsWaiting, heard, waiting, reload, takeOver: () => serviceWorker.dispatchEvent(new Event('controllerchange')) };
+  }
+
+  it('waits until it is let in, then the page loads once', async () => {
+    const page = await start(true);
+    expect(page.updateIsWaiting()).toBe(true);
+    expect(page.heard).toEqual(['waiting']);
+    expect(page.waiting.postMessage).not.toHaveBeenCalled();
+    page.applyUpdate();
+    expect(page.waiting.postMessage).toHaveBeenCalledWith({ type: 'SKIP_WAITING' });
+    expect(page.reload).not.toHaveBeenCalled();
+    page.takeOver();
+    expect(page.reload).toHaveBeenCalledOnce();
+  });
+
+  it('let in by another window is told, never loaded under the hands', async () => {
+    const page = await start(true);
+    page.takeOver();
+    expect(page.heard).toEqual(['waiting', 'changed']);
+    expect(page.reload).not.toHaveBeenCalled();
+  });
+
+  it('is not what the very first installation is', async () => {
+    const page = await start(false);
+    page.takeOver();
+    expect(page.heard).not.toContain('changed');
+    expect(page.reload).not.toHaveBeenCalled();
+  });
+});
