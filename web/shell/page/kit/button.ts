@@ -25,7 +25,7 @@ export class Button extends LightElement {
   @property() label = '';
 
   override render(): TemplateResult {
-    const look = ['second-button', this.column && 'second-button-column', this.compact && 'second-button-compact', this.plain && 'second-button-plain']
+    const look = ['second-button', this.column && 'second-button-column', this.compact && 'second-button-compact', this.plain && 'second-button-plain', this.pressed === 'true' && 'cut']
       .filter(Boolean).join(' ');
     const inside = html`${this.icon ? html`<asf-icon name=${this.icon}></asf-icon>` : nothing}<span>${this.word}</span>${
       this.key ? html`<asf-key class="key-end" name=${this.key}></asf-key>` : nothing}`;

@@ -48,8 +48,9 @@ export const drawings = {
   history: svg`<path d="M5.1 0V28M5.1 5.6H26M5.1 14H21M5.1 22.4H26" /><circle class="s" cx="5.1" cy="14" r="4.2" />`,
   keyboard: svg`<path d="M1.1 5.1H26.9V22.9H1.1Z" /><path class="s" d="M5 9H8V12H5ZM10 9H13V12H10ZM15 9H18V12H15ZM20 9H23V12H20ZM8 16.5H20V19H8Z" />`,
   timer: svg`<circle cx="14" cy="16.4" r="10" /><path d="M10 1.6H18M14 2V6.5M14 16.4L19 10.8" /><circle class="s" cx="14" cy="16.4" r="2.6" />`,
-  joint: svg`<path d="M6.1 1.1H21.9V6.9H6.1ZM3 11H25M11 6.9V21M17 6.9V21" /><path class="s" d="M6 16H22V22H6Z" /><path d="M11 22V28M17 22V28" />`,
-  gauge: svg`<path d="M1.1 4.1V9.9H26.9V4.1M7.5 9.9V24.9M17.5 9.9V24.9" /><path class="s" d="M9.5 15H15.5V21H9.5Z" />`,
+  // a joint in the order it came off
+  joint: svg`<path class="s" d="M7 0.5H21V7H7Z" /><path d="M3.5 10H24.5M1.1 13.6H26.9V18.6H1.1ZM8.1 22.1H19.9V27H8.1Z" />`,
+  gauge: svg`<path d="M1.1 3.1H26.9V8.5H1.1ZM3.1 8.5V25L8.5 19.5V8.5" /><path class="s" d="M13 8.5H23.5V14H18.5V26.5L13 21Z" />`,
   mark: svg`<path d="M14 1V16" stroke-width="2.6" /><path class="s" d="M14 26L7 14H21Z" />`,
   series: svg`<path d="M7.1 7.1H26.9V22.9H7.1ZM4 20H1.1V4.1H22V6" /><circle class="s" cx="17" cy="15" r="4.2" />`,
   bin: svg`<path d="M4.1 8.1H23.9L22 26.9H6Z" /><path d="M1 3.6H27" stroke-width="2.6" />`,

@@ -7,7 +7,12 @@ import { LitElement } from 'lit';
 export abstract class LightElement extends LitElement {
   // What the element draws goes before what was written between its tags.
   protected override createRenderRoot(): HTMLElement {
-    this.renderOptions.renderBefore ??= this.firstChild;
+    // A mark of its own is needed: lit keeps its books on that node, and the first child may keep its own there.
+    if (!this.renderOptions.renderBefore) {
+      const mark = document.createComment('');
+      this.insertBefore(mark, this.firstChild);
+      this.renderOptions.renderBefore = mark;
+    }
     return this;
   }
 

@@ -28,8 +28,8 @@ export class Row extends LightElement {
 
   override render(): TemplateResult {
     const inside = this.inside();
-    if (this.selecting) return html`<button type="button" class="row" aria-pressed=${this.chosen ? 'true' : 'false'}>${inside}</button>`;
-    if (this.href !== undefined) return html`<a class="row" href=${this.href} aria-current=${this.current ? 'true' : nothing}>${inside}</a>`;
+    if (this.selecting) return html`<button type="button" class="row ${this.chosen ? 'cut' : ''}" aria-pressed=${this.chosen ? 'true' : 'false'}>${inside}</button>`;
+    if (this.href !== undefined) return html`<a class="row ${this.current ? 'cut' : ''}" href=${this.href} aria-current=${this.current ? 'true' : nothing}>${inside}</a>`;
     return html`<div class="row">${inside}</div>`;
   }
 
@@ -40,7 +40,7 @@ export class Row extends LightElement {
         <span class="row-standing" aria-hidden="true">${missing ? words().marks.missing : words().standings[this.standing]}</span></span>
       <span class="row-words"><span class="row-name">${this.name}</span><span class="row-second">${this.second}</span></span>
       ${this.end ? html`<span class="row-end">${this.end}</span>` : nothing}
-      ${this.selecting && this.chosen ? html`<asf-icon class="row-tick" name="kept"></asf-icon>` : this.picture()}`;
+      ${this.selecting && this.chosen ? html`<asf-icon class="row-tick" name="check"></asf-icon>` : this.picture()}`;
   }
 
   private picture(): TemplateResult | typeof nothing {

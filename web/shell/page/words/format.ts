@@ -82,7 +82,7 @@ export function bytes(count: number): string {
   const units = ['B', 'kB', 'MB', 'GB', 'TB'];
   let [value, unit] = [Math.max(0, count), 0];
   while (value >= 999.5 && unit < units.length - 1) { value /= 1000; unit += 1; }
-  return `${number(value, value < 10 && unit > 1 ? 1 : 0)}${KEEP}${units[unit]}`;
+  return `${number(value, value < 10 || unit > 2 ? 1 : 0)}${KEEP}${units[unit]}`;
 }
 
 /** "1.4 of 11.2 GB": the unit once when it is the same. */

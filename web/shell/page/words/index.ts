@@ -5,6 +5,20 @@ import { moments } from './moments';
 import { places } from './places';
 import { routes } from './routes';
 import { sides } from './sides';
+import { costing } from './costing';
+import { handOver } from './hand-over';
+import { history } from './history';
+import { parts } from './parts';
+import { photo } from './photo';
+import { plan } from './plan';
+import { problems } from './problems';
+import { refit } from './refit';
+import { safeKeeping } from './safe-keeping';
+import { selfTest } from './self-test';
+import { settings } from './settings';
+import { sheet } from './sheet';
+import { stores } from './stores';
+import { vehicles } from './vehicles';
 import { trade } from './speech';
 import { marks, standings } from './standings';
 import type { Vocabulary } from './vocabulary';
@@ -21,6 +35,20 @@ const all = (vocabulary: Vocabulary) => ({
   routes: routes(vocabulary),
   sides,
   standings: standings(vocabulary),
+  costing: costing(vocabulary),
+  handOver: handOver(vocabulary),
+  history,
+  parts: parts(vocabulary),
+  photo,
+  plan,
+  problems: problems(vocabulary),
+  refit,
+  safeKeeping,
+  selfTest,
+  settings: settings(vocabulary),
+  sheet: sheet(vocabulary),
+  stores: stores(vocabulary),
+  vehicles,
 });
 
 export type Words = ReturnType<typeof all>;

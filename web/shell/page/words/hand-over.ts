@@ -1,0 +1,27 @@
+import { bytes, count, number } from './format';
+import type { Vocabulary } from './vocabulary';
+
+/** Lists and job files out and in. */
+export const handOver = (trade: Vocabulary) => ({
+  title: 'Hand over',
+  list: { title: 'Parts list', lead: 'With route, quote and sums. Photos in it carry no location.', filter: 'Which parts', form: 'As', forms: { 'parts-html': 'page with photos', 'parts-csv': 'table for a spreadsheet' },
+    formSecond: { 'parts-html': 'opens anywhere, prints well', 'parts-csv': 'CSV' }, chosen: (n: number) => count(n, 'part'), none: 'No part is like that: nothing to prepare.' },
+  file: { title: 'Job file', out: 'Everything in one file: entries, photos, spoken notes.', warn: 'Photos are kept as the camera made them: they may hold the place where they were taken.', size: (n: number) => `about ${bytes(n)}`,
+    holds: (photos: number, entries: number) => `${count(photos, 'photo')}, ${count(entries, 'entry', 'entries')}` },
+  prepare: 'Prepare', preparing: (what: string) => `Preparing ${what}`, progress: (done: number, all: number) => (all > 0 ? `${number(Math.floor((done / all) * 100))} of 100` : 'under way'),
+  stop: 'Stop', stopped: 'Stopped. Nothing was handed out; it can be started again.',
+  ready: (name: string, size: number) => `${name}, ${bytes(size)}`, readyWord: 'Ready',
+  share: 'Share', save: 'Save to this device', look: 'Look at it here', again: 'Prepare again', back: 'Back', print: 'Print',
+  shared: 'Handed to the share sheet.', saved: 'Handed to the browser’s downloads.', cancelled: 'Not shared. The file is still ready here.',
+  failed: (why: string) => ({ happened: 'It could not be prepared.', safe: 'The record is not touched.', todo: `Try again. If it fails again, the rescue page can save everything. (${why})` }),
+  shareFailed: (why: string) => ({ happened: 'The share sheet refused it.', safe: 'The file is still ready here.', todo: `Save it instead, or try again. (${why})` }),
+  noWay: { happened: 'This installed app can neither share nor download a file of this kind.', safe: 'Nothing is lost.', todo: 'Open this address in the browser, or hand over the page with photos instead.' },
+  bigFile: 'Some share sheets refuse files above 50 MB: then save it.',
+  bring: { title: 'Bring in a job file', lead: 'First you see what would happen; nothing is written before you say so.', pick: 'Choose a job file', reading: 'Reading the file', dry: 'What it would bring',
+    newEntries: 'new entries', known: 'entries already here', newPhotos: 'new photos and sounds', missing: 'named in it but not in it', conflicts: 'values to settle afterwards', otherJob: 'It holds another job: it will stand beside this one.', sameJob: 'It holds this job: both become one.',
+    nothingNew: 'Everything in it is here already.', go: 'Bring it in', leave: 'Leave it', bringing: 'Bringing it in', done: 'Brought in', report: 'What was brought in', another: 'Another file', toProblems: 'Settle them', openIt: 'Open that job',
+    failed: (why: string) => ({ happened: 'The file could not be read.', safe: 'Nothing was written; the record is as before.', todo: `Fetch it again from where it came. (${why})` }),
+    partFailed: (why: string) => ({ happened: 'It was not brought in completely.', safe: 'What was ticked before is as it was. What arrived is kept; bringing the file in again adds only the rest.', todo: `Try again. (${why})` }),
+    damaged: (n: number) => `${count(n, 'piece')} of the file damaged and left out`, },
+  dockets: trade.dockets,
+});

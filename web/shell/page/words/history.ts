@@ -1,0 +1,28 @@
+import type { FieldName } from '../../bridge/protocol';
+import { count } from './format';
+
+/** What each field is called. */
+export const fieldNames: Record<FieldName, string> = {
+  kind: 'Kind', name: 'Name', struck: 'Struck out', done: 'Carried out', remark: 'Remark',
+  currency: 'Currency', hour_value: 'Value of an hour', vocabulary: 'Trade words', units: 'Units', aim: 'Aim', driver_side: 'Driver sits', handed_out: 'Job file made',
+  device: 'Device', number: 'Number', donor: 'Donor', year: 'Year', identity_number: 'Identity number',
+  vehicle: 'Vehicle', inside: 'Inside', side: 'Side', open: 'Open',
+  tag: 'Tag', assembly: 'Assembly', quantity: 'Pieces', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', family: 'Family',
+  place: 'Where it lies', single_use: 'Single use', cannot_be_bought: 'Cannot be bought', missing_from_start: 'Missing from the start', wrong_piece: 'Wrong piece fitted', stuck: 'Stuck', tried: 'What was tried',
+  off: 'Off', order: 'Order', from_boxes: 'Bought in boxes', triage: 'First word', split_from: 'Split from', chosen: 'Route chosen',
+  bag: 'Bag', joint: 'Joint', thickness: 'Thickness', size: 'Size',
+  of: 'Of', moment: 'Taken when', shot: 'Taken for', caption: 'Words under the photo', blob: 'Picture or sound', length: 'Bytes', media_type: 'Form', taken: 'When', shape: 'Mark', x: 'Across', y: 'Down', dx: 'Width', dy: 'Height',
+  text: 'Text', lasts: 'Lasts', within: 'In', place_kind: 'Kind of place', check: 'Looked at', skipped: 'Left out',
+  route: 'Route', cash: 'Cash', own_time: 'Own time', chance: 'Fails', strip_again: 'Strip again', cash_certainty: 'Price is', own_time_certainty: 'Hours are', chance_certainty: 'Chance is', from: 'From',
+  quote: 'Quote', who: 'Who decided', hour_value_then: 'Value of an hour then', expected_then: 'Expected cost then',
+};
+
+/** What was ever written, in words. */
+export const history = {
+  title: 'History', second: (n: number) => count(n, 'entry', 'entries'), field: fieldNames,
+  emptied: 'emptied', yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, undo: 'Undo this', undone: 'Undone',
+  gone: { first: 'Nothing was written about this.', then: 'It is not in this job.' },
+  certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess' },
+  triage: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' },
+  other: 'another record', unchanged: 'Latest first. Nothing here is ever deleted.',
+};

@@ -1,0 +1,11 @@
+import { count } from './format';
+
+/** What can be said of the plan today: sums over chosen quotes. */
+export const plan = {
+  title: 'Plan',
+  today: 'Here stand the sums of what is chosen. Order windows, dockets and the calendar come with a later version.',
+  sums: 'Chosen so far', cash: 'cash', ownTime: 'own time', decided: (n: number, all: number) => `${count(n, 'part')} of ${all}`, byRoute: 'By route', open: 'No route chosen', openCount: (n: number) => count(n, 'part'),
+  none: { first: 'Nothing is chosen yet.', then: 'Enter quotes on the sheet of a part and choose one: its cash and hours are summed here.', go: 'To the parts' },
+  hourValue: (hours: string, value: string, sum: string) => `${hours} at ${value} count ${sum}.`,
+  noParts: { first: 'Nothing is off yet.', then: 'Take the first photo in Teardown.', go: 'Go to Teardown' },
+};

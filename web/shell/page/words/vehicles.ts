@@ -1,0 +1,14 @@
+import { count } from './format';
+
+/** The vehicle being done and its donors. */
+export const vehicles = {
+  title: 'Vehicles and donors',
+  done: 'Being done', donors: 'Donors', noDonor: 'none yet', noName: 'no name yet',
+  name: 'Name', year: 'Year', identity: 'Chassis, engine or body number', remark: 'Remark',
+  addDonor: 'Add a donor', addVehicle: 'Add the vehicle', newDonor: 'Donor', made: (name: string) => `${name} added`, needsName: 'Give it a name, as you call it.',
+  wrongYear: 'Give the year in figures, like 1957.', saved: (what: string) => `${what} put down`,
+  strike: 'Strike out', struck: (name: string) => `${name} struck out`,
+  none: { first: 'No vehicle yet.', then: 'A name is enough. Year and numbers can follow when you find them.' },
+  assemblies: (n: number) => count(n, 'assembly', 'assemblies'),
+  put: 'Put down',
+};
