@@ -1,1 +1,24 @@
+//! The core of asfound: what came off, what is known of it, what it costs. Pure: no clock, chance or I/O.
+//!
+//! The folders are the reading order; each uses only those above it.
+//!
+//! - [`quantity`]: one quantity, one type; [`quantity::bounds`] is the table of what is accepted.
+//! - [`record`]: the change log. Entries with what they overwrote, the fold with heads and conflicts, chunks.
+//! - [`problem`]: what is wrong, as data.
+//! - [`job`]: what the record says. Commands in, entries out; questions in, views out.
+//! - [`costing`]: what each way to follow a route really costs.
+//! - [`papers`]: lists and the job file.
+//!
+//! One tap, end to end: the page sends a [`job::Sent`]; [`job::apply`] answers with entries; whoever called stores them,
+//! [absorbs](job::Job::absorb) them and answers; then [`job::ask`] gives the view that is drawn.
+#![forbid(unsafe_code)]
+#![warn(missing_docs)]
 
+pub mod costing;
+pub mod job;
+pub mod papers;
+pub mod problem;
+#[cfg(feature = "ts")]
+pub mod protocol;
+pub mod quantity;
+pub mod record;

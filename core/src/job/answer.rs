@@ -1,0 +1,64 @@
+use super::query::Query;
+use super::troubles;
+use super::view::{HeadView, ProblemsView, View};
+use super::whole::Job;
+use crate::costing;
+use crate::quantity::Millis;
+use crate::record::{FieldName, Id, Kind};
+
+/// Answers a question. `device` says whose next tag is shown.
+///
+/// ```
+/// use asfound_core::job::{ask, Job, Query, View};
+/// use asfound_core::record::Id;
+/// let view = ask(&Job::new(), &Query::Places, Id::from_bytes([0; 16]));
+/// assert!(matches!(view, View::Places(places) if places.places.is_empty()));
+/// ```
+#[must_use]
+pub fn ask(job: &Job, query: &Query, device: Id) -> View {
+    let view = match query {
+        Query::Head => job.head_view().map(View::Head),
+        Query::Teardown { assembly, part } => Some(View::Teardown(job.teardown_view(*assembly, *part, device))),
+        Query::Assemblies => Some(View::Assemblies(job.assemblies_view())),
+        Query::Parts(query) => Some(View::Parts(job.parts_view(query))),
+        Query::Part { part } => job.part_view(*part).map(|view| View::Part(Box::new(view))),
+        Query::Photo { photo } => job.photo_view(*photo).map(View::Photo),
+        Query::Cost { part } => job.item_of(Kind::Part, *part).map(|_| View::Cost(costing::cost(job, *part))),
+        Query::Places => Some(View::Places(job.places_view())),
+        Query::Problems => Some(View::Problems(job.problems_view())),
+        Query::History { id } => job.history_view(*id).map(View::History),
+    };
+    view.unwrap_or(View::Nothing)
+}
+
+impl Job {
+    /// Name, settings and counts; nothing while the job's own record is not here.
+    #[must_use]
+    pub fn head_view(&self) -> Option<HeadView> {
+        let record = self.record_view(self.id()?)?;
+        let handed_out: Option<Millis> = record.values.handed_out;
+        let since = |photo: &Id| {
+            let taken = self.item(*photo).and_then(|item| item.read::<Millis>(FieldName::Taken));
+            handed_out.is_none_or(|handed_out| taken.is_none_or(|taken| taken > handed_out))
+        };
+        Some(HeadView {
+            settings: self.settings(),
+            vehicles: self.vehicles(),
+            parts: self.standing_ids(Kind::Part).count(),
+            undecided: self.standing_ids(Kind::Part).filter(|part| self.choice_of(*part).is_none()).count(),
+            photos: self.standing_ids(Kind::Photo).count(),
+            entries: self.record().len(),
+            photos_since: self.standing_ids(Kind::Photo).filter(since).count(),
+            problems: troubles(self).len(),
+            handed_out,
+            job: record,
+        })
+    }
+
+    /// Everything that needs a person.
+    #[must_use]
+    pub fn problems_view(&self) -> ProblemsView {
+        let conflicts = self.record().items().flat_map(|(id, item)| self.conflicts_of(id, item)).collect();
+        ProblemsView { problems: troubles(self), conflicts }
+    }
+}

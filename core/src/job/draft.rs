@@ -1,0 +1,140 @@
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::change::Change;
+use super::command::{Context, Seen};
+use super::whole::Job;
+use crate::problem::{Code, Hint, Problem, Severity};
+use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
+
+/// An entry that is being put together: what it would write, and what is wrong with it.
+pub(super) struct Draft<'a> {
+    pub(super) job: &'a Job,
+    pub(super) context: &'a Context,
+    pub(super) ops: Vec<Op>,
+    pub(super) problems: Vec<Problem>,
+    created: BTreeMap<Id, Kind>,
+    /// Tags given in this entry.
+    pub(super) tags: BTreeSet<i64>,
+    /// Blocks claimed in this entry.
+    pub(super) blocks: Vec<i64>,
+    /// Positions of removal given in this entry.
+    pub(super) removed: i64,
+}
+
+impl<'a> Draft<'a> {
+    pub(super) const fn new(job: &'a Job, context: &'a Context) -> Self {
+        Self {
+            job,
+            context,
+            ops: Vec::new(),
+            problems: Vec::new(),
+            created: BTreeMap::new(),
+            tags: BTreeSet::new(),
+            blocks: Vec::new(),
+            removed: 0,
+        }
+    }
+
+    pub(super) fn has_error(&self) -> bool {
+        self.problems.iter().any(|problem| problem.severity == Severity::Error)
+    }
+
+    pub(super) fn refuse(&mut self, problem: Problem) {
+        self.problems.push(problem);
+    }
+
+    /// What a record is, in the job or in this entry.
+    pub(super) fn kind(&self, id: Id) -> Option<Kind> {
+        self.created.get(&id).copied().or_else(|| self.job.kind(id))
+    }
+
+    /// A value that a field has in this entry, else in the job.
+    pub(super) fn read<T: Stored>(&self, id: Id, field: FieldName) -> Option<T> {
+        let written = self.ops.iter().rev().find(|op| op.record == id && op.field == field.id());
+        match written {
+            Some(op) => T::read(&op.value),
+            None => self.job.item(id)?.read(field),
+        }
+    }
+
+    /// Begins a new record.
+    pub(super) fn begin(&mut self, id: Id, kind: Kind) {
+        if self.job.item(id).is_some() || self.created.contains_key(&id) {
+            self.refuse(Problem::error(Code::IdTaken).at(id));
+        }
+        self.created.insert(id, kind);
+        self.write(id, &Change::Kind(kind), Vec::new());
+    }
+
+    /// Checks and writes the changes of one record, over what was seen of it.
+    pub(super) fn change(&mut self, id: Id, changes: &[Change], seen: Option<&Seen>) {
+        let Some(kind) = self.kind(id) else {
+            return self.refuse(Problem::error(Code::UnknownRecord).at(id).value("id", id));
+        };
+        for change in changes {
+            if self.may(id, kind, change) {
+                let over = self.over(id, change, seen);
+                self.write(id, change, over);
+            }
+        }
+    }
+
+    /// Whether a change may be written; if not, a problem says why.
+    fn may(&mut self, id: Id, kind: Kind, change: &Change) -> bool {
+        let before = self.problems.len();
+        let field = change.field();
+        if matches!(field, FieldName::Kind | FieldName::Done) || !field.is_on(kind) {
+            self.refuse(Problem::error(Code::WrongKind).at(id).field(field).value("kind", kind.word()));
+        }
+        if let Some(bound) = change.broken_bound() {
+            let problem = Problem::error(Code::OutOfBounds).at(id).field(field).hint(Hint::CorrectValue);
+            let problem = problem.value("what", bound.what).value("least", bound.least);
+            self.refuse(problem.value("most", bound.most));
+        }
+        self.check_target(id, change);
+        self.problems.len() == before
+    }
+
+    /// Refuses a change that points at nothing, at a record of the wrong kind, or back at itself.
+    fn check_target(&mut self, id: Id, change: &Change) {
+        let Some(target) = change.target() else { return };
+        let field = change.field();
+        let Some(kind) = self.kind(target) else {
+            return self.refuse(Problem::error(Code::UnknownRecord).at(id).field(field).value("id", target));
+        };
+        let kinds = Job::targets(change);
+        if !kinds.is_empty() && !kinds.contains(&kind) {
+            self.refuse(Problem::error(Code::WrongKind).at(id).field(field).value("kind", kind.word()));
+        }
+        if matches!(field, FieldName::Inside | FieldName::Within) && self.job.chain(field, target).contains(&id) {
+            let problem = Problem::error(Code::Loop).at(id).field(field).hint(Hint::MoveOneOut);
+            self.refuse(problem.with(vec![target]));
+        }
+    }
+
+    /// The entries that a change overwrites: the heads that were seen.
+    fn over(&self, id: Id, change: &Change, seen: Option<&Seen>) -> Vec<EntryId> {
+        let Some(item) = self.job.item(id) else { return Vec::new() };
+        let field = change.field();
+        if *change == Change::Struck(true) {
+            return item.all_head_entries();
+        }
+        let heads = item.head_entries(field.id());
+        match seen {
+            None => heads,
+            Some(seen) => {
+                let seen = seen.get(&field).map_or(&[][..], Vec::as_slice);
+                heads.into_iter().filter(|head| seen.contains(head)).collect()
+            }
+        }
+    }
+
+    /// Writes a field; a later write of the same field in this entry takes the place of an earlier one.
+    pub(super) fn write(&mut self, id: Id, change: &Change, over: Vec<EntryId>) {
+        let op = Op { record: id, field: change.field().id(), value: change.store(), over };
+        match self.ops.iter_mut().find(|known| known.record == id && known.field == op.field) {
+            Some(known) => *known = op,
+            None => self.ops.push(op),
+        }
+    }
+}

@@ -1,0 +1,78 @@
+//! Records as they cross the protocol: values, what was seen, conflicts, history.
+
+use std::collections::BTreeMap;
+
+use super::change::{Change, Values};
+use super::command::Seen;
+use super::view::{ConflictView, HistoryLine, HistoryView, RecordView, WrittenView};
+use super::whole::Job;
+use crate::record::{EntryId, FieldName, Head, Id, Item, Kind};
+
+impl Job {
+    /// One record with its values; nothing when it is not known what it is.
+    #[must_use]
+    pub fn record_view(&self, id: Id) -> Option<RecordView> {
+        let kind = self.kind(id)?;
+        let item = self.item(id)?;
+        let conflicts = self.conflicts_of(id, item);
+        Some(RecordView {
+            id,
+            kind,
+            values: Values::of(item),
+            struck: item.is_struck(),
+            seen: seen_of(item),
+            conflicts,
+        })
+    }
+
+    /// Records of a kind that point at `target`, in their own order and then in order of their coming about.
+    pub(super) fn ordered(&self, kind: Kind, field: FieldName, target: Id, struck: bool) -> Vec<RecordView> {
+        let ids = self.pointing(field, target).filter(|id| self.kind(*id) == Some(kind));
+        let mut views: Vec<RecordView> =
+            ids.filter_map(|id| self.record_view(id)).filter(|view| struck || !view.struck).collect();
+        views.sort_by_key(|view| (view.struck, view.values.order.unwrap_or(i64::MAX), view.values.taken, view.id));
+        views
+    }
+
+    /// Fields of a record with more than one value.
+    pub(super) fn conflicts_of(&self, id: Id, item: &Item) -> Vec<ConflictView> {
+        let fields = item.conflicts().into_iter().filter_map(FieldName::of);
+        let conflicts = fields.map(|field| {
+            let heads = item.heads(field.id());
+            ConflictView { id, field, values: heads.iter().map(|head| self.written(field, head)).collect() }
+        });
+        conflicts.collect()
+    }
+
+    fn written(&self, field: FieldName, head: &Head) -> WrittenView {
+        let change = Change::read(field, &head.value);
+        let named = change.as_ref().and_then(Change::target).map(|id| self.name(id)).filter(|name| !name.is_empty());
+        WrittenView { entry: head.entry, at: head.at, change, named }
+    }
+
+    /// What was ever written to a record, in order of the clocks, latest last.
+    #[must_use]
+    pub fn history_view(&self, id: Id) -> Option<HistoryView> {
+        let item = self.item(id)?;
+        let mut lines: BTreeMap<EntryId, HistoryLine> = BTreeMap::new();
+        for field in item.fields().filter_map(FieldName::of) {
+            for head in item.history(field.id()) {
+                let line = HistoryLine { entry: head.entry, at: head.at, changes: Vec::new() };
+                lines.entry(head.entry).or_insert(line).changes.extend(Change::read(field, &head.value));
+            }
+        }
+        let mut lines: Vec<HistoryLine> = lines.into_values().collect();
+        lines.sort_by_key(|line| (line.at, line.entry));
+        Some(HistoryView { id, lines })
+    }
+
+    /// The latest entry about a record, by the clocks.
+    pub(super) fn latest_of(&self, id: Id) -> Option<EntryId> {
+        self.history_view(id)?.lines.last().map(|line| line.entry)
+    }
+}
+
+fn seen_of(item: &Item) -> Seen {
+    let fields = item.fields().filter_map(FieldName::of);
+    fields.map(|field| (field, item.head_entries(field.id()))).collect()
+}

@@ -1,0 +1,33 @@
+//! What the record says: the job with its vehicles, assemblies, parts; commands that add to it, questions over it.
+
+mod answer;
+mod apply;
+mod assembly;
+mod change;
+mod command;
+mod draft;
+mod find;
+mod history;
+mod list;
+mod part;
+mod photo;
+mod place;
+mod query;
+mod settings;
+mod tags;
+mod teardown;
+mod troubles;
+mod view;
+pub mod vocabulary;
+mod whole;
+
+pub use answer::ask;
+pub use apply::{Applied, apply};
+pub use change::{Change, Values};
+pub use command::{Command, Context, Seen, Sent, SplitOff};
+pub use find::tag_text;
+pub use query::{Group, PartsQuery, Query};
+pub use tags::BLOCK;
+pub use troubles::troubles;
+pub use view::*;
+pub use whole::Job;

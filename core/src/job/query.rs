@@ -1,0 +1,93 @@
+use serde::{Deserialize, Serialize};
+
+use super::vocabulary::{Route, Standing};
+use crate::record::Id;
+
+/// A question. It never changes anything.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "ask", rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum Query {
+    /// Name, settings and counts of the job.
+    Head,
+    /// What the strip needs: the assembly and the part in hand, chips, the next tag.
+    Teardown {
+        /// The assembly that is being taken apart.
+        #[serde(default)]
+        assembly: Option<Id>,
+        /// The part in hand, once it is recorded.
+        #[serde(default)]
+        part: Option<Id>,
+    },
+    /// Vehicles and their assemblies, each after the one it is inside.
+    Assemblies,
+    /// A list of parts, sought, filtered and grouped.
+    Parts(PartsQuery),
+    /// All about one part.
+    Part {
+        /// Which one.
+        part: Id,
+    },
+    /// One photo with its marks.
+    Photo {
+        /// Which one.
+        photo: Id,
+    },
+    /// The quotes of a part, side by side.
+    Cost {
+        /// Which part.
+        part: Id,
+    },
+    /// All places, each after the one it is within.
+    Places,
+    /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.
+    Problems,
+    /// What was ever written to one record, latest last.
+    History {
+        /// Which record.
+        id: Id,
+    },
+}
+
+/// Which parts, and how they are listed.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PartsQuery {
+    /// Words sought in tag, name, numbers, notes and place; empty for all.
+    pub find: String,
+    /// Only parts of this assembly, or of one inside it.
+    pub assembly: Option<Id>,
+    /// Only parts that lie in this place, or in one within it.
+    pub place: Option<Id>,
+    /// Only parts that stand so.
+    pub standing: Option<Standing>,
+    /// Only parts for which this route was chosen.
+    pub route: Option<Route>,
+    /// Struck-out ones instead of the others.
+    pub struck: bool,
+    /// How they are put together.
+    pub group: Group,
+    /// The first row wanted, counted from 0.
+    pub from: usize,
+    /// How many rows are wanted; left out: all.
+    pub count: Option<usize>,
+}
+
+/// How a list of parts is put together.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum Group {
+    /// By assembly.
+    #[default]
+    Assembly,
+    /// By place.
+    Place,
+    /// By chosen route.
+    Route,
+    /// By standing.
+    Standing,
+    /// Not at all: by tag, or best match first.
+    None,
+}

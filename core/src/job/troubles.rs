@@ -1,0 +1,140 @@
+//! What is wrong across the whole job: breaches that merging can bring about are folded all the same, and shown here.
+
+use std::collections::BTreeMap;
+
+use super::change::Change;
+use super::whole::Job;
+use crate::problem::{Code, Hint, Problem};
+use crate::record::{Fault, FieldName, Id, Item, Kind};
+
+/// Every problem of a job, sorted: errors first, then by code and place.
+#[must_use]
+pub fn troubles(job: &Job) -> Vec<Problem> {
+    let mut problems: Vec<Problem> = job.record().faults().into_iter().map(of_fault).collect();
+    for (id, item) in job.record().items() {
+        problems.extend(of_item(job, id, item));
+    }
+    problems.extend(twice(job, Kind::Part, FieldName::Tag, Code::TagTwice, Hint::RetagOne, "tag"));
+    problems.extend(twice(job, Kind::Block, FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
+    problems.extend(circles(job, Kind::Assembly, FieldName::Inside));
+    problems.extend(circles(job, Kind::Place, FieldName::Within));
+    problems.extend(stale_choices(job));
+    if job.ids(Kind::Job).count() > 1 {
+        problems.push(Problem::error(Code::OtherJob).with(job.ids(Kind::Job).collect()));
+    }
+    problems.sort_unstable_by(|a, b| a.severity.cmp(&b.severity).then_with(|| a.cmp(b)));
+    problems
+}
+
+fn of_fault(fault: Fault) -> Problem {
+    match fault {
+        Fault::OverwriteLoop(id, field) => {
+            let problem = Problem::warning(Code::OverwriteLoop).at(id).hint(Hint::SettleValues);
+            FieldName::of(field).map_or(problem.clone(), |field| problem.field(field))
+        }
+        Fault::EntryTwice(entry) => Problem::warning(Code::EntryTwice).value("entry", entry),
+        Fault::Missing(missing) => Problem::warning(Code::EntriesMissing)
+            .value("replica", missing.replica)
+            .value("first", missing.first)
+            .value("last", missing.last)
+            .hint(Hint::BringInOther)
+            .hint(Hint::FetchAgain),
+    }
+}
+
+/// What is wrong with one record.
+fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
+    let Some(kind) = job.kind(id) else {
+        return vec![Problem::warning(Code::KindMissing).at(id).hint(Hint::BringInOther)];
+    };
+    let mut problems = Vec::new();
+    if item.heads(FieldName::Kind.id()).len() > 1 {
+        problems.push(Problem::warning(Code::KindTwice).at(id));
+    }
+    if item.is_struck() {
+        return problems;
+    }
+    for field in item.conflicts().into_iter().filter_map(FieldName::of).filter(|field| *field != FieldName::Kind) {
+        problems.push(Problem::warning(Code::Conflict).at(id).field(field).hint(Hint::SettleValues));
+    }
+    for field in item.fields().filter_map(FieldName::of) {
+        problems.extend(of_field(job, id, item, kind, field));
+    }
+    problems
+}
+
+/// What is wrong with one field of a record.
+fn of_field(job: &Job, id: Id, item: &Item, kind: Kind, field: FieldName) -> Vec<Problem> {
+    let mut problems = Vec::new();
+    if !field.is_on(kind) {
+        problems.push(Problem::warning(Code::FieldOutOfPlace).at(id).field(field).value("kind", kind.word()));
+    }
+    for head in item.heads(field.id()) {
+        let Some(change) = Change::read(field, &head.value) else {
+            problems.push(Problem::warning(Code::ValueUnreadable).at(id).field(field).hint(Hint::UseNewer));
+            continue;
+        };
+        if let Some(bound) = change.broken_bound() {
+            let problem = Problem::warning(Code::OutOfBounds).at(id).field(field).value("what", bound.what);
+            problems.push(problem.value("least", bound.least).value("most", bound.most).hint(Hint::CorrectValue));
+        }
+        problems.extend(change.target().and_then(|target| of_target(job, id, field, &change, target)));
+    }
+    problems
+}
+
+/// What is wrong with what a field points at.
+fn of_target(job: &Job, id: Id, field: FieldName, change: &Change, target: Id) -> Option<Problem> {
+    let Some(kind) = job.kind(target) else {
+        return Some(Problem::warning(Code::Dangling).at(id).field(field).with(vec![target]).hint(Hint::BringInOther));
+    };
+    let kinds = Job::targets(change);
+    if !kinds.is_empty() && !kinds.contains(&kind) {
+        let problem = Problem::warning(Code::WrongKind).at(id).field(field).value("kind", kind.word());
+        return Some(problem.with(vec![target]).hint(Hint::CorrectValue));
+    }
+    let holds = matches!(field, FieldName::Place | FieldName::Within | FieldName::Assembly | FieldName::Inside);
+    (holds && job.is_struck(target))
+        .then(|| Problem::warning(Code::InStruckOut).at(id).field(field).with(vec![target]).hint(Hint::BringBackOrMove))
+}
+
+/// Records of a kind that share a number which only one should have.
+fn twice(job: &Job, kind: Kind, field: FieldName, code: Code, hint: Hint, what: &str) -> Vec<Problem> {
+    let mut holders: BTreeMap<i64, Vec<Id>> = BTreeMap::new();
+    for id in job.standing_ids(kind) {
+        if let Some(number) = job.item(id).and_then(|item| item.read(field)) {
+            holders.entry(number).or_default().push(id);
+        }
+    }
+    let shared = holders.into_iter().filter(|(_, ids)| ids.len() > 1);
+    let problems = shared.map(|(number, ids)| {
+        let problem = Problem::warning(code).at(ids[0]).field(field).value(what, number);
+        problem.with(ids[1..].to_vec()).hint(hint)
+    });
+    problems.collect()
+}
+
+/// Circles of records that are said to be in one another, each told once.
+fn circles(job: &Job, kind: Kind, field: FieldName) -> Vec<Problem> {
+    let mut problems = Vec::new();
+    for id in job.standing_ids(kind) {
+        let chain = job.chain(field, id);
+        let closes = chain.last().and_then(|last| job.item(*last)?.read::<Id>(field)) == Some(id);
+        if closes && chain.iter().all(|other| id <= *other) {
+            let others = chain[1..].to_vec();
+            problems.push(Problem::warning(Code::Loop).at(id).field(field).with(others).hint(Hint::MoveOneOut));
+        }
+    }
+    problems
+}
+
+/// Decisions whose quote was struck out since.
+fn stale_choices(job: &Job) -> Vec<Problem> {
+    let parts = job.standing_ids(Kind::Part);
+    let stale = parts.filter_map(|part| {
+        let quote: Id = job.item(job.choice_of(part)?)?.read(FieldName::Quote)?;
+        job.is_struck(quote)
+            .then(|| Problem::warning(Code::ChoiceStale).at(part).with(vec![quote]).hint(Hint::ChooseAgain))
+    });
+    stale.collect()
+}

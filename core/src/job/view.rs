@@ -1,0 +1,428 @@
+//! What answers look like. Sentences are written at the edge; here are only facts.
+
+use serde::{Deserialize, Serialize};
+
+use super::change::{Change, Values};
+use super::command::Seen;
+use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
+use crate::costing::CostView;
+use crate::problem::Problem;
+use crate::quantity::{Currency, Millis, Minutes, Money};
+use crate::record::{EntryId, FieldName, Hash, Id, Kind};
+
+/// The answer to a [`Query`](super::Query).
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "view", rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum View {
+    /// To [`Query::Head`](super::Query::Head).
+    Head(HeadView),
+    /// To [`Query::Teardown`](super::Query::Teardown).
+    Teardown(TeardownView),
+    /// To [`Query::Assemblies`](super::Query::Assemblies).
+    Assemblies(AssembliesView),
+    /// To [`Query::Parts`](super::Query::Parts).
+    Parts(PartsView),
+    /// To [`Query::Part`](super::Query::Part).
+    Part(Box<PartView>),
+    /// To [`Query::Photo`](super::Query::Photo).
+    Photo(PhotoView),
+    /// To [`Query::Cost`](super::Query::Cost).
+    Cost(CostView),
+    /// To [`Query::Places`](super::Query::Places).
+    Places(PlacesView),
+    /// To [`Query::Problems`](super::Query::Problems): the problems stand beside every answer.
+    Problems(ProblemsView),
+    /// To [`Query::History`](super::Query::History).
+    History(HistoryView),
+    /// What was asked about is not in this job.
+    Nothing,
+}
+
+/// One record with its values and what an edit of it must name as seen.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct RecordView {
+    /// Its id.
+    pub id: Id,
+    /// What it is.
+    pub kind: Kind,
+    /// Its values.
+    pub values: Values,
+    /// Whether it is struck out.
+    pub struck: bool,
+    /// The entries behind its values, by field: sent back with an edit.
+    pub seen: Seen,
+    /// Fields with more than one value, to be settled.
+    pub conflicts: Vec<ConflictView>,
+}
+
+/// A field with more than one value.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct ConflictView {
+    /// The record.
+    pub id: Id,
+    /// The field.
+    pub field: FieldName,
+    /// Its values.
+    pub values: Vec<WrittenView>,
+}
+
+/// A value, by whom and when.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct WrittenView {
+    /// The entry that wrote it.
+    pub entry: EntryId,
+    /// When, by the clock of the device.
+    pub at: Millis,
+    /// The value; nothing when this version cannot read it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub change: Option<Change>,
+    /// The values it points at, by name.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub named: Option<String>,
+}
+
+/// Name, settings and counts of the job.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct HeadView {
+    /// The job's own record.
+    pub job: RecordView,
+    /// Settings, each with its starting value where the user said nothing.
+    pub settings: Settings,
+    /// The vehicle being done, then its donors.
+    pub vehicles: Vec<RecordView>,
+    /// Parts that are not struck out.
+    pub parts: usize,
+    /// Parts for which no quote is chosen.
+    pub undecided: usize,
+    /// Photos that are not struck out.
+    pub photos: usize,
+    /// All entries.
+    pub entries: usize,
+    /// When the last job file was made.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub handed_out: Option<Millis>,
+    /// Photos taken since.
+    pub photos_since: usize,
+    /// How many problems wait.
+    pub problems: usize,
+}
+
+/// Settings of a job.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct Settings {
+    /// Its currency.
+    pub currency: Currency,
+    /// What an hour is worth.
+    pub hour_value: Money,
+    /// Trade words.
+    pub vocabulary: Vocabulary,
+    /// Units.
+    pub units: Units,
+    /// How original.
+    pub aim: Aim,
+    /// Where the driver sits.
+    pub driver_side: Side,
+}
+
+/// What the strip needs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct TeardownView {
+    /// The assembly that is being taken apart.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assembly: Option<AssemblyLine>,
+    /// All that are open.
+    pub open: Vec<AssemblyLine>,
+    /// The part in hand.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub part: Option<Box<PartView>>,
+    /// The tag that the next part will carry.
+    pub next_tag: i64,
+    /// Names likely to come next, learnt from this job, likeliest first.
+    pub names: Vec<String>,
+    /// The places used last, latest first.
+    pub places: Vec<PlaceLine>,
+    /// The joints of the assembly.
+    pub joints: Vec<JointView>,
+    /// Its parts, in order of removal, latest last.
+    pub parts: Vec<PartLine>,
+}
+
+/// Vehicles and assemblies.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct AssembliesView {
+    /// The vehicle being done, then its donors.
+    pub vehicles: Vec<RecordView>,
+    /// Each after the one it is inside.
+    pub assemblies: Vec<AssemblyLine>,
+}
+
+/// One assembly.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct AssemblyLine {
+    /// Its record.
+    pub record: RecordView,
+    /// Left or right: its own, or of the assembly it is inside.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<Side>,
+    /// How deep it is inside others.
+    pub depth: usize,
+    /// Parts of its own.
+    pub parts: usize,
+    /// What was looked at before anything was slackened.
+    pub before: Vec<RecordView>,
+    /// Photos of the assembly itself.
+    pub photos: Vec<PhotoView>,
+}
+
+/// One part in a list.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PartLine {
+    /// Its id.
+    pub id: Id,
+    /// Its tag.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tag: Option<i64>,
+    /// Its name; empty when nobody gave one.
+    pub name: String,
+    /// The assembly it came from.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assembly: Option<Id>,
+    /// The name of that assembly; empty when there is none.
+    pub assembly_name: String,
+    /// Left or right: its own, or of its assembly.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<Side>,
+    /// How many pieces.
+    pub quantity: i64,
+    /// Where it lies, from the outermost place.
+    pub place: Vec<String>,
+    /// Where it stands.
+    pub standing: Standing,
+    /// The route chosen.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub route: Option<Route>,
+    /// There is no other.
+    pub irreplaceable: bool,
+    /// It was not there when the work began.
+    pub missing: bool,
+    /// A former owner fitted a wrong piece.
+    pub wrong_piece: bool,
+    /// It will not come off.
+    pub stuck: bool,
+    /// It is struck out.
+    pub struck: bool,
+    /// Its first photo.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub photo: Option<Hash>,
+    /// How many photos.
+    pub photos: usize,
+    /// Where the words sought were found.
+    pub found: Vec<Found>,
+}
+
+/// A place in a text where words sought were found.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct Found {
+    /// In what.
+    pub within: FoundIn,
+    /// The text that holds it.
+    pub text: String,
+    /// Where it begins, in UTF-16 units as a browser counts.
+    pub from: usize,
+    /// Where it ends.
+    pub to: usize,
+}
+
+/// What was searched.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum FoundIn {
+    /// The tag.
+    Tag,
+    /// The name.
+    Name,
+    /// The maker's or casting number.
+    Number,
+    /// Where it lies.
+    Place,
+    /// A note or remark.
+    Note,
+}
+
+/// A list of parts.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PartsView {
+    /// Parts in the job that are not struck out.
+    pub total: usize,
+    /// Parts that match.
+    pub found: usize,
+    /// Groups in order; each begins at a row.
+    pub groups: Vec<PartsGroup>,
+    /// The first row given.
+    pub from: usize,
+    /// The rows.
+    pub rows: Vec<PartLine>,
+    /// Sums over all that match.
+    pub sums: Sums,
+}
+
+/// A group of rows.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PartsGroup {
+    /// The assembly or place, where it is one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub id: Option<Id>,
+    /// Its name; empty for those that have none.
+    pub title: String,
+    /// Left or right.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<Side>,
+    /// The route, where it is one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub route: Option<Route>,
+    /// The standing, where it is one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub standing: Option<Standing>,
+    /// How many rows.
+    pub count: usize,
+    /// Its first row.
+    pub from: usize,
+}
+
+/// Exact sums over chosen quotes.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct Sums {
+    /// Cash, one sum a currency.
+    pub cash: Vec<Money>,
+    /// Own hours.
+    pub own_time: Minutes,
+    /// Parts with a chosen quote.
+    pub decided: usize,
+}
+
+/// All about one part.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PartView {
+    /// As in a list.
+    pub line: PartLine,
+    /// Its record.
+    pub record: RecordView,
+    /// Its photos in order, struck-out ones last.
+    pub photos: Vec<PhotoView>,
+    /// Its notes in order of time.
+    pub notes: Vec<NoteView>,
+    /// The joints that hold it.
+    pub joints: Vec<JointView>,
+    /// Parts split from it, and the one it was split from.
+    pub split: Vec<PartLine>,
+    /// The latest entry about it, to be undone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub latest: Option<EntryId>,
+}
+
+/// One photo.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PhotoView {
+    /// Its record: hash, moment, shot, caption.
+    pub record: RecordView,
+    /// Its rings and arrows in order.
+    pub marks: Vec<RecordView>,
+}
+
+/// One note.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct NoteView {
+    /// Its record: text, when.
+    pub record: RecordView,
+    /// The stretches of a spoken note in order.
+    pub slices: Vec<RecordView>,
+}
+
+/// One joint.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct JointView {
+    /// Its record: name, bag, place.
+    pub record: RecordView,
+    /// Its pieces in the order they came off.
+    pub pieces: Vec<RecordView>,
+}
+
+/// All places.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PlacesView {
+    /// Each after the one it is within.
+    pub places: Vec<PlaceLine>,
+    /// Parts that lie nowhere.
+    pub nowhere: usize,
+}
+
+/// One place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PlaceLine {
+    /// Its record.
+    pub record: RecordView,
+    /// Its kind.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub place_kind: Option<PlaceKind>,
+    /// Names from the outermost place to this one.
+    pub path: Vec<String>,
+    /// How deep it is.
+    pub depth: usize,
+    /// Parts that lie right here.
+    pub parts: usize,
+    /// Parts here and in all places within.
+    pub parts_within: usize,
+}
+
+/// What waits for a person.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct ProblemsView {
+    /// Worst first.
+    pub problems: Vec<Problem>,
+    /// Fields with more than one value.
+    pub conflicts: Vec<ConflictView>,
+}
+
+/// What was ever written to a record.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct HistoryView {
+    /// The record.
+    pub id: Id,
+    /// One line an entry, latest last.
+    pub lines: Vec<HistoryLine>,
+}
+
+/// One entry as far as it concerns one record.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct HistoryLine {
+    /// The entry.
+    pub entry: EntryId,
+    /// When.
+    pub at: Millis,
+    /// What it wrote.
+    pub changes: Vec<Change>,
+}

@@ -1,0 +1,181 @@
+//! The words that fields take. Each is stored, and crosses the protocol, as written here.
+
+use crate::record::stored_enum;
+
+stored_enum! {
+    /// Left or right, from the driver's seat.
+    pub enum Side {
+        /// Left.
+        Left = "left",
+        /// Right.
+        Right = "right",
+    }
+}
+
+stored_enum! {
+    /// Which trade words are shown.
+    pub enum Vocabulary {
+        /// Split pin, circlip, spanner.
+        British = "british",
+        /// Cotter pin, snap ring, wrench.
+        American = "american",
+    }
+}
+
+stored_enum! {
+    /// Which units are shown.
+    pub enum Units {
+        /// Millimetres, kilograms.
+        Metric = "metric",
+        /// Inches, pounds.
+        Inch = "inch",
+    }
+}
+
+stored_enum! {
+    /// How original it must be.
+    pub enum Aim {
+        /// Stronger or later parts welcome.
+        HardUse = "hard-use",
+        /// Sound, safe, tidy.
+        RegularRoadUse = "regular-road-use",
+        /// Keep what is original where it is sound.
+        Conserve = "conserve",
+        /// As it left the factory.
+        ShowStandard = "show-standard",
+    }
+}
+
+stored_enum! {
+    /// The first word at the strip; the judgement follows after cleaning.
+    pub enum Triage {
+        /// Looks good.
+        LooksGood = "looks-good",
+        /// Doubtful.
+        Doubtful = "doubtful",
+        /// Scrap.
+        Scrap = "scrap",
+    }
+}
+
+stored_enum! {
+    /// Where in the work a photo was taken.
+    pub enum Moment {
+        /// Before anything is slackened.
+        Before = "before",
+        /// Coming off, or off.
+        Off = "off",
+        /// Refitted.
+        After = "after",
+    }
+}
+
+stored_enum! {
+    /// What a photo was taken for.
+    pub enum Shot {
+        /// The thing itself.
+        Plain = "plain",
+        /// Index marks on flanges, caps, splines.
+        IndexMark = "index-mark",
+        /// A stack of shims, by side and thickness.
+        Shims = "shims",
+        /// The tag or bag.
+        Tag = "tag",
+    }
+}
+
+stored_enum! {
+    /// A mark on a photo.
+    pub enum Shape {
+        /// A ring.
+        Ring = "ring",
+        /// An arrow.
+        Arrow = "arrow",
+    }
+}
+
+stored_enum! {
+    /// A kind of place.
+    pub enum PlaceKind {
+        /// A part of the garage.
+        Area = "area",
+        /// A rack.
+        Rack = "rack",
+        /// A shelf.
+        Shelf = "shelf",
+        /// A box.
+        Box = "box",
+        /// A bag.
+        Bag = "bag",
+        /// A hook.
+        Hook = "hook",
+        /// A spot on the floor.
+        Floor = "floor",
+    }
+}
+
+stored_enum! {
+    /// What is looked at before anything is slackened (common practice, no source).
+    pub enum Check {
+        /// Ride height.
+        Height = "height",
+        /// Free play, backlash, end float.
+        FreePlay = "free-play",
+        /// Index marks made and seen.
+        IndexMarks = "index-marks",
+        /// Gaps and alignment.
+        Gaps = "gaps",
+        /// Tight fasteners cracked while the vehicle stands on its wheels.
+        TightFasteners = "tight-fasteners",
+        /// Photos all round.
+        Photos = "photos",
+    }
+}
+
+stored_enum! {
+    /// What happens to a part.
+    pub enum Route {
+        /// As it is, cleaned.
+        UseAgain = "use-again",
+        /// At the own bench.
+        RepairHere = "repair-here",
+        /// To a specialist.
+        SendOut = "send-out",
+        /// Against a rebuilt unit.
+        Exchange = "exchange",
+        /// New, singly.
+        Buy = "buy",
+        /// New, with others.
+        Kit = "kit",
+        /// From another vehicle.
+        Donor = "donor",
+        /// Kept and protected: there is no other.
+        Irreplaceable = "irreplaceable",
+    }
+}
+
+stored_enum! {
+    /// How sure a figure is, in the user's own word.
+    pub enum Certainty {
+        /// Known: a price on paper, hours already worked.
+        Sure = "sure",
+        /// A fair guess.
+        About = "about",
+        /// Little more than a number.
+        WildGuess = "wild-guess",
+    }
+}
+
+stored_enum! {
+    /// Where a part stands; worked out, never set by hand.
+    pub enum Standing {
+        /// On the vehicle.
+        On = "on",
+        /// Off, and nothing said of it yet.
+        Off = "off",
+        /// A first word was said.
+        Judged = "judged",
+        /// A quote was chosen.
+        Decided = "decided",
+    }
+}

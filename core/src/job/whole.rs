@@ -1,0 +1,204 @@
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::change::Change;
+use super::find::FindIndex;
+use crate::record::{Entry, FieldName, Id, Item, Kind, Record};
+
+/// A job: its record, and what is needed to answer quickly.
+///
+/// ```
+/// use asfound_core::job::Job;
+/// let job = Job::new();
+/// assert!(job.id().is_none());
+/// ```
+#[derive(Debug, Clone, Default)]
+pub struct Job {
+    record: Record,
+    kinds: BTreeMap<Kind, BTreeSet<Id>>,
+    /// Who points at whom, by which field.
+    links: BTreeMap<(FieldName, Id), BTreeSet<Id>>,
+    indexed: BTreeMap<Id, Indexed>,
+    find: FindIndex,
+}
+
+/// What the indexes hold of one record, so that it can be taken out again.
+#[derive(Debug, Clone, Default)]
+struct Indexed {
+    kind: Option<Kind>,
+    links: Vec<(FieldName, Id)>,
+}
+
+impl Job {
+    /// A job of which nothing is known.
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// A job from its entries.
+    #[must_use]
+    pub fn from_entries(entries: impl IntoIterator<Item = Entry>) -> Self {
+        let mut job = Self::new();
+        job.absorb(entries);
+        job
+    }
+
+    /// Takes entries in. Answers which records they touched, sorted; none for entries that were here already.
+    pub fn absorb(&mut self, entries: impl IntoIterator<Item = Entry>) -> Vec<Id> {
+        let mut touched = BTreeSet::new();
+        for entry in entries {
+            touched.extend(self.record.absorb(entry));
+        }
+        for id in &touched {
+            self.index(*id);
+        }
+        touched.into_iter().collect()
+    }
+
+    /// The change log under the job.
+    #[must_use]
+    pub const fn record(&self) -> &Record {
+        &self.record
+    }
+
+    /// The id of the job: that of its first record of kind `job`.
+    #[must_use]
+    pub fn id(&self) -> Option<Id> {
+        self.ids(Kind::Job).next()
+    }
+
+    /// One record, if anything was ever said of it.
+    #[must_use]
+    pub fn item(&self, id: Id) -> Option<&Item> {
+        self.record.item(id)
+    }
+
+    /// One record of a kind, struck out or not.
+    #[must_use]
+    pub fn item_of(&self, kind: Kind, id: Id) -> Option<&Item> {
+        self.item(id).filter(|_| self.kind(id) == Some(kind))
+    }
+
+    /// What a record is.
+    #[must_use]
+    pub fn kind(&self, id: Id) -> Option<Kind> {
+        self.indexed.get(&id)?.kind
+    }
+
+    /// All records of a kind in order of id, struck-out ones too.
+    pub fn ids(&self, kind: Kind) -> impl Iterator<Item = Id> {
+        self.kinds.get(&kind).into_iter().flatten().copied()
+    }
+
+    /// All records of a kind that are not struck out, in order of id.
+    pub fn standing_ids(&self, kind: Kind) -> impl Iterator<Item = Id> {
+        self.ids(kind).filter(|id| !self.is_struck(*id))
+    }
+
+    /// The records that point at `target` by `field`, in order of id, struck-out ones too.
+    pub fn pointing(&self, field: FieldName, target: Id) -> impl Iterator<Item = Id> {
+        self.links.get(&(field, target)).into_iter().flatten().copied()
+    }
+
+    /// The records of a kind that point at `target` by `field` and are not struck out, in order of id.
+    pub fn children(&self, kind: Kind, field: FieldName, target: Id) -> impl Iterator<Item = Id> {
+        self.pointing(field, target).filter(move |id| self.kind(*id) == Some(kind) && !self.is_struck(*id))
+    }
+
+    /// Whether a record is struck out.
+    #[must_use]
+    pub fn is_struck(&self, id: Id) -> bool {
+        self.item(id).is_some_and(Item::is_struck)
+    }
+
+    /// The name of a record; empty when it has none.
+    #[must_use]
+    pub fn name(&self, id: Id) -> String {
+        self.item(id).and_then(|item| item.read(FieldName::Name)).unwrap_or_default()
+    }
+
+    /// The index of words.
+    pub(super) const fn find_index(&self) -> &FindIndex {
+        &self.find
+    }
+
+    /// Follows a field from record to record, outwards; a circle is left at the record where it would close.
+    #[must_use]
+    pub fn chain(&self, field: FieldName, from: Id) -> Vec<Id> {
+        let mut chain = vec![from];
+        let mut at = from;
+        while let Some(next) = self.item(at).and_then(|item| item.read::<Id>(field)) {
+            if chain.contains(&next) || self.item(next).is_none() {
+                break;
+            }
+            chain.push(next);
+            at = next;
+        }
+        chain
+    }
+
+    fn index(&mut self, id: Id) {
+        let Some(item) = self.record.item(id) else { return };
+        let fresh = Indexed { kind: item.kind(), links: links_of(item) };
+        let stale = self.indexed.insert(id, fresh.clone()).unwrap_or_default();
+        if stale.kind != fresh.kind {
+            if let Some(ids) = stale.kind.and_then(|kind| self.kinds.get_mut(&kind)) {
+                ids.remove(&id);
+            }
+            if let Some(kind) = fresh.kind {
+                self.kinds.entry(kind).or_default().insert(id);
+            }
+        }
+        for link in stale.links.iter().filter(|link| !fresh.links.contains(link)) {
+            if let Some(ids) = self.links.get_mut(link) {
+                ids.remove(&id);
+            }
+        }
+        for link in fresh.links {
+            self.links.entry(link).or_default().insert(id);
+        }
+        self.find.replace(id, fresh.kind, item);
+    }
+}
+
+/// What a record points at.
+fn links_of(item: &Item) -> Vec<(FieldName, Id)> {
+    let fields = item.fields().filter_map(FieldName::of).filter(|field| points(*field));
+    fields.filter_map(|field| Some((field, item.read::<Id>(field)?))).collect()
+}
+
+/// Whether a field points at another record.
+const fn points(field: FieldName) -> bool {
+    matches!(
+        field,
+        FieldName::Device
+            | FieldName::Vehicle
+            | FieldName::Inside
+            | FieldName::Assembly
+            | FieldName::Place
+            | FieldName::SplitFrom
+            | FieldName::Chosen
+            | FieldName::Joint
+            | FieldName::Of
+            | FieldName::Within
+            | FieldName::Quote
+    )
+}
+
+impl Job {
+    /// The kinds of record that a pointing field may lead to.
+    #[must_use]
+    pub(super) const fn targets(change: &Change) -> &'static [Kind] {
+        match change {
+            Change::Device(_) => &[Kind::Device],
+            Change::Vehicle(_) => &[Kind::Vehicle],
+            Change::Inside(_) | Change::Assembly(_) => &[Kind::Assembly],
+            Change::Place(_) | Change::Within(_) => &[Kind::Place],
+            Change::SplitFrom(_) => &[Kind::Part],
+            Change::Chosen(_) => &[Kind::Choice],
+            Change::Joint(_) => &[Kind::Joint],
+            Change::Quote(_) => &[Kind::Quote],
+            _ => &[],
+        }
+    }
+}

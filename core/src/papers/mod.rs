@@ -1,0 +1,1 @@
+//! What leaves the phone: lists and the job file.

@@ -1,0 +1,48 @@
+//! What is accepted, in one table: each bound with the words used when it is broken.
+//!
+//! The bounds are far beyond anything met in a garage; they exist so that sums of a whole job stay exact in 64 bits.
+
+/// One bounded quantity: the least and the most that is accepted, both inclusive.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Bound {
+    /// What is bounded, as named in problems.
+    pub what: &'static str,
+    /// The least accepted value.
+    pub least: i64,
+    /// The most accepted value.
+    pub most: i64,
+}
+
+impl Bound {
+    /// Whether `value` lies within the bound.
+    ///
+    /// ```
+    /// assert!(asfound_core::quantity::bounds::PIECES.holds(4));
+    /// assert!(!asfound_core::quantity::bounds::PIECES.holds(0));
+    /// ```
+    #[must_use]
+    pub const fn holds(&self, value: i64) -> bool {
+        self.least <= value && value <= self.most
+    }
+}
+
+/// Money in minor units: up to ten thousand million, either way.
+pub const MONEY: Bound = Bound { what: "money", least: -1_000_000_000_000, most: 1_000_000_000_000 };
+/// A duration in minutes: up to about eleven years of working day and night.
+pub const MINUTES: Bound = Bound { what: "minutes", least: 0, most: 6_000_000 };
+/// A chance in parts of ten thousand.
+pub const CHANCE: Bound = Bound { what: "chance", least: 0, most: 10_000 };
+/// Pieces under one tag.
+pub const PIECES: Bound = Bound { what: "pieces", least: 1, most: 100_000 };
+/// A tag number.
+pub const TAG: Bound = Bound { what: "tag", least: 1, most: 9_999_999 };
+/// Mass in grams: up to fifty tonnes.
+pub const MASS: Bound = Bound { what: "mass", least: 0, most: 50_000_000 };
+/// Thickness or length in micrometres: up to fifty metres.
+pub const LENGTH: Bound = Bound { what: "length", least: 0, most: 50_000_000 };
+/// A share of a picture's width or height, in parts of ten thousand; a mark may run over the edge.
+pub const SHARE: Bound = Bound { what: "share", least: -10_000, most: 20_000 };
+/// Position in an order somebody set.
+pub const ORDER: Bound = Bound { what: "order", least: -1_000_000_000_000, most: 1_000_000_000_000 };
+/// The longest text, in bytes.
+pub const TEXT: Bound = Bound { what: "text", least: 0, most: 20_000 };

@@ -1,0 +1,18 @@
+//! One quantity, one type, one file; [`bounds`] is the one table of what is accepted.
+
+pub mod bounds;
+mod chance;
+mod currency;
+mod estimate;
+mod mass;
+mod minutes;
+mod moment_in_time;
+mod money;
+
+pub use chance::Chance;
+pub use currency::Currency;
+pub use estimate::Estimate;
+pub use mass::Mass;
+pub use minutes::Minutes;
+pub use moment_in_time::Millis;
+pub use money::Money;

@@ -1,0 +1,22 @@
+//! What is remembered: a change log in which nothing is dropped and no value hides another.
+//!
+//! Everything a person says becomes an [`Entry`]; [`Record`] folds entries, in whatever order they arrive and however
+//! often, into the heads of each field. A [`chunk`] is a sealed batch of entries under its own hash.
+
+pub mod chunk;
+mod codec;
+mod entry;
+mod fold;
+mod id;
+mod schema;
+mod stored;
+mod value;
+
+pub use codec::Unreadable;
+pub use entry::{Entry, Op};
+pub use fold::{Fault, Head, Item, Missing, Record};
+pub use id::{EntryId, Hash, Id, Replica};
+pub use schema::{FieldId, FieldName, Kind};
+pub use stored::Stored;
+pub(crate) use stored::stored_enum;
+pub use value::Value;

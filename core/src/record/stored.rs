@@ -1,0 +1,83 @@
+use super::{Hash, Id, Value};
+use crate::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
+
+/// A type that is kept in a field: how it becomes a [`Value`] and back.
+pub trait Stored: Sized {
+    /// As it is stored.
+    fn store(&self) -> Value;
+    /// From what is stored; nothing when it is of another kind.
+    fn read(value: &Value) -> Option<Self>;
+}
+
+macro_rules! stored {
+    ($type:ty, $store:expr, $pattern:pat => $read:expr) => {
+        impl Stored for $type {
+            fn store(&self) -> Value {
+                let store: fn(&Self) -> Value = $store;
+                store(self)
+            }
+
+            fn read(value: &Value) -> Option<Self> {
+                match value {
+                    $pattern => $read,
+                    _ => None,
+                }
+            }
+        }
+    };
+}
+
+stored!(bool, |flag| Value::Flag(*flag), Value::Flag(flag) => Some(*flag));
+stored!(i64, |number| Value::Whole(*number), Value::Whole(number) => Some(*number));
+stored!(f64, |number| Value::Real(number.to_bits()), Value::Real(bits) => Some(Self::from_bits(*bits)));
+stored!(String, |text| Value::Text(text.clone()), Value::Text(text) => Some(text.clone()));
+stored!(Id, |id| Value::Ref(*id), Value::Ref(id) => Some(*id));
+stored!(Hash, |hash| Value::Blob(*hash), Value::Blob(hash) => Some(*hash));
+stored!(Minutes, |minutes| Value::Whole(minutes.0), Value::Whole(number) => Some(Self(*number)));
+stored!(Millis, |millis| Value::Whole(millis.0), Value::Whole(number) => Some(Self(*number)));
+stored!(Chance, |chance| Value::Whole(chance.0), Value::Whole(number) => Some(Self(*number)));
+stored!(Mass, |mass| Value::Whole(mass.0), Value::Whole(number) => Some(Self(*number)));
+stored!(Currency, |currency| Value::Text(currency.to_string()), Value::Text(code) => Self::parse(code));
+stored!(
+    Money,
+    |money| Value::Money(money.minor, money.currency.letters()),
+    Value::Money(minor, letters) => {
+        let currency = std::str::from_utf8(letters).ok().and_then(Currency::parse)?;
+        Some(Self::from_minor(*minor, currency))
+    }
+);
+
+/// An enumeration that is stored, and crosses the protocol, as the words given here; they never change.
+macro_rules! stored_enum {
+    ($(#[$outer:meta])* pub enum $name:ident { $($(#[$meta:meta])* $variant:ident = $word:literal,)* }) => {
+        $(#[$outer])*
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
+        #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+        pub enum $name { $($(#[$meta])* #[serde(rename = $word)] $variant,)* }
+
+        impl $name {
+            /// All of them, in order of declaration.
+            pub const ALL: &'static [Self] = &[$(Self::$variant,)*];
+
+            /// The word it is stored as.
+            #[must_use]
+            pub const fn word(self) -> &'static str {
+                match self { $(Self::$variant => $word,)* }
+            }
+        }
+
+        impl $crate::record::Stored for $name {
+            fn store(&self) -> $crate::record::Value {
+                $crate::record::Value::Text(self.word().to_owned())
+            }
+
+            fn read(value: &$crate::record::Value) -> Option<Self> {
+                match value {
+                    $crate::record::Value::Text(word) => Self::ALL.iter().copied().find(|one| one.word() == word),
+                    _ => None,
+                }
+            }
+        }
+    };
+}
+pub(crate) use stored_enum;
