@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vite';
+import { defineConfig } from 'vitest/config';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -10,6 +10,8 @@ export default defineConfig({
   root: here('.'),
   base: './',
   worker: { format: 'es' },
+  // The colours are tested as they are written.
+  test: { css: true },
   build: {
     outDir: here('../dist'),
     emptyOutDir: true,
