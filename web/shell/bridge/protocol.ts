@@ -1,0 +1,1424 @@
+// Generated from the Rust types of the core; do not edit.
+
+/**
+ * A record: a part, a photo, a place. Sixteen bytes made outside the core, written as 32 hexadecimal figures.
+ *
+ * ```
+ * let id: asfound_core::record::Id = "000102030405060708090a0b0c0d0e0f".parse().unwrap();
+ * assert_eq!(id.to_string(), "000102030405060708090a0b0c0d0e0f");
+ * ```
+ */
+export type Id = string;
+
+/**
+ * One start of one window: eight random bytes, written as 16 hexadecimal figures.
+ */
+export type Replica = string;
+
+/**
+ * A BLAKE3 hash, the name of a chunk, a photo or a sound.
+ */
+export type Hash = string;
+
+/**
+ * The identity of an entry: which replica wrote it, and as its how-manyth. Written as `replica:seq`.
+ */
+export type EntryId = string;
+
+/**
+ * What a record is.
+ */
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before";
+
+/**
+ * The fields that this version knows.
+ */
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then";
+
+/**
+ * Money that was paid, quoted or summed: exact, in minor units of a currency.
+ *
+ * An expectation is never a `Money` but an [`Estimate`](super::Estimate).
+ *
+ * ```
+ * use asfound_core::quantity::{Currency, Money};
+ * let eighteen = Money::from_minor(18_00, Currency::GBP);
+ * let freight = Money::from_minor(4_50, Currency::GBP);
+ * assert_eq!(eighteen.plus(freight), Some(Money::from_minor(22_50, Currency::GBP)));
+ * assert_eq!(eighteen.plus(Money::from_minor(1, Currency::EUR)), None);
+ * ```
+ */
+export interface Money {
+    /**
+     * Minor units: pence, cents.
+     */
+    minor: number;
+    /**
+     * ISO 4217 code.
+     */
+    currency: Currency;
+}
+
+/**
+ * A currency by its ISO 4217 code: three capital letters.
+ *
+ * ```
+ * use asfound_core::quantity::Currency;
+ * assert_eq!(Currency::parse("EUR"), Some(Currency::EUR));
+ * assert_eq!(Currency::parse("euro"), None);
+ * assert_eq!(Currency::parse("JPY").unwrap().decimals(), 0);
+ * ```
+ */
+export type Currency = string;
+
+/**
+ * An expectation in money: float minor units, never rounded here; rounding happens once, where it is shown.
+ *
+ * ```
+ * use asfound_core::quantity::{Currency, Estimate, Money};
+ * let bench = Estimate::of(Money::from_minor(18_00, Currency::GBP)).plus_minor(4000.0);
+ * assert_eq!(bench.minor, 5800.0);
+ * ```
+ */
+export interface Estimate {
+    /**
+     * Minor units, with fractions.
+     */
+    minor: number;
+    /**
+     * ISO 4217 code.
+     */
+    currency: Currency;
+}
+
+/**
+ * A duration of work or waiting in whole minutes.
+ *
+ * ```
+ * use asfound_core::quantity::{Currency, Minutes, Money};
+ * let twenty_an_hour = Money::from_minor(20_00, Currency::GBP);
+ * assert_eq!(Minutes::new(90).at(twenty_an_hour).minor, 3000.0);
+ * ```
+ */
+export type Minutes = number;
+
+/**
+ * A chance in parts of ten thousand, so that it is stored exactly: 2500 is 25 of 100.
+ *
+ * ```
+ * use asfound_core::quantity::Chance;
+ * assert_eq!(Chance::of_100(25).share(), 0.25);
+ * ```
+ */
+export type Chance = number;
+
+/**
+ * A mass in whole grams.
+ *
+ * ```
+ * assert_eq!(asfound_core::quantity::Mass::from_kilograms(15).grams(), 15_000);
+ * ```
+ */
+export type Mass = number;
+
+/**
+ * A moment by the device's clock, in milliseconds since 1970-01-01 UTC: for display only, never for order.
+ */
+export type Millis = number;
+
+/**
+ * Left or right, from the driver's seat.
+ */
+export type Side = "left" | "right";
+
+/**
+ * Which trade words are shown.
+ */
+export type Vocabulary = "british" | "american";
+
+/**
+ * Which units are shown.
+ */
+export type Units = "metric" | "inch";
+
+/**
+ * How original it must be.
+ */
+export type Aim = "hard-use" | "regular-road-use" | "conserve" | "show-standard";
+
+/**
+ * The first word at the strip; the judgement follows after cleaning.
+ */
+export type Triage = "looks-good" | "doubtful" | "scrap";
+
+/**
+ * Where in the work a photo was taken.
+ */
+export type Moment = "before" | "off" | "after";
+
+/**
+ * What a photo was taken for.
+ */
+export type Shot = "plain" | "index-mark" | "shims" | "tag";
+
+/**
+ * A mark on a photo.
+ */
+export type Shape = "ring" | "arrow";
+
+/**
+ * A kind of place.
+ */
+export type PlaceKind = "area" | "rack" | "shelf" | "box" | "bag" | "hook" | "floor";
+
+/**
+ * What is looked at before anything is slackened (common practice, no source).
+ */
+export type Check = "height" | "free-play" | "index-marks" | "gaps" | "tight-fasteners" | "photos";
+
+/**
+ * What happens to a part.
+ */
+export type Route = "use-again" | "repair-here" | "send-out" | "exchange" | "buy" | "kit" | "donor" | "irreplaceable";
+
+/**
+ * How sure a figure is, in the user's own word.
+ */
+export type Certainty = "sure" | "about" | "wild-guess";
+
+/**
+ * Where a part stands; worked out, never set by hand.
+ */
+export type Standing = "on" | "off" | "judged" | "decided";
+
+/**
+ * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
+ */
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number };
+
+/**
+ * The values of one record that are set and can be read; see [`FieldName`] for what each means.
+ */
+export interface Values {
+    /**
+     *
+     */
+    kind?: Kind;
+    /**
+     *
+     */
+    name?: string;
+    /**
+     *
+     */
+    struck?: boolean;
+    /**
+     *
+     */
+    done?: boolean;
+    /**
+     *
+     */
+    remark?: string;
+    /**
+     *
+     */
+    currency?: Currency;
+    /**
+     *
+     */
+    hour_value?: Money;
+    /**
+     *
+     */
+    vocabulary?: Vocabulary;
+    /**
+     *
+     */
+    units?: Units;
+    /**
+     *
+     */
+    aim?: Aim;
+    /**
+     *
+     */
+    driver_side?: Side;
+    /**
+     *
+     */
+    handed_out?: Millis;
+    /**
+     *
+     */
+    device?: Id;
+    /**
+     *
+     */
+    number?: number;
+    /**
+     *
+     */
+    donor?: boolean;
+    /**
+     *
+     */
+    year?: number;
+    /**
+     *
+     */
+    identity_number?: string;
+    /**
+     *
+     */
+    vehicle?: Id;
+    /**
+     *
+     */
+    inside?: Id;
+    /**
+     *
+     */
+    side?: Side;
+    /**
+     *
+     */
+    open?: boolean;
+    /**
+     *
+     */
+    tag?: number;
+    /**
+     *
+     */
+    assembly?: Id;
+    /**
+     *
+     */
+    quantity?: number;
+    /**
+     *
+     */
+    makers_number?: string;
+    /**
+     *
+     */
+    casting_number?: string;
+    /**
+     *
+     */
+    material?: string;
+    /**
+     *
+     */
+    mass?: Mass;
+    /**
+     *
+     */
+    family?: string;
+    /**
+     *
+     */
+    place?: Id;
+    /**
+     *
+     */
+    single_use?: boolean;
+    /**
+     *
+     */
+    cannot_be_bought?: boolean;
+    /**
+     *
+     */
+    missing_from_start?: boolean;
+    /**
+     *
+     */
+    wrong_piece?: boolean;
+    /**
+     *
+     */
+    stuck?: boolean;
+    /**
+     *
+     */
+    tried?: string;
+    /**
+     *
+     */
+    off?: boolean;
+    /**
+     *
+     */
+    order?: number;
+    /**
+     *
+     */
+    from_boxes?: boolean;
+    /**
+     *
+     */
+    triage?: Triage;
+    /**
+     *
+     */
+    split_from?: Id;
+    /**
+     *
+     */
+    chosen?: Id;
+    /**
+     *
+     */
+    bag?: string;
+    /**
+     *
+     */
+    joint?: Id;
+    /**
+     *
+     */
+    thickness?: number;
+    /**
+     *
+     */
+    size?: string;
+    /**
+     *
+     */
+    of?: Id;
+    /**
+     *
+     */
+    moment?: Moment;
+    /**
+     *
+     */
+    shot?: Shot;
+    /**
+     *
+     */
+    caption?: string;
+    /**
+     *
+     */
+    blob?: Hash;
+    /**
+     *
+     */
+    length?: number;
+    /**
+     *
+     */
+    media_type?: string;
+    /**
+     *
+     */
+    taken?: Millis;
+    /**
+     *
+     */
+    shape?: Shape;
+    /**
+     *
+     */
+    x?: number;
+    /**
+     *
+     */
+    y?: number;
+    /**
+     *
+     */
+    dx?: number;
+    /**
+     *
+     */
+    dy?: number;
+    /**
+     *
+     */
+    text?: string;
+    /**
+     *
+     */
+    lasts?: number;
+    /**
+     *
+     */
+    within?: Id;
+    /**
+     *
+     */
+    place_kind?: PlaceKind;
+    /**
+     *
+     */
+    check?: Check;
+    /**
+     *
+     */
+    skipped?: boolean;
+    /**
+     *
+     */
+    route?: Route;
+    /**
+     *
+     */
+    cash?: Money;
+    /**
+     *
+     */
+    own_time?: Minutes;
+    /**
+     *
+     */
+    chance?: Chance;
+    /**
+     *
+     */
+    strip_again?: Minutes;
+    /**
+     *
+     */
+    cash_certainty?: Certainty;
+    /**
+     *
+     */
+    own_time_certainty?: Certainty;
+    /**
+     *
+     */
+    chance_certainty?: Certainty;
+    /**
+     *
+     */
+    from?: string;
+    /**
+     *
+     */
+    quote?: Id;
+    /**
+     *
+     */
+    who?: string;
+    /**
+     *
+     */
+    hour_value_then?: Money;
+    /**
+     *
+     */
+    expected_then?: number;
+}
+
+/**
+ * What is to be done. Ids of new records are made by whoever sends it.
+ */
+export type Command = { do: "create"; id: Id; kind: Kind; changes?: Change[] } | { do: "change"; ids: Id[]; changes: Change[]; seen?: Seen } | { do: "undo"; entry: EntryId } | { do: "split"; part: Id; into: SplitOff[] } | { do: "choose"; id: Id; quote: Id; who?: string } | { do: "all"; commands: Command[] };
+
+/**
+ * A part that comes out of another.
+ */
+export interface SplitOff {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its name, if it differs.
+     */
+    name?: string;
+    /**
+     * How many pieces; one if left out.
+     */
+    quantity?: number;
+}
+
+/**
+ * A command under its own id: sent again after a crash, it is recognised and not done twice.
+ */
+export interface Sent {
+    /**
+     * Made by whoever sends it, once.
+     */
+    id: Id;
+    /**
+     * What is to be done.
+     */
+    command: Command;
+}
+
+/**
+ * What the outside says with a command: who records, and when it is by their clock.
+ */
+export interface Context {
+    /**
+     * This start of this window.
+     */
+    replica: Replica;
+    /**
+     * The phone or computer; it draws tag numbers from its own block.
+     */
+    device: Id;
+    /**
+     * Now, by the device's clock.
+     */
+    at: Millis;
+}
+
+/**
+ * A question. It never changes anything.
+ */
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+
+/**
+ * Which parts, and how they are listed.
+ */
+export interface PartsQuery {
+    /**
+     * Words sought in tag, name, numbers, notes and place; empty for all.
+     */
+    find?: string;
+    /**
+     * Only parts of this assembly, or of one inside it.
+     */
+    assembly?: Id | undefined;
+    /**
+     * Only parts that lie in this place, or in one within it.
+     */
+    place?: Id | undefined;
+    /**
+     * Only parts that stand so.
+     */
+    standing?: Standing | undefined;
+    /**
+     * Only parts for which this route was chosen.
+     */
+    route?: Route | undefined;
+    /**
+     * Struck-out ones instead of the others.
+     */
+    struck?: boolean;
+    /**
+     * How they are put together.
+     */
+    group?: Group;
+    /**
+     * The first row wanted, counted from 0.
+     */
+    from?: number;
+    /**
+     * How many rows are wanted; left out: all.
+     */
+    count?: number | undefined;
+}
+
+/**
+ * How a list of parts is put together.
+ */
+export type Group = "assembly" | "place" | "route" | "standing" | "none";
+
+/**
+ * The answer to a [`Query`](super::Query).
+ */
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
+
+/**
+ * One record with its values and what an edit of it must name as seen.
+ */
+export interface RecordView {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * What it is.
+     */
+    kind: Kind;
+    /**
+     * Its values.
+     */
+    values: Values;
+    /**
+     * Whether it is struck out.
+     */
+    struck: boolean;
+    /**
+     * The entries behind its values, by field: sent back with an edit.
+     */
+    seen: Seen;
+    /**
+     * Fields with more than one value, to be settled.
+     */
+    conflicts: ConflictView[];
+}
+
+/**
+ * A field with more than one value.
+ */
+export interface ConflictView {
+    /**
+     * The record.
+     */
+    id: Id;
+    /**
+     * The field.
+     */
+    field: FieldName;
+    /**
+     * Its values.
+     */
+    values: WrittenView[];
+}
+
+/**
+ * A value, by whom and when.
+ */
+export interface WrittenView {
+    /**
+     * The entry that wrote it.
+     */
+    entry: EntryId;
+    /**
+     * When, by the clock of the device.
+     */
+    at: Millis;
+    /**
+     * The value; nothing when this version cannot read it.
+     */
+    change?: Change;
+    /**
+     * The values it points at, by name.
+     */
+    named?: string;
+}
+
+/**
+ * Name, settings and counts of the job.
+ */
+export interface HeadView {
+    /**
+     * The job's own record.
+     */
+    job: RecordView;
+    /**
+     * Settings, each with its starting value where the user said nothing.
+     */
+    settings: Settings;
+    /**
+     * The vehicle being done, then its donors.
+     */
+    vehicles: RecordView[];
+    /**
+     * Parts that are not struck out.
+     */
+    parts: number;
+    /**
+     * Parts for which no quote is chosen.
+     */
+    undecided: number;
+    /**
+     * Photos that are not struck out.
+     */
+    photos: number;
+    /**
+     * All entries.
+     */
+    entries: number;
+    /**
+     * When the last job file was made.
+     */
+    handed_out?: Millis;
+    /**
+     * Photos taken since.
+     */
+    photos_since: number;
+    /**
+     * How many problems wait.
+     */
+    problems: number;
+}
+
+/**
+ * Settings of a job.
+ */
+export interface Settings {
+    /**
+     * Its currency.
+     */
+    currency: Currency;
+    /**
+     * What an hour is worth.
+     */
+    hour_value: Money;
+    /**
+     * Trade words.
+     */
+    vocabulary: Vocabulary;
+    /**
+     * Units.
+     */
+    units: Units;
+    /**
+     * How original.
+     */
+    aim: Aim;
+    /**
+     * Where the driver sits.
+     */
+    driver_side: Side;
+}
+
+/**
+ * What the strip needs.
+ */
+export interface TeardownView {
+    /**
+     * The assembly that is being taken apart.
+     */
+    assembly?: AssemblyLine;
+    /**
+     * All that are open.
+     */
+    open: AssemblyLine[];
+    /**
+     * The part in hand.
+     */
+    part?: PartView;
+    /**
+     * The tag that the next part will carry.
+     */
+    next_tag: number;
+    /**
+     * Names likely to come next, learnt from this job, likeliest first.
+     */
+    names: string[];
+    /**
+     * The places used last, latest first.
+     */
+    places: PlaceLine[];
+    /**
+     * The joints of the assembly.
+     */
+    joints: JointView[];
+    /**
+     * Its parts, in order of removal, latest last.
+     */
+    parts: PartLine[];
+}
+
+/**
+ * Vehicles and assemblies.
+ */
+export interface AssembliesView {
+    /**
+     * The vehicle being done, then its donors.
+     */
+    vehicles: RecordView[];
+    /**
+     * Each after the one it is inside.
+     */
+    assemblies: AssemblyLine[];
+}
+
+/**
+ * One assembly.
+ */
+export interface AssemblyLine {
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Left or right: its own, or of the assembly it is inside.
+     */
+    side?: Side;
+    /**
+     * How deep it is inside others.
+     */
+    depth: number;
+    /**
+     * Parts of its own.
+     */
+    parts: number;
+    /**
+     * What was looked at before anything was slackened.
+     */
+    before: RecordView[];
+    /**
+     * Photos of the assembly itself.
+     */
+    photos: PhotoView[];
+}
+
+/**
+ * One part in a list.
+ */
+export interface PartLine {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when nobody gave one.
+     */
+    name: string;
+    /**
+     * The assembly it came from.
+     */
+    assembly?: Id;
+    /**
+     * The name of that assembly; empty when there is none.
+     */
+    assembly_name: string;
+    /**
+     * Left or right: its own, or of its assembly.
+     */
+    side?: Side;
+    /**
+     * How many pieces.
+     */
+    quantity: number;
+    /**
+     * Where it lies, from the outermost place.
+     */
+    place: string[];
+    /**
+     * Where it stands.
+     */
+    standing: Standing;
+    /**
+     * The route chosen.
+     */
+    route?: Route;
+    /**
+     * There is no other.
+     */
+    irreplaceable: boolean;
+    /**
+     * It was not there when the work began.
+     */
+    missing: boolean;
+    /**
+     * A former owner fitted a wrong piece.
+     */
+    wrong_piece: boolean;
+    /**
+     * It will not come off.
+     */
+    stuck: boolean;
+    /**
+     * It is struck out.
+     */
+    struck: boolean;
+    /**
+     * Its first photo.
+     */
+    photo?: Hash;
+    /**
+     * How many photos.
+     */
+    photos: number;
+    /**
+     * Where the words sought were found.
+     */
+    found: Found[];
+}
+
+/**
+ * A place in a text where words sought were found.
+ */
+export interface Found {
+    /**
+     * In what.
+     */
+    within: FoundIn;
+    /**
+     * The text that holds it.
+     */
+    text: string;
+    /**
+     * Where it begins, in UTF-16 units as a browser counts.
+     */
+    from: number;
+    /**
+     * Where it ends.
+     */
+    to: number;
+}
+
+/**
+ * What was searched.
+ */
+export type FoundIn = "tag" | "name" | "number" | "place" | "note";
+
+/**
+ * A list of parts.
+ */
+export interface PartsView {
+    /**
+     * Parts in the job that are not struck out.
+     */
+    total: number;
+    /**
+     * Parts that match.
+     */
+    found: number;
+    /**
+     * Groups in order; each begins at a row.
+     */
+    groups: PartsGroup[];
+    /**
+     * The first row given.
+     */
+    from: number;
+    /**
+     * The rows.
+     */
+    rows: PartLine[];
+    /**
+     * Sums over all that match.
+     */
+    sums: Sums;
+}
+
+/**
+ * A group of rows.
+ */
+export interface PartsGroup {
+    /**
+     * The assembly or place, where it is one.
+     */
+    id?: Id;
+    /**
+     * Its name; empty for those that have none.
+     */
+    title: string;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * The route, where it is one.
+     */
+    route?: Route;
+    /**
+     * The standing, where it is one.
+     */
+    standing?: Standing;
+    /**
+     * How many rows.
+     */
+    count: number;
+    /**
+     * Its first row.
+     */
+    from: number;
+}
+
+/**
+ * Exact sums over chosen quotes.
+ */
+export interface Sums {
+    /**
+     * Cash, one sum a currency.
+     */
+    cash: Money[];
+    /**
+     * Own hours.
+     */
+    own_time: Minutes;
+    /**
+     * Parts with a chosen quote.
+     */
+    decided: number;
+}
+
+/**
+ * All about one part.
+ */
+export interface PartView {
+    /**
+     * As in a list.
+     */
+    line: PartLine;
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Its photos in order, struck-out ones last.
+     */
+    photos: PhotoView[];
+    /**
+     * Its notes in order of time.
+     */
+    notes: NoteView[];
+    /**
+     * The joints that hold it.
+     */
+    joints: JointView[];
+    /**
+     * Parts split from it, and the one it was split from.
+     */
+    split: PartLine[];
+    /**
+     * The latest entry about it, to be undone.
+     */
+    latest?: EntryId;
+}
+
+/**
+ * One photo.
+ */
+export interface PhotoView {
+    /**
+     * Its record: hash, moment, shot, caption.
+     */
+    record: RecordView;
+    /**
+     * Its rings and arrows in order.
+     */
+    marks: RecordView[];
+}
+
+/**
+ * One note.
+ */
+export interface NoteView {
+    /**
+     * Its record: text, when.
+     */
+    record: RecordView;
+    /**
+     * The stretches of a spoken note in order.
+     */
+    slices: RecordView[];
+}
+
+/**
+ * One joint.
+ */
+export interface JointView {
+    /**
+     * Its record: name, bag, place.
+     */
+    record: RecordView;
+    /**
+     * Its pieces in the order they came off.
+     */
+    pieces: RecordView[];
+}
+
+/**
+ * All places.
+ */
+export interface PlacesView {
+    /**
+     * Each after the one it is within.
+     */
+    places: PlaceLine[];
+    /**
+     * Parts that lie nowhere.
+     */
+    nowhere: number;
+}
+
+/**
+ * One place.
+ */
+export interface PlaceLine {
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Its kind.
+     */
+    place_kind?: PlaceKind;
+    /**
+     * Names from the outermost place to this one.
+     */
+    path: string[];
+    /**
+     * How deep it is.
+     */
+    depth: number;
+    /**
+     * Parts that lie right here.
+     */
+    parts: number;
+    /**
+     * Parts here and in all places within.
+     */
+    parts_within: number;
+}
+
+/**
+ * What waits for a person.
+ */
+export interface ProblemsView {
+    /**
+     * Worst first.
+     */
+    problems: Problem[];
+    /**
+     * Fields with more than one value.
+     */
+    conflicts: ConflictView[];
+}
+
+/**
+ * What was ever written to a record.
+ */
+export interface HistoryView {
+    /**
+     * The record.
+     */
+    id: Id;
+    /**
+     * One line an entry, latest last.
+     */
+    lines: HistoryLine[];
+}
+
+/**
+ * One entry as far as it concerns one record.
+ */
+export interface HistoryLine {
+    /**
+     * The entry.
+     */
+    entry: EntryId;
+    /**
+     * When.
+     */
+    at: Millis;
+    /**
+     * What it wrote.
+     */
+    changes: Change[];
+}
+
+/**
+ * The quotes of a part, side by side.
+ */
+export interface CostView {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * The currency of all estimates.
+     */
+    currency: Currency;
+    /**
+     * What an hour is worth.
+     */
+    hour_value: Money;
+    /**
+     * Its quotes, in order of id.
+     */
+    quotes: QuoteCost[];
+    /**
+     * The allowed quote of the least expected cost.
+     */
+    cheapest?: Id;
+    /**
+     * Own hours at which two quotes cost the same.
+     */
+    break_evens: BreakEven[];
+    /**
+     * The decision that holds, with the figures it was made at.
+     */
+    chosen?: RecordView;
+}
+
+/**
+ * One quote with what it really costs.
+ */
+export interface QuoteCost {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * The supplier or specialist.
+     */
+    from?: string;
+    /**
+     * Whether it may be chosen.
+     */
+    allowed: boolean;
+    /**
+     * Why not.
+     */
+    why?: WhyNot;
+    /**
+     * The lines that add up to the expected cost.
+     */
+    lines: CostLine[];
+    /**
+     * What it is expected to cost.
+     */
+    expected: Estimate;
+    /**
+     * Cash as entered.
+     */
+    cash?: Money;
+    /**
+     * Own hours as entered, in minutes.
+     */
+    own_time: Minutes;
+    /**
+     * The chance that it fails, as entered.
+     */
+    chance: Chance;
+    /**
+     * Own hours to strip again as entered, in minutes.
+     */
+    strip_again: Minutes;
+    /**
+     * Whether the cost rests on a guess.
+     */
+    guess: boolean;
+    /**
+     * How sure the cash is.
+     */
+    cash_certainty?: Certainty;
+    /**
+     * How sure the own hours are.
+     */
+    own_time_certainty?: Certainty;
+    /**
+     * How sure the chance is.
+     */
+    chance_certainty?: Certainty;
+    /**
+     * The quote that is fallen back on when it fails.
+     */
+    fallback?: Id;
+    /**
+     * It can fail, and there is no other quote to fall back on: the cost of that is not known, and not counted.
+     */
+    fails_into_nothing: boolean;
+    /**
+     * Its record, for editing.
+     */
+    record: RecordView;
+}
+
+/**
+ * A named part of a cost.
+ */
+export interface CostLine {
+    /**
+     * Which part.
+     */
+    kind: LineKind;
+    /**
+     * How much.
+     */
+    amount: Estimate;
+}
+
+/**
+ * The parts of a cost.
+ */
+export type LineKind = "cash" | "own-time" | "risk";
+
+/**
+ * Own hours on one quote at which it costs the same as another.
+ */
+export interface BreakEven {
+    /**
+     * The quote whose own hours are varied.
+     */
+    quote: Id;
+    /**
+     * The quote it is held against.
+     */
+    against: Id;
+    /**
+     * The hours, with fractions, at which both cost the same.
+     */
+    hours: number;
+}
+
+/**
+ * Why a quote cannot be chosen.
+ */
+export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there";
+
+/**
+ * One thing that is wrong: a stable code, how bad, where, with which values, and what would help.
+ */
+export interface Problem {
+    /**
+     * Which kind of problem; stable over versions.
+     */
+    code: Code;
+    /**
+     * How bad it is.
+     */
+    severity: Severity;
+    /**
+     * Where it is.
+     */
+    place: Site;
+    /**
+     * The values that its sentence needs, by name.
+     */
+    values: Map<string, string>;
+    /**
+     * What would help, most likely first.
+     */
+    hints: Hint[];
+}
+
+/**
+ * How bad a problem is.
+ */
+export type Severity = "error" | "warning";
+
+/**
+ * Where a problem is: a record, a field of it, other records that share it.
+ */
+export interface Site {
+    /**
+     * The record.
+     */
+    id?: Id;
+    /**
+     * The field.
+     */
+    field?: FieldName;
+    /**
+     * The others it shares the problem with, sorted.
+     */
+    others?: Id[];
+}
+
+/**
+ * Which kind of problem. A code is never reused for something else.
+ */
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job";
+
+/**
+ * What would help; each has its sentence at the edge.
+ */
+export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again";
+
+/** The entries seen on screen, by field. */
+export type Seen = Partial<Record<FieldName, EntryId[]>>;
