@@ -1,5 +1,6 @@
 //! Journeys through browsers: only what needs a browser is here. Each engine's
 //! tests carry its name, so that one engine can be run alone.
 
+mod handing;
 mod hosting;
 mod smoke;

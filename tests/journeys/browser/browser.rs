@@ -41,7 +41,7 @@ impl Browser {
     /// The profile may come from a browser that was killed.
     pub fn start(engine: Engine, size: Size, profile: &Profile) -> anyhow::Result<Self> {
         let runtime = Builder::new_current_thread().enable_all().build()?;
-        let driver = Driver::start(engine)?;
+        let driver = Driver::start(engine, profile)?;
         let wanted = capabilities(engine, size, profile);
         let opening = async { WebDriver::builder(driver.address(), wanted).request_timeout(COMMAND).await };
         let session = runtime.block_on(opening).with_context(|| format!("{engine:?} does not start"))?;

@@ -9,6 +9,7 @@ use anyhow::{Context, bail};
 
 use crate::engine::Engine;
 use crate::processes::kill_descendants;
+use crate::profile::Profile;
 
 /// A driver and all that it starts; it ends with this value.
 pub(crate) struct Driver {
@@ -18,7 +19,7 @@ pub(crate) struct Driver {
 }
 
 impl Driver {
-    pub(crate) fn start(engine: Engine) -> anyhow::Result<Self> {
+    pub(crate) fn start(engine: Engine, profile: &Profile) -> anyhow::Result<Self> {
         let port = free_port()?;
         let program = engine.driver();
         let mut command = Command::new(&program);
@@ -30,7 +31,7 @@ impl Driver {
             Engine::WebKit => {
                 let (child, name) = start_display()?;
                 display = Some(child);
-                command.env("DISPLAY", name);
+                command.env("DISPLAY", name).env("XDG_CONFIG_HOME", profile.desktop_settings()?);
             }
         }
         let child = command.spawn().with_context(|| format!("cannot start {}", program.display()))?;

@@ -32,6 +32,16 @@ impl Profile {
         self.folder.path().join("downloads")
     }
 
+    /// A folder of desktop settings that name the downloads folder: the only
+    /// way to tell WebKit.
+    pub(crate) fn desktop_settings(&self) -> anyhow::Result<PathBuf> {
+        let folder = self.folder.path().join("settings");
+        fs::create_dir_all(&folder)?;
+        let line = format!("XDG_DOWNLOAD_DIR=\"{}\"\n", self.downloads().display());
+        fs::write(folder.join("user-dirs.dirs"), line)?;
+        Ok(folder)
+    }
+
     /// Waits for a finished download whose name ends so.
     pub fn wait_for_download(&self, ending: &str, within: Duration) -> anyhow::Result<PathBuf> {
         let start = Instant::now();
@@ -52,7 +62,8 @@ fn finished(folder: &Path, ending: &str) -> anyhow::Result<Option<PathBuf>> {
     for entry in fs::read_dir(folder).context("the downloads folder")? {
         names.push(entry?.path());
     }
-    let growing = |path: &PathBuf| path.extension().is_some_and(|e| e == "part" || e == "crdownload");
+    let growing =
+        |path: &PathBuf| path.extension().is_some_and(|e| e == "part" || e == "crdownload" || e == "wkdownload");
     if names.iter().any(growing) {
         return Ok(None);
     }
