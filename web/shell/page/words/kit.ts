@@ -1,5 +1,5 @@
 import type { Standing, TagMarks } from '../kit/standing';
-import { bytesOf, count } from './format';
+import { bytesOf } from './format';
 import { marks, standings } from './standings';
 import type { Vocabulary } from './vocabulary';
 
@@ -10,24 +10,18 @@ export const kit = (trade: Vocabulary) => ({
     return ['tag ' + number, standings(trade)[standing], ...extra].join(', ');
   },
   nextTag: 'Next tag',
-  nextTagName: (number: string) => `Next tag, ${number}`,
   photo: 'Photo',
   safe: 'safe',
   saving: 'saving',
   failed: 'not saved',
   kept: 'kept',
   notKept: 'not kept',
-  chosen: 'chosen',
   undo: 'Undo',
   close: 'Close',
   back: 'Back',
   cheapest: 'cheapest',
   reminderDue: 'reminder due',
   workingSource: 'how it came about',
-  optional: 'may stay empty',
-  openWorking: (figure: string) => `${figure}, how it came about`,
   room: (used: number, total: number) => bytesOf(used, total),
   toThePage: 'To the page',
-  photoOf: (name: string) => `photo, ${name}`,
-  saveNumber: (n: number) => count(n, 'photo'),
 });
