@@ -1,9 +1,18 @@
-//! The record worker's exports.
+//! The record worker's side: store first, then answer.
+//!
+//! - [`store`]: where the record is kept; one contract, two implementations, one suite.
+//! - [`load`] and [`seal`]: from the store into memory, and from the tail into chunks.
+//! - [`recorder`]: the open job over a store. All that is decided is decided by the core.
+//! - [`exports`]: what the worker calls.
+//! - [`clock`] and [`chance`]: the only places that ask for either.
 
-use wasm_bindgen::prelude::wasm_bindgen;
-
-/// The number that tells which form of the protocol this build speaks.
-#[wasm_bindgen]
-pub fn form() -> u32 {
-    1
-}
+pub mod answer;
+pub mod chance;
+pub mod clock;
+mod damage;
+pub mod exports;
+mod line;
+pub mod load;
+pub mod recorder;
+pub mod seal;
+pub mod store;
