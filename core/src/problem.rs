@@ -17,6 +17,7 @@ pub struct Problem {
     /// Where it is.
     pub place: Site,
     /// The values that its sentence needs, by name.
+    #[cfg_attr(feature = "ts", tsify(type = "Record<string, string>"))]
     pub values: BTreeMap<String, String>,
     /// What would help, most likely first.
     pub hints: Vec<Hint>,

@@ -1380,7 +1380,7 @@ export interface Problem {
     /**
      * The values that its sentence needs, by name.
      */
-    values: Map<string, string>;
+    values: Record<string, string>;
     /**
      * What would help, most likely first.
      */
