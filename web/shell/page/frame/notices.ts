@@ -1,0 +1,120 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { desk, type StoreTrouble } from '../../bridge/desk';
+import type { Problem } from '../../bridge/protocol';
+import { takeBack, type Done } from '../carry-out';
+import '../kit/button';
+import '../kit/message';
+import '../kit/undo';
+import { LightElement } from '../kit/light-element';
+import { applyUpdate, updateIsWaiting, updates } from '../update';
+import { words } from '../words';
+import { mayInterrupt } from './interrupting';
+
+/** What is said above all places: trouble with storing, what was refused, a new version, and what can be taken back. */
+@customElement('asf-notices')
+export class Notices extends LightElement {
+  @state() private trouble: StoreTrouble | null = null;
+  @state() private refused: readonly Problem[] = [];
+  @state() private version: 'none' | 'waiting' | 'changed' = updateIsWaiting() ? 'waiting' : 'none';
+  @state() private done: Done | null = null;
+  @state() private said = '';
+  private saving = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    desk.addEventListener('trouble', this.troubled);
+    desk.addEventListener('saving', this.isSaving);
+    document.addEventListener('asf-done', this.isDone);
+    document.addEventListener('asf-refused', this.isRefused);
+    document.addEventListener('asf-say', this.say);
+    updates.addEventListener('ready', this.ready);
+    updates.addEventListener('waiting', this.updateWaits);
+    updates.addEventListener('changed', this.updateChanged);
+  }
+
+  override disconnectedCallback(): void {
+    desk.removeEventListener('trouble', this.troubled);
+    desk.removeEventListener('saving', this.isSaving);
+    document.removeEventListener('asf-done', this.isDone);
+    document.removeEventListener('asf-refused', this.isRefused);
+    document.removeEventListener('asf-say', this.say);
+    updates.removeEventListener('ready', this.ready);
+    updates.removeEventListener('waiting', this.updateWaits);
+    updates.removeEventListener('changed', this.updateChanged);
+    super.disconnectedCallback();
+  }
+
+  override render(): TemplateResult {
+    return html`${this.troubleBar()}${this.refusedBar()}${this.updateBar()}
+      <p class="unseen" role="status" aria-live="polite">${this.said}</p>
+      <asf-undo .message=${this.done?.message ?? ''} ?open=${this.done?.entry != null} @asf-undo=${this.undo} @asf-gone=${() => { this.done = null; }}></asf-undo>`;
+  }
+
+  private troubleBar(): TemplateResult | typeof nothing {
+    if (!this.trouble) return nothing;
+    const { code, safe, waiting } = this.trouble;
+    const { happened, safe: kept, todo } = words().frame.trouble(code, safe, waiting);
+    return html`<asf-message kind="alert" class="notice" data-trouble=${code} .happened=${happened} .safe=${kept} .todo=${todo}>
+      <div class="pair"><asf-button word=${words().frame.reload} icon="rotate" @click=${() => { location.reload(); }}></asf-button>
+      <asf-button word=${words().frame.rescue} icon="bring" href="./rescue.html"></asf-button></div></asf-message>`;
+  }
+
+  private refusedBar(): TemplateResult | typeof nothing {
+    const [problem] = this.refused;
+    if (!problem) return nothing;
+    const text = words().problems;
+    return html`<asf-message kind="alert" class="notice" data-problem=${problem.code} .happened=${text.happened(problem)} .safe=${text.safe(problem)} .todo=${text.todo(problem)}>
+      <asf-button word=${words().frame.close} icon="close" @click=${() => { this.refused = []; }}></asf-button></asf-message>`;
+  }
+
+  private updateBar(): TemplateResult | typeof nothing {
+    const text = words().frame.update;
+    if (this.version === 'none' || this.saving > 0 || !mayInterrupt()) return nothing;
+    const isChanged = this.version === 'changed';
+    return html`<asf-message class="notice" .happened=${isChanged ? text.changed : text.happened} .safe=${text.safe}>
+      <div class="pair"><asf-button word=${isChanged ? text.reload : text.take} icon="rotate" @click=${this.takeUpdate}></asf-button>
+      <asf-button word=${text.later} @click=${() => { this.version = 'none'; }}></asf-button></div></asf-message>`;
+  }
+
+  private readonly takeUpdate = (): void => {
+    if (this.version === 'changed') location.reload();
+    else applyUpdate();
+  };
+
+  private readonly undo = async (): Promise<void> => {
+    const entry = this.done?.entry;
+    this.done = null;
+    if (!entry) return;
+    const { ok } = await takeBack(entry, words().frame.undone);
+    if (!ok) this.said = words().frame.undoFailed;
+  };
+
+  private readonly troubled = (event: Event): void => {
+    if (event instanceof CustomEvent) this.trouble = (event as CustomEvent<StoreTrouble | null>).detail;
+  };
+
+  private readonly isSaving = (event: Event): void => {
+    if (!(event instanceof CustomEvent)) return;
+    this.saving = (event as CustomEvent<{ waiting: number }>).detail.waiting;
+    if (this.version !== 'none') this.requestUpdate();
+  };
+
+  private readonly isDone = (event: CustomEvent<Done>): void => {
+    this.done = event.detail.entry ? event.detail : null;
+    this.refused = [];
+    if (!event.detail.entry) this.said = event.detail.message;
+  };
+
+  private readonly isRefused = (event: CustomEvent<{ problems: readonly Problem[] }>): void => { this.refused = event.detail.problems; };
+
+  private readonly say = (event: Event): void => {
+    if (event instanceof CustomEvent) this.said = (event as CustomEvent<string>).detail;
+  };
+
+  private readonly ready = (): void => { this.said = words().frame.offline; };
+  private readonly updateWaits = (): void => { this.version = 'waiting'; };
+  private readonly updateChanged = (): void => { this.version = 'changed'; };
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-notices': Notices } }

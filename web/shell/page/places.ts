@@ -1,0 +1,42 @@
+import type { LitElement } from 'lit';
+import type { Place } from './words/places';
+
+/** An address within the app: `#/part/ID?find=hub`. */
+export interface Address {
+  place: string;
+  id: string | null;
+  search: URLSearchParams;
+}
+
+/** What every place is: an element that is told its address. */
+export interface PlaceElement extends LitElement {
+  address: Address;
+}
+
+/** How a place is reached. */
+export interface PlaceEntry {
+  /** Defines `asf-place-NAME`. */
+  load: () => Promise<unknown>;
+  /** Which of the five cells of the index is current there. */
+  under: Place | '';
+  /** It works without an open job. */
+  withoutJob?: boolean;
+}
+
+/** All places by the first word of their address. */
+export const places: Record<string, PlaceEntry> = {
+  first: { load: () => import('./first/place'), under: '', withoutJob: true },
+  job: { load: () => import('./job/place'), under: '' },
+  teardown: { load: () => import('./teardown/place'), under: 'teardown' },
+  assemblies: { load: () => import('./assemblies/place'), under: 'teardown' },
+  before: { load: () => import('./before/place'), under: 'teardown' },
+  joint: { load: () => import('./joints/place'), under: 'teardown' },
+  'tags-sheet': { load: () => import('./tags-sheet/place'), under: 'teardown' },
+};
+
+/** Reads an address; the empty one is the first screen. */
+export function addressOf(hash: string): Address {
+  const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?');
+  const [place = '', id = ''] = path.split('/');
+  return { place: place || 'first', id: id ? decodeURIComponent(id) : null, search: new URLSearchParams(query) };
+}

@@ -1,0 +1,42 @@
+import { KEEP } from './format';
+
+/** What is looked at before anything is slackened (common practice, no source). */
+export const before = {
+  title: 'Before it is slackened',
+  why: 'Once it is apart these can no longer be seen. Each may be skipped.',
+  done: (n: number, all: number) => `${n}${KEEP}of${KEEP}${all} answered or skipped`,
+  check: {
+    height: 'Ride height',
+    'free-play': 'Free play',
+    'index-marks': 'Index marks',
+    gaps: 'Gaps',
+    'tight-fasteners': 'Tight fasteners',
+    photos: 'Photos all round',
+  },
+  ask: {
+    height: 'Measure from a fixed point to the ground, each side.',
+    'free-play': 'Backlash, end float, play in the joints: how much, felt where.',
+    'index-marks': 'Mark flanges, caps and splines so that they go back as they were. Take a photo of the marks.',
+    gaps: 'Gaps and alignment of what must line up again.',
+    'tight-fasteners': 'Crack the tight ones loose while the vehicle stands on its wheels. Which were they?',
+    photos: 'From each side, with hoses, cables and clips as they run.',
+  },
+  answer: 'Seen or measured',
+  photo: 'Photo',
+  photoOf: (check: string) => `Photo for ${check}`,
+  skip: 'Skip',
+  skipName: (check: string) => `Skip ${check}`,
+  skipped: 'skipped',
+  answered: 'answered',
+  open: 'open',
+  unskip: 'Answer it after all',
+  save: 'Save',
+  saved: (check: string) => `${check}: safe`,
+  skippedSaid: (check: string) => `${check}: skipped`,
+  photos: (n: number) => (n === 1 ? '1 photo' : `${n} photos`),
+  go: 'Take it apart',
+  goCost: 'to Teardown',
+  photoTaken: (check: string) => `Photo for ${check} is safe`,
+  photoFailed: 'The photo is not saved.',
+  shutterFor: 'The next photo is for',
+};

@@ -1,0 +1,36 @@
+import { count } from './format';
+
+/** The first screen, and what lies under the job's name. */
+export const first = {
+  title: 'Start with the vehicle.',
+  about: 'After that, a photo and a tag number are a full record. It works with no signal, and nothing leaves this phone unless you hand it over.',
+  jobs: 'Jobs on this device',
+  start: 'Start a job',
+  startCost: 'a name is enough',
+  name: 'What is the vehicle called?',
+  nameHint: 'As you call it. It can be changed at any time.',
+  nameMissing: 'Give it a name: any word will do.',
+  begin: 'Start',
+  cancel: 'Not now',
+  bringIn: 'Bring in a job file',
+  openJob: 'Open a job',
+  jobCounts: (parts: number, photos: number) => `${count(parts, 'part')}, ${count(photos, 'photo')}`,
+  unnamed: 'Job without a name',
+  install: {
+    happened: 'Put asfound on the home screen before the first record.',
+    safe: 'In a browser tab this phone may clear what is recorded after seven days. From the home screen it does not, and what was recorded in the tab does not follow.',
+    todo: 'Tap Share in the browser, then Add to Home Screen, and open asfound from there.',
+    offer: 'Install asfound',
+    anyway: 'Go on in the tab',
+  },
+  loading: 'Reading the records',
+  under: 'Job',
+  ofJob: 'Of this job',
+  ofDevice: 'Of this device',
+  otherJob: 'Another job',
+  tagsSheet: 'Print tags',
+  assemblies: 'Assemblies',
+  problems: 'What needs a look',
+  selfTest: 'Test this device',
+  rename: 'Change the name',
+};

@@ -1,0 +1,41 @@
+import { count } from './format';
+import type { Vocabulary } from './vocabulary';
+
+/** The hardware of a joint, in the order it came off. */
+export const joints = (trade: Vocabulary) => ({
+  title: (name: string) => `Joint ${name}`,
+  second: (n: number) => `${count(n, 'piece')}, in the order they came off`,
+  none: { first: 'No piece yet.', then: 'Each tap on “next” is one piece that came off. What it is can be said now or later.' },
+  next: 'Next piece',
+  piece: (n: number) => `Piece ${n}`,
+  what: 'What it is',
+  kinds: ['Bolt', 'Nut', 'Washer', 'Spring washer', 'Shim', 'Stud', 'Screw', trade.splitPin, trade.circlip, 'Spacer', 'Seal'].map(
+    (word) => word.charAt(0).toUpperCase() + word.slice(1)),
+  other: 'In other words',
+  side: 'Side it sat on',
+  sides: { left: 'Left', right: 'Right', '': 'None' },
+  thickness: 'Thickness',
+  thicknessWrong: 'A figure, as 0.25',
+  mm: 'mm',
+  inch: 'in',
+  size: 'Size',
+  sizeHint: 'As you would ask for it: M8 × 25, 3/8 UNF, 1 mm copper',
+  quantity: 'How many alike',
+  bag: 'Its bag',
+  bagHint: 'As written on it',
+  name: 'Name of the joint',
+  nameHint: 'A letter is enough',
+  holds: 'Holds',
+  nothing: 'no part named yet',
+  place: 'Where it lies',
+  earlier: 'Earlier',
+  later: 'Later',
+  strike: 'Strike out',
+  struck: (name: string) => `${name} struck out`,
+  moved: (name: string) => `${name} moved`,
+  added: (n: number) => `Piece ${n} added`,
+  newJoint: 'Begin another joint',
+  save: 'Save',
+  unnamed: 'not named yet',
+  gone: 'This joint is not in the job.',
+});
