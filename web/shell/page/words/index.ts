@@ -5,6 +5,14 @@ import { moments } from './moments';
 import { places } from './places';
 import { routes } from './routes';
 import { sides } from './sides';
+import { first } from './first';
+import { frame } from './frame';
+import { speak } from './speak';
+import { teardown } from './teardown';
+import { assemblies } from './assemblies';
+import { before } from './before';
+import { joints } from './joints';
+import { tagsSheet } from './tags-sheet';
 import { costing } from './costing';
 import { handOver } from './hand-over';
 import { history } from './history';
@@ -35,6 +43,14 @@ const all = (vocabulary: Vocabulary) => ({
   routes: routes(vocabulary),
   sides,
   standings: standings(vocabulary),
+  first,
+  frame,
+  speak,
+  teardown: teardown(vocabulary),
+  assemblies,
+  before,
+  joints: joints(vocabulary),
+  tagsSheet,
   costing: costing(vocabulary),
   handOver: handOver(vocabulary),
   history,
