@@ -31,6 +31,10 @@ export const places: Record<string, PlaceEntry> = {
   assemblies: { load: () => import('./assemblies/place'), under: 'teardown' },
   before: { load: () => import('./before/place'), under: 'teardown' },
   joint: { load: () => import('./joints/place'), under: 'teardown' },
+  parts: { load: () => import('./parts/place'), under: 'parts' },
+  part: { load: () => import('./sheet/place'), under: 'parts' },
+  photo: { load: () => import('./photo/place'), under: 'parts' },
+  routes: { load: () => import('./routes/place'), under: 'parts' },
   'tags-sheet': { load: () => import('./tags-sheet/place'), under: 'teardown' },
 };
 

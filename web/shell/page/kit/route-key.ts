@@ -1,11 +1,14 @@
-import { html, svg, type TemplateResult } from 'lit';
-import { customElement } from 'lit/decorators.js';
+import { html, svg, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
 import { words } from '../words';
 import { LightElement } from './light-element';
 
 /** The one line that names what the bars are drawn in. */
 @customElement('asf-route-key')
 export class RouteKey extends LightElement {
+  /** The bars stand without the bracket of 8 in 10 cases. */
+  @property({ type: Boolean, attribute: 'no-brackets' }) noBrackets = false;
+
   override render(): TemplateResult {
     const say = words().routes;
     const box = svg`<rect class="bar-open" x="1" y="1" width="12" height="12" />`;
@@ -13,7 +16,7 @@ export class RouteKey extends LightElement {
       <span><svg viewBox="0 0 14 14" aria-hidden="true">${box}<rect class="bar-cash" x="1" y="1" width="12" height="12" /></svg>${say.cash}</span>
       <span><svg viewBox="0 0 14 14" aria-hidden="true">${box}<path class="bar-hatch" d="M1 13L13 1M1 7L7 1M7 13L13 7" /></svg>${say.ownTime}</span>
       <span><svg viewBox="0 0 14 14" aria-hidden="true">${box}</svg>${say.risk}</span>
-      <span><svg class="route-key-bracket" viewBox="0 0 20 14" aria-hidden="true"><path class="bar-bracket" d="M1 3V11M1 7H19M19 3V11" /></svg>${say.eightInTen}</span>
+      ${this.noBrackets ? nothing : html`<span><svg class="route-key-bracket" viewBox="0 0 20 14" aria-hidden="true"><path class="bar-bracket" d="M1 3V11M1 7H19M19 3V11" /></svg>${say.eightInTen}</span>`}
     </span>`;
   }
 }

@@ -1,4 +1,5 @@
-import { count, KEEP } from './format';
+import type { WhyNot } from '../../bridge/protocol';
+import { count } from './format';
 import type { Vocabulary } from './vocabulary';
 
 /** Quotes, bars and the decision. */
@@ -20,32 +21,29 @@ export const costing = (trade: Vocabulary) => ({
     cash: 'Cash', ownTime: 'Own time', chance: 'Fails, times in 100', strip: 'Strip again when it fails', one: 'One figure is enough; the rest may stay empty.',
     wrongMoney: 'Give a sum, like 18 or 18.50.', wrongHours: `Give hours, like 2, 2.5 or 1:30.`, wrongChance: 'Give a number from 0 to 100.', nothing: 'Give one figure: cash or hours.',
     sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?' },
-    put: 'Put the quote down', done: (route: string) => `Quote for ${route} put down`, more: 'It may fail',
+    put: 'Put the quote down', done: (route: string) => `Quote for ${route} put down`, ofHundred: 'in 100',
   },
   sentence: {
-    takes: { lead: 'Cheapest as long as repairing takes ', under: (time: string) => `under ${time}`, said: '; you said ' },
-    takesOther: (route: string) => `${route} would be cheapest as long as it takes `,
-    over: (time: string) => `Repairing would have to take under ${time} to be cheapest`,
-    never: (repair: string, buy: string) => `${repair} costs more than ${buy} even with no time spent.`,
+    repairing: 'repairing',
+    cheapest: (doing: string) => `Cheapest as long as ${doing} takes `,
+    cheaper: (other: string, doing: string) => `Cheaper than ${other} as long as ${doing} takes `,
+    wouldBe: (route: string) => `${route} would cost less only if it took `,
+    under: (time: string) => `under ${time}`, said: '; you said ',
     alone: (route: string) => `${route} is the only route with a figure. Enter another to weigh it against.`,
-    noHour: 'An hour of yours counts nothing: set its value in Settings, or leave it so.',
-    guesses: 'Rests on guesses.',
-    said: (time: string, how: string) => (how === 'sure' ? time : `${how} ${time}`),
+    noHour: 'An hour of yours counts nothing here: set its value in Settings, or leave it so.',
   },
   lines: {
     cash: 'cash', 'own-time': 'own time', risk: 'risk', expected: 'expected cost',
-    hoursAt: (time: string, value: string) => `${time} at ${value}`,
-    instead: (route: string) => `${route} instead`, stripAgain: (time: string, value: string) => `strip again, ${time} at ${value}`,
-    chanceOf: (times: string, money: string) => `${times} in 100 of ${money}`,
-    heading: (route: string, what: string, money: string) => `${route}, ${what}: ${money}`,
-    noOther: 'No other route has a figure: what a failure leads to is not counted.',
+    at: (value: string) => `at ${value}`, of: (sum: string) => `in 100 of ${sum}`, inCase: (sum: string) => `(${sum})`,
+    instead: (route: string) => `if it fails: ${route} instead`, stripAgain: (time: string, value: string) => `if it fails: strip again, ${time} at ${value}`,
+    heading: (route: string, what: string, sum: string) => `${route}, ${what}: ${sum}`,
+    noOther: 'No other route has a figure: what comes after a failure is not counted.',
   },
   who: { title: 'Who decides?', lead: 'A decision is kept with a name. It is asked once on this device.', label: 'Name', go: 'Choose', without: 'Choose without a name' },
   reasons: {
-    'no-figure': 'no figure yet', 'other-currency': 'priced in another currency', 'cannot-be-bought': 'marked: cannot be bought', struck: 'struck out', 'missing-from-start': 'missing from the start',
-  } as Record<string, string>,
+    'cannot-be-bought': 'marked: cannot be bought', 'single-use': 'marked: single use', 'other-currency': 'priced in another currency', 'nothing-there': 'missing from the start: nothing to work on',
+  } satisfies Record<WhyNot, string>,
   notAllowed: 'not allowed',
   hourValue: (value: string) => `an hour of yours counts ${value}`,
   quotes: (n: number) => count(n, 'quote'),
-  keep: KEEP,
 });

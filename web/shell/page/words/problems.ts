@@ -23,13 +23,17 @@ const happened: Record<Code, Sentence> = {
   'field-out-of-place': (_, field) => `${field || 'A value'} stands where this version does not know it.`,
   'overwrite-loop': () => 'Entries say of one another that they came later.',
   'entry-twice': () => 'Two different entries carry the same number.',
-  'entries-missing': ({ count: n, missing }) => `${n ?? missing ? count(Number(n ?? missing), 'entry', 'entries') : 'Entries'} of another device ${Number(n ?? missing) === 1 ? 'is' : 'are'} missing.`,
+  'entries-missing': ({ first, last }) => {
+    const n = Number(last) - Number(first) + 1;
+    return `${n > 0 ? count(n, 'entry', 'entries') : 'Entries'} of another device ${n === 1 ? 'is' : 'are'} missing.`;
+  },
   'choice-stale': () => 'The quote that was chosen is struck out, or no longer allowed.',
   'other-currency': () => 'A quote is in another currency than the job.',
   'unknown-record': () => 'What you wanted to change is not in this job.',
   'wrong-kind': () => 'That cannot be done with this kind of thing.',
   'id-taken': () => 'A record of this number is there already.',
-  'out-of-bounds': ({ what, least, most }, field) => `${field || what || 'The value'} is outside what is accepted${least && most ? `: from ${least} to ${most}` : ''}.`,
+  // The limits are told only where they are plain numbers: money and mass are kept in the smallest unit.
+  'out-of-bounds': ({ what, least, most }, field) => `${field || what || 'The value'} is outside what is accepted${what === 'tag' || what === 'pieces' ? `: from ${least ?? ''} to ${most ?? ''}` : ''}.`,
   missing: (_, field) => `${field || 'A value'} is needed.`,
   'nothing-to-undo': () => 'Nothing is left to undo there: it was changed again since.',
   damaged: () => 'A piece of the record is damaged: it is not what was written.',

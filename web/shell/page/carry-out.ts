@@ -1,0 +1,34 @@
+import { desk } from '../bridge/desk';
+import type { Answer, Beside } from '../bridge/desk';
+import type { Command, Problem } from '../bridge/protocol';
+
+/** Told on the document after something was recorded; with an entry it can be undone. */
+export interface Done { message: string; entry: string | null }
+/** Told on the document when nothing was done. */
+export interface Refused { problems: readonly Problem[] }
+
+declare global {
+  interface DocumentEventMap {
+    'asf-done': CustomEvent<Done>;
+    'asf-refused': CustomEvent<Refused>;
+  }
+}
+
+/** Carries a command out, says so, and offers to undo it. What went wrong is told as `asf-refused`; trouble with storing by the desk. */
+export async function carryOut(command: Command, message = '', beside: Beside[] = []): Promise<Answer> {
+  const answer = await desk.command(command, beside);
+  if (answer.ok) tell('asf-done', { message, entry: message ? answer.entry ?? null : null });
+  else if (answer.problems.length > 0) tell('asf-refused', { problems: answer.problems });
+  return answer;
+}
+
+/** Takes one entry back. */
+export async function takeBack(entry: string, message: string): Promise<Answer> {
+  const answer = await carryOut({ do: 'undo', entry });
+  if (answer.ok) tell('asf-done', { message, entry: null });
+  return answer;
+}
+
+function tell(name: 'asf-done' | 'asf-refused', detail: Done | Refused): void {
+  document.dispatchEvent(new CustomEvent(name, { detail }));
+}

@@ -1,0 +1,146 @@
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { newId } from '../../bridge/desk';
+import type { CostView, QuoteCost, Route } from '../../bridge/protocol';
+import { carryOut } from '../carry-out';
+import { KeepingWord } from '../frame/keeping-word';
+import '../kit/button';
+import '../kit/dialog';
+import '../kit/empty';
+import '../kit/head';
+import '../kit/primary';
+import '../kit/route-key';
+import '../kit/section';
+import { LightElement } from '../kit/light-element';
+import { Live } from '../live';
+import { tagFigures } from '../parts/tag-figures';
+import type { Address } from '../places';
+import '../styles/routes.css';
+import { words } from '../words';
+import { hours, money } from '../words/format';
+import './bars';
+import { decision } from './decision';
+import { sorted } from './figure-words';
+import { flipSentence } from './flip-sentence';
+import './quote-form';
+import { ROUTES_IN_ORDER, routeWord } from './route-word';
+import './who-dialog';
+import { whoDecides } from './who-dialog';
+import { working } from './working';
+
+/** The quotes of a part side by side, and the decision. */
+@customElement('asf-place-routes')
+export class PlaceRoutes extends LightElement {
+  @property({ attribute: false }) address?: Address;
+  @state() private picked = '';
+  /** Which quote the form is open for; 'new' for another. */
+  @state() private editing = '';
+  @state() private asking = false;
+
+  private readonly cost = new Live(this, 'cost', () => (this.partId ? { ask: 'cost', part: this.partId } : null));
+  private readonly whole = new Live(this, 'part', () => (this.partId ? { ask: 'part', part: this.partId } : null));
+  private readonly keeping = new KeepingWord(this);
+
+  private get partId(): string { return this.address?.id ?? ''; }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.addEventListener('keydown', this.pressed);
+  }
+
+  override disconnectedCallback(): void {
+    document.removeEventListener('keydown', this.pressed);
+    super.disconnectedCallback();
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('address') || !this.hasUpdated || this.cost.view?.part === this.partId) return;
+    this.picked = '';
+    this.cost.anew();
+    this.whole.anew();
+  }
+
+  override render(): TemplateResult {
+    const { view } = this.cost;
+    return html`${this.head()}
+      <div class="body routes-body">${view ? this.body(view) : nothing}</div>
+      ${view ? this.foot(view) : nothing}
+      <asf-dialog .open=${this.editing !== ''} .label=${words().costing.form.title} .body=${this.editing && view ? this.form(view) : nothing} @asf-close=${() => { this.editing = ''; }}></asf-dialog>
+      <asf-who-dialog .open=${this.asking} @asf-close=${() => { this.asking = false; }} @asf-who=${(event: CustomEvent<{ who: string }>) => { this.asking = false; void this.choose(event.detail.who); }}></asf-who-dialog>`;
+  }
+
+  private head(): TemplateResult {
+    const line = this.whole.view?.line;
+    const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>` : nothing;
+    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${line?.assembly_name ?? ''} .tag=${tag} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
+  }
+
+  private body(view: CostView): TemplateResult {
+    const say = words().costing;
+    if (view.quotes.length === 0) return html`<asf-empty .first=${say.empty.first} .then=${say.empty.then}></asf-empty>`;
+    const picked = this.pick(view);
+    return html`<asf-section .label=${say.title} .count=${html`<asf-route-key no-brackets></asf-route-key>`}>
+        <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars></asf-section>
+      ${flipSentence(view)}
+      ${picked ? html`${working(view, picked)}<div class="pair">
+        <asf-button compact icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.editing = picked.id; }}></asf-button>
+        <asf-button compact icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void carryOut({ do: 'change', ids: [picked.id], changes: [{ struck: true }] }, say.struck); }}></asf-button>
+        <asf-button compact icon="add" key="A" word=${say.another} @click=${() => { this.editing = 'new'; }}></asf-button></div>` : nothing}
+      ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}`;
+  }
+
+  private foot(view: CostView): TemplateResult | typeof nothing {
+    const say = words().costing;
+    const picked = this.pick(view);
+    if (!picked) return html`<div class="foot"><asf-primary .verb=${say.add} icon="add" key="A" @click=${() => { this.editing = 'new'; }}></asf-primary></div>`;
+    if (view.chosen?.values.quote === picked.id && Math.round(view.chosen.values.expected_then ?? -1) === Math.round(picked.expected.minor)) return nothing;
+    return html`<div class="foot routes-foot"><asf-primary .verb=${`${say.choose}\n${routeWord(picked.route)}`} .cost=${picked.why ? say.reasons[picked.why] : costWords(picked)} ?disabled=${!picked.allowed} key="C" @click=${() => { this.decide(); }}></asf-primary></div>`;
+  }
+
+  private form(view: CostView): TemplateResult {
+    const quote = view.quotes.find(({ id }) => id === this.editing);
+    return html`<asf-quote-form .of=${this.partId} .currency=${view.currency} .quote=${quote} .route=${unused(view)} @asf-put=${() => { this.editing = ''; }}></asf-quote-form>`;
+  }
+
+  private pick(view: CostView): QuoteCost | undefined {
+    return view.quotes.find(({ id }) => id === this.picked) ?? view.quotes.find(({ id }) => id === view.cheapest) ?? sorted(view)[0];
+  }
+
+  private decide(): void {
+    const who = whoDecides();
+    if (who === null) this.asking = true;
+    else void this.choose(who);
+  }
+
+  private async choose(who: string): Promise<void> {
+    const { view } = this.cost;
+    const picked = view && this.pick(view);
+    if (picked) await carryOut({ do: 'choose', id: newId(), quote: picked.id, ...(who && { who }) }, words().costing.choosen(routeWord(picked.route)));
+  }
+
+  private readonly pressed = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey || document.querySelector('dialog[open]')) return;
+    if (event.target instanceof HTMLElement && event.target.matches('input, textarea, select')) return;
+    const { view } = this.cost;
+    const quote = view && sorted(view)[Number(event.key) - 1];
+    if (quote) this.picked = quote.id;
+    else if (event.key === 'a' || event.key === 'A') this.editing = 'new';
+    else if ((event.key === 'c' || event.key === 'C') && view && this.pick(view)?.allowed) this.decide();
+    else return;
+    event.preventDefault();
+  };
+}
+
+/** What is paid for a route whatever happens. */
+function costWords(quote: QuoteCost): string {
+  const say = words().costing;
+  return [quote.cash ? say.cashOf(money(quote.cash)) : '', quote.own_time > 0 ? say.timeOf(hours(quote.own_time)) : ''].filter(Boolean).join('\n');
+}
+
+/** The first route nobody has quoted yet. */
+function unused(view: CostView): Route {
+  const likely: readonly Route[] = ['repair-here', 'buy', 'send-out', 'donor', ...ROUTES_IN_ORDER];
+  return likely.find((route) => !view.quotes.some((quote) => quote.route === route)) ?? 'buy';
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-place-routes': PlaceRoutes } }

@@ -1,0 +1,108 @@
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import * as journal from '../journal';
+import '../kit/button';
+import '../kit/field';
+import type { FieldKind } from '../kit/field';
+import '../kit/leader';
+import { LightElement } from '../kit/light-element';
+import { words } from '../words';
+
+/** Puts a text down; answers with what is wrong with it, or nothing. */
+export type Save = (text: string) => Promise<string>;
+
+/**
+ * A value that opens to be changed. Every stroke goes to the journal; Enter and leaving the field put it down, Escape leaves
+ * it as it was. What was typed and not put down opens again by itself.
+ */
+@customElement('asf-edit-line')
+export class EditLine extends LightElement {
+  @property() label = '';
+  /** As it stands now. */
+  @property() value = '';
+  /** What is shown closed, when it differs. */
+  @property({ attribute: false }) shown: unknown = '';
+  @property() kind: FieldKind = 'text';
+  @property() unit = '';
+  @property() hint = '';
+  @property() currency = 'GBP';
+  /** Name in the journal. */
+  @property() key = '';
+  @property({ attribute: false }) suggestions: readonly string[] = [];
+  @property({ attribute: false }) save: Save = () => Promise.resolve('');
+  @state() private open = false;
+  @state() private text = '';
+  @state() private wrong = '';
+  private busy = false;
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('key') || !this.key) return;
+    const kept = journal.typedBefore(this.key);
+    this.open = kept !== null && kept !== this.value;
+    this.text = kept ?? '';
+    this.wrong = '';
+  }
+
+  override render(): TemplateResult {
+    const shown = this.shown || this.value || html`<span class="second">${words().sheet.named.empty}</span>`;
+    if (!this.open) return html`<asf-leader opens .label=${this.label} .value=${shown} @click=${this.start}></asf-leader>`;
+    return html`<form class="edit-line" @submit=${this.submitted} @focusout=${this.left} @keydown=${this.pressed}>
+      <asf-field .label=${this.label} .kind=${this.kind} .unit=${this.unit} .hint=${this.hint} .currency=${this.currency} .error=${this.wrong} .value=${this.text} .suggestions=${this.suggestions}
+        max=${this.kind === 'area' ? 5000 : 300} @input=${this.typed}></asf-field>
+      <asf-button compact kind="submit" icon="check" word=${words().sheet.named.put}></asf-button></form>${nothing}`;
+  }
+
+  private readonly start = (): void => {
+    this.text = this.value;
+    this.open = true;
+    void this.updateComplete.then(() => { this.querySelector<HTMLElement>('input, textarea')?.focus(); });
+  };
+
+  private readonly typed = (event: Event): void => {
+    if (!(event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement)) return;
+    this.text = event.target.value;
+    journal.typing(this.key, this.text);
+    this.wrong = '';
+  };
+
+  private readonly submitted = (event: Event): void => {
+    event.preventDefault();
+    void this.put(true);
+  };
+
+  private readonly left = (event: FocusEvent): void => {
+    if (event.relatedTarget instanceof Node && this.contains(event.relatedTarget)) return;
+    // Leaving means done: nothing typed is dropped.
+    void this.put(false);
+  };
+
+  private readonly pressed = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape') return;
+    event.preventDefault();
+    event.stopPropagation();
+    this.close(true);
+  };
+
+  private async put(withFocus: boolean): Promise<void> {
+    if (this.busy || !this.open) return;
+    if (this.text === this.value) {
+      this.close(withFocus);
+      return;
+    }
+    this.busy = true;
+    try {
+      this.wrong = await this.save(this.text);
+    } finally {
+      this.busy = false;
+    }
+    if (!this.wrong) this.close(withFocus);
+  }
+
+  private close(withFocus: boolean): void {
+    journal.typed(this.key);
+    this.open = false;
+    if (withFocus) void this.updateComplete.then(() => { this.focus(); });
+  }
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-edit-line': EditLine } }

@@ -1,0 +1,18 @@
+import type { Change, FieldName, RecordView, Seen } from '../../bridge/protocol';
+import { carryOut } from '../carry-out';
+
+/** Writes values of one record over what was seen on the screen, so that what came in between is not lost. */
+export async function write(record: RecordView, changes: Change[], message = ''): Promise<boolean> {
+  const seen: Seen = {};
+  for (const change of changes) {
+    const field = fieldOf(change);
+    seen[field] = record.seen[field] ?? [];
+  }
+  const { ok } = await carryOut({ do: 'change', ids: [record.id], changes, seen }, message);
+  return ok;
+}
+
+/** The field that a change writes. */
+export function fieldOf(change: Change): FieldName {
+  return 'clear' in change ? change.clear : (Object.keys(change)[0] as FieldName);
+}
