@@ -1,9 +1,22 @@
-//! The reckoning worker's exports.
+//! The reckoning worker's exports: heavy questions over a copy of the job.
 
 use wasm_bindgen::prelude::wasm_bindgen;
 
 /// The number that tells which form of the protocol this build speaks.
 #[wasm_bindgen]
+#[must_use]
 pub fn form() -> u32 {
     1
+}
+
+/// Works for so many seconds without ever looking up: proof that nothing here delays anybody. Answers a sum of its work.
+#[wasm_bindgen]
+#[must_use]
+pub fn busy(seconds: f64) -> f64 {
+    let end = js_sys::Date::now() + seconds * 1_000.0;
+    let mut sum = 0.0;
+    while js_sys::Date::now() < end {
+        sum += (1..10_000).map(|step| 1.0 / f64::from(step)).sum::<f64>();
+    }
+    sum
 }

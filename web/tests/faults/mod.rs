@@ -1,6 +1,6 @@
 //! Faults put between the store and the browser, and a little job to suffer them.
 
-use asfound_core::job::{Change, Command, Query, Sent, View};
+use asfound_core::job::{Change, Command, PartsQuery, Query, Sent, View};
 use asfound_core::record::{Hash, Id, Kind};
 use asfound_web::chance;
 use asfound_web::recorder::Recorder;
@@ -41,8 +41,8 @@ pub(crate) fn create_part(id: Id, photo: Option<Hash>) -> Sent {
 }
 
 pub(crate) fn parts<S: Store>(recorder: &Recorder<S>) -> usize {
-    match recorder.ask(&Query::Head) {
-        View::Head(head) => head.parts,
+    match recorder.ask(&Query::Parts(PartsQuery::default())) {
+        View::Parts(parts) => parts.total,
         other => panic!("{other:?}"),
     }
 }

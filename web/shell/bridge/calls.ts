@@ -1,0 +1,95 @@
+// What crosses between the page and its workers: calls with their answers, and
+// the news that a worker tells by itself. Types only; both sides compile alone.
+
+import type { Hash, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
+
+/** Why something was not done, as it comes from a worker. */
+export interface Failure {
+  code: string;
+  detail: string;
+}
+
+export interface JobLine {
+  id: Id;
+  name: string;
+  parts: number;
+  photos: number;
+  last: Millis;
+}
+
+/** Bytes that a command names as "$0", "$1" and so on. */
+export interface Beside {
+  bytes: ArrayBuffer;
+  media_type: string;
+}
+
+/** What a command came to, as the record worker says it. */
+export interface Recorded {
+  ok: boolean;
+  problems: Problem[];
+  entry?: string;
+  job?: Id;
+  trouble?: Failure;
+  touched: Id[];
+}
+
+export interface TypedBytes {
+  media_type: string;
+  bytes: Uint8Array<ArrayBuffer>;
+}
+
+export interface NamedBytes {
+  name: string;
+  bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** The record worker's calls. */
+export interface RecordCalls {
+  /** Answers once the wasm is there. */
+  load(): void;
+  /** Opens the database. With `faults`, the hooks of record/faults.ts are loaded first, and these applied. */
+  start(faults: string[] | undefined): { replica: Replica };
+  jobs(): JobLine[];
+  begin(job: Id): void;
+  open(job: Id): Recorded;
+  command(sent: Sent, beside: Beside[]): Recorded;
+  ask(query: Query): View;
+  catchUp(): Id[];
+  chunks(): NamedBytes[];
+  bringInBlob(name: Hash, bytes: TypedBytes): boolean;
+  bringInChunk(job: Id, chunk: NamedBytes): Id[];
+  thumb(of: Hash): TypedBytes | undefined;
+  view(of: Hash): TypedBytes | undefined;
+  photo(of: Hash): TypedBytes | undefined;
+  probe(): void;
+  fault(fault: string, on: boolean): void;
+}
+
+/** What the record worker tells without being asked. */
+export type RecordNews =
+  | { news: 'changed'; job: Id; ids: Id[] }
+  | { news: 'derived'; hash: Hash }
+  | { news: 'trapped'; detail: string };
+
+/** What can be asked of the reckoning worker. The job is given as chunks. */
+export type ReckonQuestion =
+  | { ask: 'busy'; seconds: number }
+  | { ask: 'job-file'; job: Id; words: unknown }
+  | { ask: 'read-job-file'; file: File }
+  | { ask: 'list'; kind: 'parts-csv' | 'parts-html'; query: PartsQuery; words: unknown };
+
+/** The reckoning worker's calls. */
+export interface ReckonCalls {
+  reckon(question: ReckonQuestion, chunks: NamedBytes[]): unknown;
+}
+
+export type ReckonNews = { news: 'progress'; done: number; of: number } | { news: 'trapped'; detail: string };
+
+/** One call on its way to a worker. */
+export type Call<Calls> = { [Name in keyof Calls]: Calls[Name] extends (...args: infer Args) => unknown ? { call: number; name: Name; args: Args } : never }[keyof Calls];
+
+/** One answer on its way back. `safe` is how many entries of the open job are stored. */
+export type Reply = { call: number; value: unknown; safe: number } | { call: number; failure: Failure; safe: number };
+
+/** The calls of a worker as it carries them out. */
+export type Carried<Calls> = { [Name in keyof Calls]: Calls[Name] extends (...args: infer Args) => infer Result ? (...args: Args) => Promise<Result> : never };

@@ -1,0 +1,189 @@
+// The desk at work: one open job, commands on their way, and what is wrong.
+
+import type { Beside, Failure, JobLine, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
+import type { Answer, DeskEvents, DeskWork } from './desk.ts';
+import { bringIn, type DryRun, type MergeReport, type Progress } from './job-file.ts';
+import { newId } from './id.ts';
+import { askToPersist, keeping, type Keeping } from './keeping.ts';
+import { CallFailed } from './line.ts';
+import type { Command, PartsQuery, Query, View } from './protocol.ts';
+import { Reckoning } from './reckoning.ts';
+import { StoreLine } from './store-line.ts';
+import { troubleOf, type StoreTrouble } from './trouble.ts';
+
+export class Office extends EventTarget implements DeskWork {
+  readonly #store: StoreLine;
+  readonly #reckoning: Reckoning;
+  #job: string | null = null;
+  #waiting = 0;
+  #trouble: StoreTrouble | null = null;
+  /** What was found damaged in the open job: it stays a trouble whatever else goes well. */
+  #damage: Failure | null = null;
+
+  constructor(withFaults: boolean) {
+    super();
+    this.#store = new StoreLine(withFaults, {
+      news: (news) => this.#heard(news),
+      trouble: (failure) => this.#tellTrouble(failure),
+      ready: () => this.#tellTrouble(null),
+    });
+    this.#reckoning = new Reckoning(() => this.#store.call('chunks'));
+    if (withFaults) Object.assign(globalThis, { desk: this });
+    for (const event of ['focus', 'pageshow'] as const) addEventListener(event, () => this.#looked());
+    document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && this.#looked());
+  }
+
+  jobs(): Promise<JobLine[]> {
+    return this.#store.call('jobs');
+  }
+
+  current(): string | null {
+    return this.#job;
+  }
+
+  trouble(): StoreTrouble | null {
+    return this.#trouble;
+  }
+
+  async start(name: string, vehicle?: { name: string }): Promise<Answer> {
+    const job = newId();
+    const made = { do: 'create', id: newId(), kind: 'vehicle', changes: vehicle ? [{ name: vehicle.name }] : [] } satisfies Command;
+    const first = { do: 'create', id: job, kind: 'job', changes: [{ name }] } satisfies Command;
+    const before = this.#job;
+    this.#opened(job);
+    return this.#answered(async () => {
+      await this.#store.call('begin', job);
+      return this.#store.call('command', { id: newId(), command: { do: 'all', commands: [first, made] } }, []);
+    }).then((answer) => {
+      if (!answer.ok) this.#opened(before);
+      return answer;
+    });
+  }
+
+  async open(job: string): Promise<Answer> {
+    const answer = await this.#answered(() => this.#store.call('open', job));
+    if (answer.ok) this.#opened(job);
+    this.#damage = answer.trouble?.code === 'chunk-damaged' ? { code: 'chunk-damaged', detail: answer.trouble.detail ?? '' } : null;
+    this.#tellTrouble(null);
+    return answer;
+  }
+
+  async command(command: Command, beside: Beside[] = [], id = newId()): Promise<Answer> {
+    this.#counted(1);
+    try {
+      const answer = await this.#answered(() => this.#store.call('command', { id, command }, beside));
+      if (answer.ok) askToPersist();
+      return answer;
+    } finally {
+      this.#counted(-1);
+    }
+  }
+
+  ask(query: Query): Promise<View> {
+    return this.#store.call('ask', query);
+  }
+
+  async reckon<T>(question: ReckonQuestion, signal?: AbortSignal): Promise<T> {
+    return (await this.#reckoning.ask(question, { signal })) as T;
+  }
+
+  async thumb(hash: string): Promise<Blob | null> {
+    return blobOf(await this.#store.call('thumb', hash));
+  }
+
+  async view(hash: string): Promise<Blob | null> {
+    return blobOf((await this.#store.call('view', hash)) ?? (await this.#store.call('photo', hash)));
+  }
+
+  async photo(hash: string): Promise<Blob | null> {
+    return blobOf(await this.#store.call('photo', hash));
+  }
+
+  async prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<File> {
+    return (await this.#reckoning.ask({ ask: 'job-file', job: this.#openJob(), words }, { progress, signal })) as File;
+  }
+
+  async readJobFile(file: File, signal?: AbortSignal): Promise<DryRun> {
+    return (await this.#reckoning.ask({ ask: 'read-job-file', file }, { signal })) as DryRun;
+  }
+
+  bringIn(file: File, dry: DryRun, progress?: Progress): Promise<MergeReport> {
+    return bringIn(this.#store, file, dry, progress);
+  }
+
+  async prepareList(kind: 'parts-csv' | 'parts-html', query: PartsQuery, words?: unknown): Promise<File> {
+    return (await this.#reckoning.ask({ ask: 'list', kind, query, words }, {})) as File;
+  }
+
+  async keeping(): Promise<Keeping> {
+    return keeping(await this.ask({ ask: 'head' }));
+  }
+
+  async lookAgain(): Promise<void> {
+    await this.#store.probe();
+    const ids = await this.#store.call('catchUp');
+    if (ids.length > 0 && this.#job) this.#tell('changed', { ids, job: this.#job });
+  }
+
+  /** For the journeys; see record/faults.ts. */
+  fault(name: string, on: boolean): Promise<void> {
+    return this.#store.fault(name, on);
+  }
+
+  #openJob(): string {
+    if (this.#job === null) throw new Error('no job is open');
+    return this.#job;
+  }
+
+  #opened(job: string | null): void {
+    this.#job = job;
+    this.#store.job = job;
+  }
+
+  async #answered(work: () => Promise<Recorded>): Promise<Answer> {
+    try {
+      const { touched, trouble, ...recorded } = await work();
+      this.#tellTrouble(trouble ?? null);
+      if (recorded.ok && recorded.job && touched.length > 0) this.#tell('changed', { ids: touched, job: recorded.job });
+      return trouble ? { ...recorded, trouble: this.#troubleOf(trouble) } : recorded;
+    } catch (error) {
+      const failure = error instanceof CallFailed ? error.failure : { code: 'read-failed', detail: String(error) };
+      this.#tellTrouble(failure);
+      return { ok: false, problems: [], trouble: this.#troubleOf(failure) };
+    }
+  }
+
+  #heard(news: RecordNews): void {
+    if (news.news === 'changed' && news.job === this.#job) this.#tell('changed', { ids: news.ids, job: news.job });
+    if (news.news === 'derived') this.#tell('derived', { hash: news.hash });
+  }
+
+  #looked(): void {
+    // What is wrong is told as a trouble; nobody waits for this.
+    this.lookAgain().catch(() => undefined);
+  }
+
+  #troubleOf(failure: Failure): StoreTrouble {
+    return troubleOf(failure, this.#store.safe, this.#waiting);
+  }
+
+  #tellTrouble(now: Failure | null): void {
+    const failure = now ?? this.#damage;
+    if (failure === null && this.#trouble === null) return;
+    this.#trouble = failure && this.#troubleOf(failure);
+    this.#tell('trouble', this.#trouble);
+  }
+
+  #counted(change: number): void {
+    this.#waiting += change;
+    this.#tell('saving', { waiting: this.#waiting });
+  }
+
+  #tell<Name extends keyof DeskEvents>(name: Name, detail: DeskEvents[Name]['detail']): void {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}
+
+function blobOf(bytes: TypedBytes | undefined): Blob | null {
+  return bytes ? new Blob([bytes.bytes], { type: bytes.media_type }) : null;
+}

@@ -1,0 +1,161 @@
+// The line to the record worker, kept up: opened with a watch on it, replaced
+// when it ends or stops answering, with the open job opened again.
+
+import type { Failure, RecordCalls, RecordNews } from './calls.ts';
+import { CallFailed, Line, LineEnded, within } from './line.ts';
+
+/** A store that does not answer within this is in trouble, and the person is told. */
+const PROBE_MS = 1_000;
+const OPEN_MS = 1_500;
+/** A command may take this long before anybody asks whether the store still answers. */
+const PATIENCE_MS = 700;
+/** One that takes longer, although the store answers, is given to a new worker. */
+const LIMIT_MS = 15_000;
+const PAUSES_MS = [0, 500, 1_000, 2_000, 5_000];
+
+/** Failures that another attempt does not mend. */
+const final = new Set(['newer-database', 'closed-elsewhere', 'private-window']);
+
+export interface StoreLineEvents {
+  news(news: RecordNews): void;
+  trouble(failure: Failure): void;
+  /** Opened, and again whenever a new worker has taken over. */
+  ready(): void;
+}
+
+export class StoreLine {
+  readonly #events: StoreLineEvents;
+  readonly #faults: Set<string> | undefined;
+  #line: Line<RecordCalls, RecordNews> | undefined;
+  #ready: Promise<Line<RecordCalls, RecordNews>>;
+  #job: string | null = null;
+  #safe = 0;
+
+  constructor(withFaults: boolean, events: StoreLineEvents) {
+    this.#events = events;
+    this.#faults = withFaults ? new Set() : undefined;
+    this.#ready = this.#open();
+  }
+
+  /** Entries of the open job that are stored. */
+  get safe(): number {
+    return this.#line?.safe ?? this.#safe;
+  }
+
+  /** The job to be open, also in a worker that takes over. */
+  set job(job: string | null) {
+    this.#job = job;
+  }
+
+  /** Does it, with as many workers as it takes; only what is safe to do twice. */
+  async call<Name extends keyof RecordCalls>(name: Name, ...args: Parameters<RecordCalls[Name]>): Promise<ReturnType<RecordCalls[Name]>> {
+    for (;;) {
+      const line = await this.#ready;
+      try {
+        const work = line.call(name, ...(args as never)) as Promise<ReturnType<RecordCalls[Name]>>;
+        return await this.#watched(line, work);
+      } catch (error) {
+        if (!(error instanceof LineEnded)) throw error;
+        await this.#replaced(line, error.failure);
+      }
+    }
+  }
+
+  /** Whether the store answers; if not, another worker takes over. */
+  async probe(): Promise<void> {
+    const line = await this.#ready;
+    try {
+      await this.#answers(line);
+    } catch {
+      await this.#replaced(line, { code: 'connection-lost', detail: 'no answer' });
+    }
+  }
+
+  /** For the journeys; see record/faults.ts. */
+  async fault(fault: string, on: boolean): Promise<void> {
+    if (!this.#faults) throw new Error('the address does not ask for faults');
+    const lasting = !['transaction-aborted', 'newer-database', 'chunk-damaged', 'worker-trapped', 'end-before-answer'].includes(fault);
+    if (on && lasting) this.#faults.add(fault);
+    else this.#faults.delete(fault);
+    await this.#line?.call('fault', fault, on);
+  }
+
+  async #watched<T>(line: Line<RecordCalls, RecordNews>, work: Promise<T>): Promise<T> {
+    const watch = setTimeout(() => void this.#look(line), PATIENCE_MS);
+    const limit = setTimeout(() => void this.#replaced(line, { code: 'connection-lost', detail: 'no end' }), LIMIT_MS);
+    try {
+      return await work;
+    } finally {
+      clearTimeout(watch);
+      clearTimeout(limit);
+    }
+  }
+
+  async #look(line: Line<RecordCalls, RecordNews>): Promise<void> {
+    try {
+      await this.#answers(line);
+    } catch (error) {
+      const failure = error instanceof CallFailed ? error.failure : { code: 'connection-lost', detail: String(error) };
+      await this.#replaced(line, failure);
+    }
+  }
+
+  #answers(line: Line<RecordCalls, RecordNews>): Promise<void> {
+    return within(PROBE_MS, { code: 'connection-lost', detail: 'no answer' }, line.call('probe') as Promise<void>);
+  }
+
+  /** Another worker takes over from this one, unless one already has. */
+  async #replaced(line: Line<RecordCalls, RecordNews>, failure: Failure): Promise<void> {
+    if (this.#line === line) {
+      this.#safe = line.safe;
+      this.#line = undefined;
+      this.#events.trouble(failure);
+      this.#ready = this.#open();
+    }
+    line.end(failure);
+    await this.#ready;
+  }
+
+  async #open(): Promise<Line<RecordCalls, RecordNews>> {
+    for (let attempt = 0; ; attempt++) {
+      await new Promise((resolve) => setTimeout(resolve, PAUSES_MS[Math.min(attempt, PAUSES_MS.length - 1)]));
+      const line = this.#newLine();
+      try {
+        await this.#begun(line);
+        this.#line = line;
+        this.#events.ready();
+        return line;
+      } catch (error) {
+        const failure = error instanceof CallFailed || error instanceof LineEnded ? error.failure : { code: 'open-hung', detail: String(error) };
+        line.end(failure);
+        this.#events.trouble(failure);
+        if (final.has(failure.code)) throw new CallFailed(failure);
+      }
+    }
+  }
+
+  #newLine(): Line<RecordCalls, RecordNews> {
+    const worker = new Worker(new URL('../record/worker.ts', import.meta.url), { type: 'module', name: 'record' });
+    const line: Line<RecordCalls, RecordNews> = new Line(worker, (news: RecordNews) => {
+      if (news.news === 'trapped') void this.#trapped(line, news.detail);
+      else this.#events.news(news);
+    });
+    return line;
+  }
+
+  async #begun(line: Line<RecordCalls, RecordNews>): Promise<void> {
+    const faults = this.#faults && [...this.#faults];
+    // The wasm is loaded first, which may take its time; opening may not.
+    await line.call('load');
+    await within(OPEN_MS, { code: 'open-hung', detail: 'opening does not answer' }, line.call('start', faults) as Promise<unknown>);
+    if (this.#job === null) return;
+    const opened = await within(LIMIT_MS, { code: 'open-hung', detail: 'loading does not answer' }, line.call('open', this.#job));
+    if (!opened.ok) throw new CallFailed(opened.trouble ?? { code: 'read-failed', detail: 'the job does not open' });
+  }
+
+  async #trapped(line: Line<RecordCalls, RecordNews>, detail: string): Promise<void> {
+    const failure = { code: 'worker-trapped', detail };
+    if (this.#line === line) await this.#replaced(line, failure);
+    else line.end(failure);
+  }
+}
