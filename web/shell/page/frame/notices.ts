@@ -14,7 +14,7 @@ import { mayInterrupt } from './interrupting';
 /** What is said above all places: trouble with storing, what was refused, a new version, and what can be taken back. */
 @customElement('asf-notices')
 export class Notices extends LightElement {
-  @state() private trouble: StoreTrouble | null = null;
+  @state() private trouble: StoreTrouble | null = desk.trouble();
   @state() private refused: readonly Problem[] = [];
   @state() private version: 'none' | 'waiting' | 'changed' = updateIsWaiting() ? 'waiting' : 'none';
   @state() private done: Done | null = null;
@@ -90,13 +90,10 @@ export class Notices extends LightElement {
     if (!ok) this.said = words().frame.undoFailed;
   };
 
-  private readonly troubled = (event: Event): void => {
-    if (event instanceof CustomEvent) this.trouble = (event as CustomEvent<StoreTrouble | null>).detail;
-  };
+  private readonly troubled = (event: CustomEvent<StoreTrouble | null>): void => { this.trouble = event.detail; };
 
-  private readonly isSaving = (event: Event): void => {
-    if (!(event instanceof CustomEvent)) return;
-    this.saving = (event as CustomEvent<{ waiting: number }>).detail.waiting;
+  private readonly isSaving = (event: CustomEvent<{ waiting: number }>): void => {
+    this.saving = event.detail.waiting;
     if (this.version !== 'none') this.requestUpdate();
   };
 

@@ -115,10 +115,12 @@ export class Bench extends EventTarget {
     const { part, shotKind: shot } = this;
     if (!part) return;
     const id = newId();
+    const command = newId();
     const taken = Date.now();
     const order = this.orders.next(part, this.view?.part?.record.id === part ? this.view.part.photos.map(({ record }) => record) : []);
     const save = (): void => {
       this.queue.add({
+        id: command,
         blobs: async () => [await picture.bytes],
         command: ([blob]) => this.withPart(part, [{ do: 'create', id, kind: 'photo', changes: [
           { of: part }, { moment }, { shot }, { taken }, { order }, { blob: '$0' },

@@ -27,6 +27,7 @@ import { nameChips } from './names';
 import { endOf, sideInHand } from './side-of';
 import './sight';
 import type { Sight } from './sight';
+import { soFar } from './so-far';
 import './strip';
 import { tagNumber } from './tag-number';
 
@@ -37,6 +38,7 @@ export class TeardownPlace extends LightElement {
   @state() private more = false;
   @state() private noteSafe = 0;
   @state() private driver: 'left' | 'right' = 'right';
+  @state() private jobName = '';
   @query('asf-sight') private sight!: Sight | null;
 
   private readonly bench = new Bench(desk.current() ?? '');
@@ -56,7 +58,7 @@ export class TeardownPlace extends LightElement {
     this.finder.open();
     this.wakeLock.hold();
     void this.bench.refresh();
-    void this.askDriver();
+    void this.askHead();
   }
 
   override disconnectedCallback(): void {
@@ -76,6 +78,7 @@ export class TeardownPlace extends LightElement {
       <div class="td-upper">${this.head()}
         <asf-sight .finder=${this.finder} .series=${this.series} .over=${this.laidOn()} @asf-shoot=${this.shoot}></asf-sight></div>
       <div class="td-lower">
+        ${soFar(this.bench)}
         ${this.waiting()}
         <asf-strip .photos=${this.bench.isRecorded ? this.bench.view?.part?.photos ?? [] : []} .tiles=${[...this.bench.tiles.of(this.bench.part ?? '')]} .tag=${this.tag}></asf-strip>
         ${nameChips(this.bench, () => { this.more = true; })}
@@ -114,7 +117,7 @@ export class TeardownPlace extends LightElement {
     const open = (this.bench.view?.open ?? []).filter(({ record }) => record.id !== line?.record.id).length;
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: text.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: text.torchName }];
     return html`<asf-head ink .name=${html`<a class="td-title" href="#/assemblies">${line ? line.record.values.name ?? words().assemblies.unnamed : text.noAssembly}</a>`}
-      .second=${html`<a class="td-title" href="#/assemblies">${open > 0 ? text.moreOpen(open) : line ? text.onlyOne : text.nameAssembly}</a>`}
+      .second=${html`<a class="td-title" href="#/assemblies">${open > 0 ? text.moreOpen(open) : line ? this.jobName : text.nameAssembly}</a>`}
       .cells=${[...torch, this.keeping.cell]} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>`;
   }
 
@@ -243,9 +246,11 @@ export class TeardownPlace extends LightElement {
 
   private readonly changed = (): void => { void this.bench.refresh(); };
 
-  private async askDriver(): Promise<void> {
+  private async askHead(): Promise<void> {
     const view = await desk.ask({ ask: 'head' });
-    if (view.view === 'head') this.driver = view.settings.driver_side;
+    if (view.view !== 'head') return;
+    this.driver = view.settings.driver_side;
+    this.jobName = view.job.values.name ?? words().first.unnamed;
   }
 }
 

@@ -7,6 +7,8 @@ export interface Work {
   /** Asked for when its turn has come, so that it can depend on what was saved before it. */
   command: (blobs: readonly Beside[]) => Command;
   blobs?: () => Promise<Beside[]>;
+  /** The same for each try, so that what was stored unseen is not stored twice. */
+  id?: string;
   settled: (answer: Answer) => void;
 }
 
@@ -47,7 +49,7 @@ export class SaveQueue extends EventTarget {
 async function save(work: Work): Promise<Answer> {
   try {
     const blobs = await work.blobs?.();
-    return await desk.command(work.command(blobs ?? []), blobs);
+    return await desk.command(work.command(blobs ?? []), blobs, work.id);
   } catch {
     // A picture that could not be made, or a desk that is gone: either way it is not saved, and is shown so.
     return { ok: false, problems: [] };
