@@ -169,8 +169,9 @@ export class Office extends EventTarget implements DeskWork {
 
   #tellTrouble(now: Failure | null): void {
     const failure = now ?? this.#damage;
-    if (failure === null && this.#trouble === null) return;
+    const before = this.#trouble;
     this.#trouble = failure && this.#troubleOf(failure);
+    if (before?.code === this.#trouble?.code && before?.safe === this.#trouble?.safe && before?.waiting === this.#trouble?.waiting) return;
     this.#tell('trouble', this.#trouble);
   }
 

@@ -1420,5 +1420,337 @@ export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling
  */
 export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again";
 
+/**
+ * Every word of the papers.
+ */
+export interface PaperWords {
+    /**
+     * Heads of the columns.
+     */
+    columns?: Columns;
+    /**
+     * Sides.
+     */
+    sides?: SideWords;
+    /**
+     * Standings.
+     */
+    standings?: StandingWords;
+    /**
+     * Routes.
+     */
+    routes?: RouteWords;
+    /**
+     * Marks.
+     */
+    marks?: MarkWords;
+    /**
+     * What only the page says.
+     */
+    page?: PageWords;
+}
+
+/**
+ * Heads of the columns.
+ */
+export interface Columns {
+    /**
+     * Number on the tag.
+     */
+    tag?: string;
+    /**
+     * Name.
+     */
+    name?: string;
+    /**
+     * Pieces.
+     */
+    quantity?: string;
+    /**
+     * Assembly.
+     */
+    assembly?: string;
+    /**
+     * Left or right.
+     */
+    side?: string;
+    /**
+     * Where it lies.
+     */
+    place?: string;
+    /**
+     * Where it stands.
+     */
+    standing?: string;
+    /**
+     * Route chosen.
+     */
+    route?: string;
+    /**
+     * Supplier or specialist.
+     */
+    from?: string;
+    /**
+     * Cash.
+     */
+    cash?: string;
+    /**
+     * Currency of the cash.
+     */
+    currency?: string;
+    /**
+     * Own hours as hours and minutes.
+     */
+    own_hours?: string;
+    /**
+     * Expected cost when it was chosen.
+     */
+    expected_cost?: string;
+    /**
+     * Maker's part number.
+     */
+    makers_number?: string;
+    /**
+     * Number cast or stamped in.
+     */
+    casting_number?: string;
+    /**
+     * Material.
+     */
+    material?: string;
+    /**
+     * Mass in kilograms.
+     */
+    kilograms?: string;
+    /**
+     * Mass in pounds.
+     */
+    pounds?: string;
+    /**
+     * Marks.
+     */
+    marks?: string;
+    /**
+     * Notes.
+     */
+    notes?: string;
+    /**
+     * How many photos.
+     */
+    photos?: string;
+    /**
+     * Their files in a job file.
+     */
+    photo_files?: string;
+    /**
+     * Beside a sum.
+     */
+    sum?: string;
+}
+
+/**
+ * Sides, from the driver's seat.
+ */
+export interface SideWords {
+    /**
+     * Left.
+     */
+    left?: string;
+    /**
+     * Right.
+     */
+    right?: string;
+}
+
+/**
+ * Standings.
+ */
+export interface StandingWords {
+    /**
+     * On the vehicle.
+     */
+    on?: string;
+    /**
+     * Off.
+     */
+    off?: string;
+    /**
+     * A first word was said.
+     */
+    judged?: string;
+    /**
+     * A quote was chosen.
+     */
+    decided?: string;
+}
+
+/**
+ * Routes.
+ */
+export interface RouteWords {
+    /**
+     * As it is.
+     */
+    use_again?: string;
+    /**
+     * At the own bench.
+     */
+    repair_here?: string;
+    /**
+     * To a specialist.
+     */
+    send_out?: string;
+    /**
+     * Against a rebuilt unit.
+     */
+    exchange?: string;
+    /**
+     * New, singly.
+     */
+    buy?: string;
+    /**
+     * New, with others.
+     */
+    kit?: string;
+    /**
+     * From another vehicle.
+     */
+    donor?: string;
+    /**
+     * Kept.
+     */
+    irreplaceable?: string;
+}
+
+/**
+ * Marks.
+ */
+export interface MarkWords {
+    /**
+     * Renewed whatever it looks like.
+     */
+    single_use?: string;
+    /**
+     * No replacement is to be had.
+     */
+    cannot_be_bought?: string;
+    /**
+     * It was not there.
+     */
+    missing_from_start?: string;
+    /**
+     * A former owner fitted it.
+     */
+    wrong_piece?: string;
+    /**
+     * It will not come off.
+     */
+    stuck?: string;
+    /**
+     * Struck out.
+     */
+    struck_out?: string;
+}
+
+/**
+ * What only the page says.
+ */
+export interface PageWords {
+    /**
+     * BCP 47 tag of the language.
+     */
+    language?: string;
+    /**
+     * Over the list.
+     */
+    title?: string;
+    /**
+     * Where a part has no name.
+     */
+    no_name?: string;
+    /**
+     * Over parts of no assembly, place or route.
+     */
+    none?: string;
+    /**
+     * After the number of parts, if it is one.
+     */
+    part?: string;
+    /**
+     * After the number of parts, if it is not one.
+     */
+    parts?: string;
+    /**
+     * Below the list.
+     */
+    photos_carry_no_location?: string;
+    /**
+     * Says what the expected cost is.
+     */
+    expected_cost_is?: string;
+    /**
+     * Alternative text of a photo, before the tag or name.
+     */
+    photo_of?: string;
+    /**
+     * `READ ME.txt` of a job file.
+     */
+    read_me?: string;
+}
+
+/**
+ * What bringing in a job file would do, before anything is done.
+ */
+export interface DryRun {
+    /**
+     * The job that the file holds; nothing when its first entries are damaged and the file does not say it either.
+     */
+    job?: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * It is another job than the one it was held against.
+     */
+    other_job: boolean;
+    /**
+     * Entries that are not here yet.
+     */
+    entries_new: number;
+    /**
+     * Entries that are here already.
+     */
+    entries_here: number;
+    /**
+     * Parts that are not here yet.
+     */
+    parts_new: number;
+    /**
+     * Photos and sounds in the file that are not here yet.
+     */
+    photos_new: number;
+    /**
+     * Their bytes.
+     */
+    bytes_new: number;
+    /**
+     * Photos and sounds in the file that are here already.
+     */
+    photos_here: number;
+    /**
+     * Photos and sounds that the file names, and that are neither in it nor here.
+     */
+    missing: Hash[];
+    /**
+     * Fields that would have more than one value and have not now.
+     */
+    conflicts_new: number;
+    /**
+     * What is wrong with the file.
+     */
+    problems: Problem[];
+}
+
 /** The entries seen on screen, by field. */
 export type Seen = Partial<Record<FieldName, EntryId[]>>;

@@ -11,6 +11,8 @@ const OPEN_MS = 1_500;
 const PATIENCE_MS = 700;
 /** One that takes longer, although the store answers, is given to a new worker. */
 const LIMIT_MS = 15_000;
+/** A command that ends so many workers is given up. */
+const MOST_TRAPS = 2;
 const PAUSES_MS = [0, 500, 1_000, 2_000, 5_000];
 
 /** Failures that another attempt does not mend. */
@@ -34,7 +36,7 @@ export class StoreLine {
   constructor(withFaults: boolean, events: StoreLineEvents) {
     this.#events = events;
     this.#faults = withFaults ? new Set() : undefined;
-    this.#ready = this.#open();
+    this.#ready = this.#opening();
   }
 
   /** Entries of the open job that are stored. */
@@ -49,14 +51,19 @@ export class StoreLine {
 
   /** Does it, with as many workers as it takes; only what is safe to do twice. */
   async call<Name extends keyof RecordCalls>(name: Name, ...args: Parameters<RecordCalls[Name]>): Promise<ReturnType<RecordCalls[Name]>> {
-    for (;;) {
+    for (let traps = 0; ; ) {
       const line = await this.#ready;
       try {
         const work = line.call(name, ...(args as never)) as Promise<ReturnType<RecordCalls[Name]>>;
-        return await this.#watched(line, work);
+        const value = await this.#watched(line, work, name !== 'open');
+        const lost = lostConnection(value);
+        if (!lost) return value;
+        await this.#replaced(line, lost);
       } catch (error) {
-        if (!(error instanceof LineEnded)) throw error;
-        await this.#replaced(line, error.failure);
+        const failure = failureThatMends(error);
+        if (!failure) throw error;
+        if (failure.code === 'worker-trapped' && ++traps === MOST_TRAPS) throw new CallFailed(failure);
+        await this.#replaced(line, failure);
       }
     }
   }
@@ -80,9 +87,11 @@ export class StoreLine {
     await this.#line?.call('fault', fault, on);
   }
 
-  async #watched<T>(line: Line<RecordCalls, RecordNews>, work: Promise<T>): Promise<T> {
-    const watch = setTimeout(() => void this.#look(line), PATIENCE_MS);
-    const limit = setTimeout(() => void this.#replaced(line, { code: 'connection-lost', detail: 'no end' }), LIMIT_MS);
+  /** With `replace`, a store that does not answer meanwhile is replaced; loading a large job may keep it busy instead. */
+  async #watched<T>(line: Line<RecordCalls, RecordNews>, work: Promise<T>, replace: boolean): Promise<T> {
+    const watch = setTimeout(() => void this.#look(line, replace).catch(() => undefined), PATIENCE_MS);
+    const late = { code: 'connection-lost', detail: 'no end' };
+    const limit = setTimeout(() => void this.#replaced(line, late).catch(() => undefined), LIMIT_MS);
     try {
       return await work;
     } finally {
@@ -91,12 +100,13 @@ export class StoreLine {
     }
   }
 
-  async #look(line: Line<RecordCalls, RecordNews>): Promise<void> {
+  async #look(line: Line<RecordCalls, RecordNews>, replace: boolean): Promise<void> {
     try {
       await this.#answers(line);
     } catch (error) {
       const failure = error instanceof CallFailed ? error.failure : { code: 'connection-lost', detail: String(error) };
-      await this.#replaced(line, failure);
+      if (replace) await this.#replaced(line, failure);
+      else this.#events.trouble(failure);
     }
   }
 
@@ -110,10 +120,17 @@ export class StoreLine {
       this.#safe = line.safe;
       this.#line = undefined;
       this.#events.trouble(failure);
-      this.#ready = this.#open();
+      this.#ready = this.#opening();
     }
     line.end(failure);
     await this.#ready;
+  }
+
+  #opening(): Promise<Line<RecordCalls, RecordNews>> {
+    const ready = this.#open();
+    // Told as a trouble, and again to each who calls; nobody may be calling now.
+    ready.catch(() => undefined);
+    return ready;
   }
 
   async #open(): Promise<Line<RecordCalls, RecordNews>> {
@@ -155,7 +172,20 @@ export class StoreLine {
 
   async #trapped(line: Line<RecordCalls, RecordNews>, detail: string): Promise<void> {
     const failure = { code: 'worker-trapped', detail };
-    if (this.#line === line) await this.#replaced(line, failure);
+    if (this.#line === line) await this.#replaced(line, failure).catch(() => undefined);
     else line.end(failure);
   }
+}
+
+/** An answer that says that the connection is gone: another worker may find it again. */
+function lostConnection(value: unknown): Failure | undefined {
+  if (typeof value !== 'object' || value === null || !('trouble' in value)) return undefined;
+  const trouble = value.trouble as Failure | undefined;
+  return trouble?.code === 'connection-lost' ? trouble : undefined;
+}
+
+/** Why a call did not settle here, if another worker may do better. */
+function failureThatMends(error: unknown): Failure | undefined {
+  if (error instanceof LineEnded) return error.failure;
+  return error instanceof CallFailed && error.failure.code === 'connection-lost' ? error.failure : undefined;
 }

@@ -11,7 +11,7 @@
 //     read-failed          photos cannot be read back
 //     slow-<ms>            each command is answered so much later
 //   once
-//     transaction-aborted  the next writing transaction is taken back after its first put succeeded
+//     transaction-aborted  the next command's transaction is taken back after a put of it succeeded
 //     newer-database       the database is raised to a version that this build does not know
 //     chunk-damaged        one bit of what was stored first in this database is flipped
 //     worker-trapped       the next command traps before anything is stored
@@ -75,7 +75,8 @@ for (const name of ['put', 'add'] as const) {
     if (on.has('quota-exceeded')) throw new DOMException('injected', 'QuotaExceededError');
     const request = plain.call(this, value, key);
     if (on.has('connection-hung')) hush(request, ['success', 'error']);
-    if (once('transaction-aborted')) request.addEventListener('success', () => abortSoon(this.transaction));
+    if (this.name === 'tail' && once('transaction-aborted')) doomed.set(this.transaction, 0);
+    if (doomed.has(this.transaction)) abortAfterLast(request, this);
     return request;
   };
 }
@@ -96,9 +97,18 @@ function hush(target: EventTarget, events: string[]): void {
   for (const event of events) target.addEventListener(event, (happened) => happened.stopImmediatePropagation());
 }
 
-/** After the store has been told of its success, while the transaction still lives. */
-function abortSoon(transaction: IDBTransaction): void {
-  queueMicrotask(() => queueMicrotask(() => queueMicrotask(() => transaction.abort())));
+/** Transactions to be taken back, with how many puts they were given. */
+const doomed = new WeakMap<IDBTransaction, number>();
+const getPlain = IDBObjectStore.prototype.get;
+
+/** Takes the transaction back once a put has succeeded and none follows: whoever put it has been told of its success. */
+function abortAfterLast(request: IDBRequest, store: IDBObjectStore): void {
+  const count = (doomed.get(store.transaction) ?? 0) + 1;
+  doomed.set(store.transaction, count);
+  request.addEventListener('success', () => {
+    // A read keeps the transaction open until the next put, if there is one, has been made.
+    getPlain.call(store, ['']).onsuccess = () => doomed.get(store.transaction) === count && store.transaction.abort();
+  });
 }
 
 function raiseVersion(): Promise<void> {
