@@ -10,6 +10,8 @@ pub fn declarations() -> String {
     use crate::costing::{BreakEven, CostLine, CostView, LineKind, QuoteCost, WhyNot};
     use crate::job::vocabulary as words;
     use crate::job::*;
+    use crate::papers::job_file::DryRun;
+    use crate::papers::{Columns, MarkWords, PageWords, PaperWords, RouteWords, SideWords, StandingWords};
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{Chance, Currency, Estimate, Mass, Millis, Minutes, Money};
     use crate::record::{EntryId, FieldName, Hash, Id, Kind, Replica};
@@ -84,6 +86,14 @@ pub fn declarations() -> String {
         Site,
         Code,
         Hint,
+        PaperWords,
+        Columns,
+        SideWords,
+        StandingWords,
+        RouteWords,
+        MarkWords,
+        PageWords,
+        DryRun,
     ];
     let mut module = String::from("// Generated from the Rust types of the core; do not edit.\n\n");
     for declaration in declarations {

@@ -1,0 +1,5 @@
+//! Cases over the whole core: what leaves the phone, and comes back.
+
+mod job_file;
+mod lists;
+mod sample;
