@@ -1,4 +1,4 @@
-import { encode } from './frame-grab';
+import { drawFrame, encode } from './frame-grab';
 
 /** Longer than this and the frame already seen is the picture. */
 const LONGEST = 2500;
@@ -26,8 +26,9 @@ export class Stills {
   private readonly camera: StillCamera | undefined;
   private last: Promise<unknown> = Promise.resolve();
   private refused = false;
+  private proven = false;
 
-  constructor(track: MediaStreamTrack) {
+  constructor(private readonly video: HTMLVideoElement, track: MediaStreamTrack) {
     const Maker = maker();
     try {
       this.camera = Maker && new Maker(track);
@@ -37,11 +38,14 @@ export class Stills {
   }
 
   /** The still of the camera, else the frame that was seen at the tap. */
-  async take(frame: HTMLCanvasElement): Promise<Blob> {
+  async take(): Promise<Blob> {
+    // Until this camera has given a still the frame is drawn at the tap, to have it when none comes.
+    const frame = this.proven && !this.refused ? null : drawFrame(this.video);
     const still = this.last.then(() => this.still());
     this.last = still;
-    const blob = await still ?? await encode(frame);
-    frame.width = 0;
+    const blob = await still;
+    if (!blob) return encode(frame ?? drawFrame(this.video));
+    if (frame) frame.width = 0;
     return blob;
   }
 
@@ -49,7 +53,10 @@ export class Stills {
     if (!this.camera || this.refused) return null;
     try {
       const blob = await Promise.race([this.camera.takePhoto(), late()]);
-      if (blob && blob.size > 0) return blob;
+      if (blob && blob.size > 0) {
+        this.proven = true;
+        return blob;
+      }
     } catch {
       // Falls through: this camera gives no stills now.
     }

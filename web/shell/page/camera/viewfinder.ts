@@ -1,4 +1,4 @@
-import { drawFrame, smallSquare } from './frame-grab';
+import { drawSmall, encode } from './frame-grab';
 import { Stills, givesStills } from './still';
 
 /** asleep: stopped to spare the battery · refused: no permission · none: no camera, or it failed twice. */
@@ -72,10 +72,8 @@ export class Viewfinder extends EventTarget {
   shoot(): Shot | null {
     if (this.sight !== 'live' || !this.stills || this.video.videoWidth === 0) return null;
     this.stir();
-    const frame = drawFrame(this.video);
-    const small = smallSquare(frame);
-    const bytes = small.then(() => this.stills?.take(frame) ?? Promise.reject(new Error('the camera was stopped')))
-      .then(async (blob) => ({ bytes: await blob.arrayBuffer(), media_type: blob.type || 'image/jpeg' }));
+    const small = encode(drawSmall(this.video), 0.8);
+    const bytes = this.stills.take().then(async (blob) => ({ bytes: await blob.arrayBuffer(), media_type: blob.type || 'image/jpeg' }));
     return { small, bytes };
   }
 
@@ -115,7 +113,7 @@ export class Viewfinder extends EventTarget {
     const track = stream.getVideoTracks()[0];
     if (!track) throw new Error('a stream without a picture');
     track.addEventListener('ended', () => { if (this.stream === stream) this.lost(); });
-    this.stills = new Stills(track);
+    this.stills = new Stills(this.video, track);
     this.torch = offersTorch(track) ? 'off' : 'none';
     this.video.srcObject = stream;
     await this.video.play();

@@ -56,7 +56,8 @@ export class Notices extends LightElement {
     const { code, safe, waiting } = this.trouble;
     const { happened, safe: kept, todo } = words().frame.trouble(code, safe, waiting);
     return html`<asf-message kind="alert" class="notice" data-trouble=${code} .happened=${happened} .safe=${kept} .todo=${todo}>
-      <div class="pair"><asf-button word=${words().frame.reload} icon="rotate" @click=${() => { location.reload(); }}></asf-button>
+      <div class="pair">${code === 'quota-exceeded' ? html`<asf-button word=${words().places.handOver} icon="share" href="#/hand-over"></asf-button>`
+        : html`<asf-button word=${words().frame.reload} icon="rotate" @click=${() => { location.reload(); }}></asf-button>`}
       <asf-button word=${words().frame.rescue} icon="bring" href="./rescue.html"></asf-button></div></asf-message>`;
   }
 

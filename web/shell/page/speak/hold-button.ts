@@ -1,6 +1,7 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import '../kit/icon';
+import '../kit/stamp';
 import { LightElement } from '../kit/light-element';
 import { say } from '../say';
 import { words } from '../words';
@@ -44,8 +45,8 @@ export class HoldToSpeak extends LightElement {
     return html`<button type="button" class="second-button" aria-pressed=${isOn ? 'true' : 'false'} ?disabled=${!SpokenNote.isOffered}
       @pointerdown=${this.pointerDown} @pointerup=${this.up} @pointercancel=${this.cancel} @lostpointercapture=${this.up}
       @keydown=${this.keyDown} @keyup=${this.keyUp} @blur=${this.cancel} @click=${this.clicked} @contextmenu=${(event: Event) => { event.preventDefault(); }}>
-      <asf-icon name=${isOn ? 'stop' : 'speak'}></asf-icon><span>${SpokenNote.isOffered ? word : text.none}${
-        isOn && this.safe > 0 ? html`<small class="least td-line">${text.safe}</small>` : ''}</span></button>`;
+      <asf-icon name=${isOn ? 'stop' : 'speak'}></asf-icon><span>${SpokenNote.isOffered ? word : text.none}</span>${
+        isOn ? html`<asf-stamp class="key-end" state=${this.safe > 0 ? 'kept' : 'saving'}></asf-stamp>` : nothing}</button>`;
   }
 
   private readonly pointerDown = (event: PointerEvent): void => {

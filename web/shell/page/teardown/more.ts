@@ -30,6 +30,14 @@ function marking(mark: Mark, on: boolean): Change {
   }
 }
 
+const nameKey = ({ part }: Bench): string => `name:${part ?? ''}`;
+const placeKey = ({ part }: Bench): string => `place:${part ?? ''}`;
+
+/** Something was being typed here when the page ended. */
+export function wasTyping(bench: Bench): boolean {
+  return journal.typedBefore(nameKey(bench)) !== null || journal.typedBefore(placeKey(bench)) !== null;
+}
+
 /** What can be said of the part in hand, none of which is needed. Tells `asf-camera`, `asf-files` and `asf-series`. */
 @customElement('asf-more')
 export class More extends LightElement {
@@ -46,8 +54,13 @@ export class More extends LightElement {
     super.disconnectedCallback();
   }
 
+  /** For whoever wants to type at once. */
+  focusName(): void {
+    this.querySelector('asf-field')?.focus();
+  }
+
   override render(): TemplateResult {
-    return html`<div class="td-more">${this.shots()}${this.name()}${this.marks()}${this.quantity()}${this.places()}${this.side()}${this.ways()}</div>`;
+    return html`<div class="td-more">${this.name()}${this.shots()}${this.marks()}${this.quantity()}${this.places()}${this.side()}${this.ways()}</div>`;
   }
 
   private get values(): Values {
@@ -65,7 +78,7 @@ export class More extends LightElement {
   }
 
   private name(): TemplateResult {
-    const key = `name:${this.bench.part ?? ''}`;
+    const key = nameKey(this.bench);
     const names = this.bench.view?.names ?? [];
     return html`<asf-field label=${this.text.name} hint=${this.text.nameHint} .value=${journal.typedBefore(key) ?? this.values.name ?? ''} .suggestions=${names}
       @input=${(event: Event) => { journal.typing(key, textOf(event)); }}
@@ -88,7 +101,7 @@ export class More extends LightElement {
 
   private places(): TemplateResult {
     const places = this.bench.view?.places ?? [];
-    const key = `place:${this.bench.job}`;
+    const key = placeKey(this.bench);
     return html`${places.length > 0 ? html`<asf-choice .label=${this.text.place} columns="2" .value=${this.values.place ?? ''}
       .options=${places.slice(0, 6).map(({ record, path }) => ({ value: record.id, word: record.values.name ?? '', second: path.slice(0, -1).join(', ') }))}
       @asf-change=${(event: CustomEvent<{ value: string }>) => { this.bench.write([{ place: event.detail.value }]); }}></asf-choice>` : nothing}
@@ -120,7 +133,7 @@ export class More extends LightElement {
 
   // One command makes the place and lays the part there.
   private newPlace(key: string): void {
-    const name = this.placeName.trim();
+    const name = (journal.typedBefore(key) ?? this.placeName).trim();
     const { part } = this.bench;
     if (!name || !part) return;
     const id = newId();

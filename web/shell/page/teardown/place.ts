@@ -22,7 +22,7 @@ import '../styles/teardown.css';
 import { words } from '../words';
 import { Bench } from './bench';
 import { joinedCounter } from './counter';
-import './more';
+import { wasTyping } from './more';
 import { nameChips } from './names';
 import { endOf, sideInHand } from './side-of';
 import './sight';
@@ -57,7 +57,7 @@ export class TeardownPlace extends LightElement {
     document.addEventListener('keydown', this.key);
     this.finder.open();
     this.wakeLock.hold();
-    void this.bench.refresh();
+    void this.bench.refresh().then(() => { this.more ||= wasTyping(this.bench); });
     void this.askHead();
   }
 
@@ -81,14 +81,14 @@ export class TeardownPlace extends LightElement {
         ${soFar(this.bench)}
         ${this.waiting()}
         <asf-strip .photos=${this.bench.isRecorded ? this.bench.view?.part?.photos ?? [] : []} .tiles=${[...this.bench.tiles.of(this.bench.part ?? '')]} .tag=${this.tag}></asf-strip>
-        ${nameChips(this.bench, () => { this.more = true; })}
+        ${nameChips(this.bench, this.nameIt)}
         <div class="pair td-pair">
           <asf-hold-to-speak .begin=${this.beginNote} .slice=${this.slice} .safe=${this.noteSafe}></asf-hold-to-speak>
           <asf-button icon="stuck" word=${this.isStuck ? words().teardown.stuckNow : words().teardown.stuck} pressed=${this.isStuck ? 'true' : 'false'} @click=${this.stuck}></asf-button>
         </div>
         <div class="td-bottom">
           ${joinedCounter(this.bench)}
-          <asf-shutter .word=${this.bench.isDeep ? words().teardown.slow(this.bench.queue.depth) : ''} ?disabled=${this.bench.isDeep} @click=${this.shoot}></asf-shutter>
+          <asf-shutter .word=${this.bench.isDeep ? words().teardown.slow(this.bench.queue.depth) : ''} @click=${this.shoot}></asf-shutter>
           <asf-next-tag number=${tagNumber(this.bench.following)} @click=${this.nextTag}></asf-next-tag>
         </div>
       </div>
@@ -145,14 +145,24 @@ export class TeardownPlace extends LightElement {
   }
 
   private isChoosing = false;
+  /** Taps that came while too many photos were still being saved: each is taken as soon as there is room. */
+  private owed = 0;
 
   private readonly shoot = (): void => {
-    if (this.bench.isDeep || this.more) return;
+    if (this.more) return;
+    if (this.bench.isDeep) { this.owed += 1; return; }
     if (!this.canSee) { this.choose(this.finder.sight === 'refused' ? 'camera' : 'files'); return; }
     const shot = this.finder.shoot();
     if (!shot) { void this.finder.start(); return; }
     this.sight?.blink();
     this.bench.photo(shot);
+  };
+
+  private readonly nameIt = async (): Promise<void> => {
+    this.more = true;
+    await this.updateComplete;
+    await this.querySelector('asf-dialog')?.updateComplete;
+    this.querySelector('asf-more')?.focusName();
   };
 
   private readonly nextTag = (): void => {
@@ -242,7 +252,13 @@ export class TeardownPlace extends LightElement {
     navigator.vibrate?.(15);
   };
 
-  private readonly redraw = (): void => { this.requestUpdate(); };
+  private readonly redraw = (): void => {
+    if (this.owed > 0 && !this.bench.isDeep) {
+      this.owed -= 1;
+      this.shoot();
+    }
+    this.requestUpdate();
+  };
 
   private readonly changed = (): void => { void this.bench.refresh(); };
 

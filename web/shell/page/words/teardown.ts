@@ -29,7 +29,7 @@ export const teardown = (trade: Vocabulary) => ({
   photoName: (n: number) => `Photo ${n}`,
   photoSafe: (tag: string, n: number) => `${tag}: ${count(n, 'photo')} safe`,
   photoFailed: 'A photo is not saved.',
-  slow: (n: number) => `Slow: ${n} still saving`,
+  slow: (n: number) => `${n}${KEEP}saving`,
   names: 'Name of the part',
   nameIt: 'Name it',
   named: (tag: string, name: string) => `${tag} is ${name}`,
