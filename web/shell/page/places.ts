@@ -35,6 +35,16 @@ export const places: Record<string, PlaceEntry> = {
   part: { load: () => import('./sheet/place'), under: 'parts' },
   photo: { load: () => import('./photo/place'), under: 'parts' },
   routes: { load: () => import('./routes/place'), under: 'parts' },
+  stores: { load: () => import('./stores/place'), under: 'stores' },
+  plan: { load: () => import('./plan/place'), under: 'plan' },
+  refit: { load: () => import('./refit/place'), under: 'refit' },
+  vehicles: { load: () => import('./vehicles/place'), under: '' },
+  settings: { load: () => import('./settings/place'), under: '' },
+  problems: { load: () => import('./problems/place'), under: '' },
+  history: { load: () => import('./history/place'), under: '' },
+  'hand-over': { load: () => import('./hand-over/place'), under: '', withoutJob: true },
+  'safe-keeping': { load: () => import('./safe-keeping/place'), under: '' },
+  'self-test': { load: () => import('./self-test/place'), under: '', withoutJob: true },
   'tags-sheet': { load: () => import('./tags-sheet/place'), under: 'teardown' },
 };
 

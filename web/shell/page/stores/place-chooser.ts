@@ -9,6 +9,7 @@ import '../kit/dialog';
 import '../kit/field';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import '../styles/stores.css';
 import { words } from '../words';
 import { placeKinds } from './place-kinds';
 

@@ -18,10 +18,10 @@ export const handOver = (trade: Vocabulary) => ({
   noWay: { happened: 'This installed app can neither share nor download a file of this kind.', safe: 'Nothing is lost.', todo: 'Open this address in the browser, or hand over the page with photos instead.' },
   bigFile: 'Some share sheets refuse files above 50 MB: then save it.',
   bring: { title: 'Bring in a job file', lead: 'First you see what would happen; nothing is written before you say so.', pick: 'Choose a job file', reading: 'Reading the file', dry: 'What it would bring',
-    newEntries: 'new entries', known: 'entries already here', newPhotos: 'new photos and sounds', missing: 'named in it but not in it', conflicts: 'values to settle afterwards', otherJob: 'It holds another job: it will stand beside this one.', sameJob: 'It holds this job: both become one.',
+    entries: 'entries', touched: 'things that changed here', newPhotos: 'photos and sounds', missing: 'named in it but not in it', conflicts: 'values to settle afterwards', otherJob: 'It holds another job: it will stand beside this one.', sameJob: 'It holds this job: both become one.',
     nothingNew: 'Everything in it is here already.', go: 'Bring it in', leave: 'Leave it', bringing: 'Bringing it in', done: 'Brought in', report: 'What was brought in', another: 'Another file', toProblems: 'Settle them', openIt: 'Open that job',
     failed: (why: string) => ({ happened: 'The file could not be read.', safe: 'Nothing was written; the record is as before.', todo: `Fetch it again from where it came. (${why})` }),
     partFailed: (why: string) => ({ happened: 'It was not brought in completely.', safe: 'What was ticked before is as it was. What arrived is kept; bringing the file in again adds only the rest.', todo: `Try again. (${why})` }),
-    damaged: (n: number) => `${count(n, 'piece')} of the file damaged and left out`, },
+    damaged: (n: number) => `${count(n, 'piece')} of the file damaged and left out` },
   dockets: trade.dockets,
 });

@@ -1,0 +1,89 @@
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import '../kit/button';
+import '../kit/icon';
+import '../kit/message';
+import '../kit/primary';
+import { LightElement } from '../kit/light-element';
+import { words } from '../words';
+import { share, waysOut } from './ways-out';
+
+const BIG = 45e6;
+
+/** A finished file and the ways it can leave; each can be taken again. Tells `asf-left` when it was handed on, `asf-again` to prepare anew. */
+@customElement('asf-prepared')
+export class Prepared extends LightElement {
+  @property({ attribute: false }) file?: File;
+  @state() private said = '';
+  @state() private failed = '';
+  @state() private text = '';
+  private address = '';
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('file')) return;
+    this.drop();
+    if (this.file) this.address = URL.createObjectURL(this.file);
+  }
+
+  override disconnectedCallback(): void {
+    this.drop();
+    super.disconnectedCallback();
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { file } = this;
+    if (!file) return nothing;
+    const say = words().handOver;
+    const ways = waysOut(file);
+    return html`<div class="prepared"><p class="prepared-name"><asf-icon name="file"></asf-icon><span><b>${say.readyWord}</b> ${say.ready(file.name, file.size)}</span></p>
+      ${ways.share ? html`<asf-primary verb=${say.share} icon="share" @click=${this.share}></asf-primary>` : nothing}
+      ${file.size > BIG && ways.share ? html`<p class="second">${say.bigFile}</p>` : nothing}
+      ${ways.save ? this.saveLink(file, !ways.share) : nothing}
+      ${ways.share || ways.save ? nothing : html`<asf-message kind="alert" .happened=${say.noWay.happened} .safe=${say.noWay.safe} .todo=${say.noWay.todo}></asf-message>`}
+      ${file.type.startsWith('text/csv') ? html`<asf-button icon="list" word=${this.text ? words().kit.close : say.look} @click=${this.look}></asf-button>` : nothing}
+      ${this.text ? html`<pre class="prepared-text" tabindex="0" aria-label=${file.name}>${this.text}</pre>` : nothing}
+      <p role="status">${this.said || nothing}</p>
+      ${this.failed ? html`<asf-message kind="alert" .happened=${say.shareFailed(this.failed).happened} .safe=${say.shareFailed(this.failed).safe} .todo=${say.shareFailed(this.failed).todo}></asf-message>` : nothing}
+      <asf-button compact plain icon="rotate" word=${say.again} @click=${() => { this.tell('asf-again', null); }}></asf-button></div>`;
+  }
+
+  private saveLink(file: File, first: boolean): TemplateResult {
+    const say = words().handOver;
+    return first
+      ? html`<a class="cut primary prepared-save" href=${this.address} download=${file.name} @click=${this.saved}><span class="primary-verb">${say.save}</span><asf-icon name="file" size="48"></asf-icon></a>`
+      : html`<a class="second-button second-link prepared-save" href=${this.address} download=${file.name} @click=${this.saved}><asf-icon name="file"></asf-icon><span>${say.save}</span></a>`;
+  }
+
+  private readonly saved = (): void => {
+    this.said = words().handOver.saved;
+    this.tell('asf-left', null);
+  };
+
+  private readonly share = async (): Promise<void> => {
+    if (!this.file) return;
+    const say = words().handOver;
+    this.said = '';
+    this.failed = '';
+    // On one system this never settles after "Save Image": nothing is locked while it is open.
+    const came = await share(this.file);
+    if (came === 'shared') {
+      this.said = say.shared;
+      this.tell('asf-left', null);
+    } else if (came === 'cancelled') this.said = say.cancelled;
+    else this.failed = came.failed;
+  };
+
+  private readonly look = async (): Promise<void> => {
+    this.text = this.text ? '' : (await this.file?.text() ?? '');
+  };
+
+  private drop(): void {
+    if (this.address) URL.revokeObjectURL(this.address);
+    this.address = '';
+    this.said = '';
+    this.failed = '';
+    this.text = '';
+  }
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-prepared': Prepared } }

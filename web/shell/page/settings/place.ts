@@ -1,0 +1,116 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Aim, Change, FieldName, Side, Units, Vocabulary } from '../../bridge/protocol';
+import { KeepingWord } from '../frame/keeping-word';
+import * as journal from '../journal';
+import '../kit/button';
+import '../kit/choice';
+import '../kit/head';
+import '../kit/section';
+import { LightElement } from '../kit/light-element';
+import { Live } from '../live';
+import '../parts/pick';
+import type { Address } from '../places';
+import { whoDecides } from '../routes/who-dialog';
+import '../sheet/conflict';
+import '../sheet/edit-line';
+import { write } from '../sheet/write';
+import '../styles/sheet.css';
+import { setSpeech, words } from '../words';
+import { currencySign, minorDigits, money } from '../words/format';
+import { readMoney } from '../words/read';
+
+const CURRENCIES = ['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CZK', 'CAD', 'AUD', 'NZD', 'JPY'];
+const AIMS: readonly Aim[] = ['hard-use', 'regular-road-use', 'conserve', 'show-standard'];
+
+/** Settings of the job, which go with its job file, and of this device, which stay here. */
+@customElement('asf-place-settings')
+export class PlaceSettings extends LightElement {
+  @property({ attribute: false }) address?: Address;
+  private readonly live = new Live(this, 'head', () => ({ ask: 'head' }));
+  private readonly keeping = new KeepingWord(this);
+
+  override render(): TemplateResult {
+    const say = words().settings;
+    return html`<asf-head .name=${say.title} .second=${this.live.view?.job.values.name ?? ''} back="#/job" .cells=${[this.keeping.cell]}></asf-head>
+      <div class="body sheet-body">${this.ofJob()}${this.ofDevice()}
+        <asf-section .label=${say.links}><div class="pair">
+          <asf-button icon="gauge" word=${say.selfTest} href="#/self-test"></asf-button>
+          <asf-button icon="kept" word=${say.safeKeeping} href="#/safe-keeping"></asf-button></div></asf-section></div>`;
+  }
+
+  private ofJob(): TemplateResult | typeof nothing {
+    const { view } = this.live;
+    if (!view) return nothing;
+    const say = words().settings;
+    const { job, settings } = view;
+    return html`<asf-section .label=${say.ofJob} .count=${say.ofJobCount}>
+      ${job.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict}></asf-conflict>`)}
+      <asf-edit-line .label=${say.name} .value=${job.values.name ?? ''} key="job/${job.id}/name" .save=${(text: string) => this.put(say.name, text.trim() ? { name: text.trim() } : { clear: 'name' })}></asf-edit-line>
+      <asf-edit-line .label=${say.hour} .value=${this.hourText()} .shown=${html`${money(settings.hour_value)}${this.starting('hour_value')}`} kind="money" .currency=${settings.currency} .hint=${say.hourHint} key="job/${job.id}/hour" .save=${this.hour}></asf-edit-line>
+      </asf-section>
+      <div class="settings-choices">
+        <asf-pick .label=${say.currency} .options=${this.currencies()} .value=${settings.currency} @asf-change=${(event: CustomEvent<{ value: string }>) => { void this.currency(event.detail.value); }}></asf-pick>
+        <p class="second">${say.currencyNote}</p>
+        ${this.choice<Vocabulary>(say.words, 'vocabulary', settings.vocabulary, (['british', 'american'] as const).map((value) => ({ value, word: say.wordOptions[value], second: say.wordSecond[value] })), (vocabulary) => { setSpeech(vocabulary); return { vocabulary }; })}
+        ${this.choice<Units>(say.units, 'units', settings.units, (['metric', 'inch'] as const).map((value) => ({ value, word: say.unitOptions[value] })), (units) => ({ units }))}
+        ${this.choice<Aim>(say.aim, 'aim', settings.aim, AIMS.map((value) => ({ value, word: say.aims[value], second: say.aimSecond[value] })), (aim) => ({ aim }))}
+        ${this.choice<Side>(say.driver, 'driver_side', settings.driver_side, (['left', 'right'] as const).map((value) => ({ value, word: say.driverOptions[value] })), (driver_side) => ({ driver_side }))}
+        <p class="second">${say.driverHint}</p></div>`;
+  }
+
+  private choice<T extends string>(label: string, field: FieldName, value: T, options: readonly { value: T; word: string; second?: string }[], change: (value: T) => Change): TemplateResult {
+    return html`<asf-choice columns="2" .label=${html`${label}${this.starting(field)}`} .options=${options} .value=${value}
+      @asf-change=${(event: CustomEvent<{ value: T }>) => { void this.put(label, change(event.detail.value)); }}></asf-choice>`;
+  }
+
+  /** What nobody has set yet is marked. */
+  private starting(field: FieldName): TemplateResult | typeof nothing {
+    return this.live.view?.job.seen[field]?.length ? nothing : html` <span class="second">(${words().settings.starting})</span>`;
+  }
+
+  private ofDevice(): TemplateResult {
+    const say = words().settings;
+    const theme = journal.preference('theme') ?? 'system';
+    return html`<asf-section .label=${say.ofDevice} .count=${say.ofDeviceCount}>
+      <asf-edit-line .label=${say.who} .value=${whoDecides() ?? ''} .hint=${say.whoHint} key="device/who" .save=${(text: string) => { journal.prefer('who', text.trim()); this.requestUpdate(); return Promise.resolve(''); }}></asf-edit-line></asf-section>
+      <div class="settings-choices">
+        <asf-choice columns="3" .label=${say.theme} .options=${(['system', 'light', 'dark'] as const).map((value) => ({ value, word: say.themes[value] }))} .value=${theme}
+          @asf-change=${(event: CustomEvent<{ value: string }>) => { journal.prefer('theme', event.detail.value === 'system' ? null : event.detail.value); }}></asf-choice>
+        <asf-choice columns="2" .label=${say.hand} .options=${(['right', 'left'] as const).map((value) => ({ value, word: say.hands[value] }))} .value=${journal.preference('hand') === 'left' ? 'left' : 'right'}
+          @asf-change=${(event: CustomEvent<{ value: string }>) => { journal.prefer('hand', event.detail.value === 'left' ? 'left' : null); }}></asf-choice>
+        <p class="second">${say.handHint}</p></div>`;
+  }
+
+  private hourText(): string {
+    const value = this.live.view?.settings.hour_value;
+    return value ? String(value.minor / 10 ** minorDigits(value.currency)) : '';
+  }
+
+  private currencies(): (readonly [string, string])[] {
+    const now = this.live.view?.settings.currency ?? 'GBP';
+    return [...new Set([...CURRENCIES, now])].map((code) => [code, currencySign(code) === code ? code : `${code} (${currencySign(code)})`] as const);
+  }
+
+  private readonly hour = async (text: string): Promise<string> => {
+    const say = words().settings;
+    const hour_value = readMoney(text, this.live.view?.settings.currency ?? 'GBP');
+    return hour_value ? this.put(say.hour, { hour_value }) : say.wrongMoney;
+  };
+
+  /** With the currency goes the value of an hour: as many of the new one. */
+  private async currency(currency: string): Promise<void> {
+    const { view } = this.live;
+    if (!view) return;
+    const major = view.settings.hour_value.minor / 10 ** minorDigits(view.settings.currency);
+    await write(view.job, [{ currency }, { hour_value: { minor: Math.round(major * 10 ** minorDigits(currency)), currency } }], words().settings.saved(words().settings.currency));
+  }
+
+  private async put(label: string, change: Change): Promise<string> {
+    const { view } = this.live;
+    if (view) await write(view.job, [change], words().settings.saved(label));
+    return '';
+  }
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-place-settings': PlaceSettings } }
