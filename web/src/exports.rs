@@ -138,14 +138,6 @@ impl Record {
         }
     }
 
-    /// Everything of the open job, as the bytes of chunks.
-    #[must_use]
-    #[wasm_bindgen(unchecked_return_type = "NamedBytes[]")]
-    pub fn chunks(&self) -> JsValue {
-        let chunks = self.recorder.chunks();
-        chunks.iter().map(|chunk| named_bytes(&chunk.name.to_string(), &chunk.bytes)).collect::<Array>().into()
-    }
-
     /// Brings in a chunk from a job file.
     ///
     /// # Errors
@@ -297,10 +289,6 @@ fn typed_bytes(blob: &Blob) -> JsValue {
     pairs(&[("media_type", blob.media_type.as_str().into()), ("bytes", Uint8Array::from(blob.bytes.as_slice()).into())])
 }
 
-fn named_bytes(name: &str, bytes: &[u8]) -> JsValue {
-    pairs(&[("name", name.into()), ("bytes", Uint8Array::from(bytes).into())])
-}
-
 fn pairs(members: &[(&str, JsValue)]) -> JsValue {
     let object = js_sys::Object::new();
     for (name, value) in members {
@@ -316,7 +304,6 @@ export interface RecordTrouble { code: 'quota-exceeded' | 'transaction-aborted' 
 export interface RecordAnswer { ok: boolean; problems: Problem[]; entry?: EntryId; job?: Id; trouble?: RecordTrouble; touched: Id[] }
 export interface JobLine { id: Id; name: string; parts: number; photos: number; last: Millis }
 export interface BesideCommand { hash: Hash; media_type: string; bytes: ArrayBuffer }
-export interface NamedBytes { name: string; bytes: Uint8Array<ArrayBuffer> }
 export interface TypedBytes { media_type: string; bytes: Uint8Array<ArrayBuffer> }
 export interface DeriveTask { of: Hash; begun: number }
 ";

@@ -39,6 +39,12 @@ impl JobLine {
         Some(Self { id, name: job.name(id), parts, photos, last })
     }
 
+    /// What is kept while nobody knows the line.
+    #[must_use]
+    pub fn unknown(id: Id) -> Write {
+        Write::Meta(format!("{PREFIX}{id}"), String::new())
+    }
+
     /// How it is kept.
     #[must_use]
     pub fn write(&self) -> Write {

@@ -217,8 +217,13 @@ impl<S: Store> Recorder<S> {
     pub async fn bring_in(&self, job: Id, name: Hash, bytes: Vec<u8>) -> Result<Vec<Id>, Failure> {
         let entries = chunk::open(name, &bytes)
             .map_err(|error| Failure::new(TroubleCode::ChunkDamaged, format!("{name}: {error:?}")))?;
+        if self.knows_all(job, name, &entries) {
+            return Ok(Vec::new());
+        }
         let healed = Write::Healed(job, name.to_string());
-        self.store.commit(vec![Write::Chunk(job, name, bytes), healed]).await?;
+        // The line of a job that is not open is worked out anew.
+        let stale = JobLine::unknown(job);
+        self.store.commit(vec![Write::Chunk(job, name, bytes), healed, stale]).await?;
         if self.current() != Some(job) {
             return Ok(Vec::new());
         }
@@ -234,6 +239,14 @@ impl<S: Store> Recorder<S> {
         let open = self.open.borrow();
         let entries: Vec<Entry> = open.iter().flat_map(|open| open.job.record().entries().cloned()).collect();
         entries.chunks(chunk::MOST_ENTRIES).map(chunk::seal).collect()
+    }
+
+    /// Whether a chunk would bring nothing: else every job file that comes back would be kept once more.
+    fn knows_all(&self, job: Id, name: Hash, entries: &[Entry]) -> bool {
+        let open = self.open.borrow();
+        let Some(open) = open.as_ref().filter(|open| open.id == job) else { return false };
+        let known = |entry: &Entry| open.job.record().entry(entry.id) == Some(entry);
+        !open.loaded.damaged.contains(&name.to_string()) && entries.iter().all(known)
     }
 
     /// Seals the oldest entries once there are `least` of them. Answers whether it did.

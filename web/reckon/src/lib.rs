@@ -1,22 +1,13 @@
-//! The reckoning worker's exports: heavy questions over a copy of the job.
+//! The reckoning worker's exports: heavy questions over a copy of the job. Nothing here writes to the database.
+//!
+//! - [`copy`]: the job, folded from what is stored.
+//! - [`lists`]: the parts list on paper.
+//! - [`job_file_out`], [`job_file_in`]: everything in one file, piece by piece.
+//! - [`busy`]: work without end, to prove that it delays nobody.
 
-use wasm_bindgen::prelude::wasm_bindgen;
-
-/// The number that tells which form of the protocol this build speaks.
-#[wasm_bindgen]
-#[must_use]
-pub fn form() -> u32 {
-    1
-}
-
-/// Works for so many seconds without ever looking up: proof that nothing here delays anybody. Answers a sum of its work.
-#[wasm_bindgen]
-#[must_use]
-pub fn busy(seconds: f64) -> f64 {
-    let end = js_sys::Date::now() + seconds * 1_000.0;
-    let mut sum = 0.0;
-    while js_sys::Date::now() < end {
-        sum += (1..10_000).map(|step| 1.0 / f64::from(step)).sum::<f64>();
-    }
-    sum
-}
+mod boundary;
+pub mod busy;
+pub mod copy;
+pub mod job_file_in;
+pub mod job_file_out;
+pub mod lists;

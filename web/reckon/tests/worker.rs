@@ -9,5 +9,5 @@ wasm_bindgen_test_configure!(run_in_dedicated_worker);
 fn the_wasm_starts_in_a_worker() {
     let scope = js_sys::Reflect::get(&js_sys::global(), &"WorkerGlobalScope".into()).unwrap();
     assert!(scope.is_function());
-    assert_eq!(asfound_reckon::form(), 1);
+    assert_eq!(asfound_reckon::busy::busy(0.0), 0.0);
 }

@@ -55,7 +55,6 @@ export interface RecordCalls {
   command(sent: Sent, beside: Beside[]): Recorded;
   ask(query: Query): View;
   catchUp(): Id[];
-  chunks(): NamedBytes[];
   bringInBlob(name: Hash, bytes: TypedBytes): boolean;
   bringInChunk(job: Id, chunk: NamedBytes): Id[];
   thumb(of: Hash): TypedBytes | undefined;
@@ -71,16 +70,24 @@ export type RecordNews =
   | { news: 'derived'; hash: Hash }
   | { news: 'trapped'; detail: string };
 
-/** What can be asked of the reckoning worker. The job is given as chunks. */
+/** What can be asked of the reckoning worker. It reads the job from the database by itself. */
 export type ReckonQuestion =
   | { ask: 'busy'; seconds: number }
-  | { ask: 'job-file'; job: Id; words: unknown }
+  | { ask: 'job-file'; job: Id; name: string; words: unknown }
   | { ask: 'read-job-file'; file: File }
-  | { ask: 'list'; kind: 'parts-csv' | 'parts-html'; query: PartsQuery; words: unknown };
+  | { ask: 'list'; kind: 'parts-csv' | 'parts-html'; job: Id; name: string; query: PartsQuery; words: unknown };
+
+/** What lies in a job file, in the order in which it is to be brought in. */
+export interface JobFileContents {
+  job?: Id;
+  members: { index: number; kind: 'chunk' | 'blob'; hash: Hash; media_type: string }[];
+}
 
 /** The reckoning worker's calls. */
 export interface ReckonCalls {
-  reckon(question: ReckonQuestion, chunks: NamedBytes[]): unknown;
+  reckon(question: ReckonQuestion): unknown;
+  openJobFile(file: File): JobFileContents;
+  readMember(index: number): Uint8Array<ArrayBuffer> | undefined;
 }
 
 export type ReckonNews = { news: 'progress'; done: number; of: number } | { news: 'trapped'; detail: string };

@@ -1,65 +1,43 @@
-// A job file on its way in: first looked at, then brought in. Photos come before
-// the entries that name them, and twice is harmless.
+// A job file on its way in. Photos come before the entries that name them, and
+// twice is harmless.
 
-import type { Failure, NamedBytes, TypedBytes } from './calls.ts';
-import type { Problem } from './protocol.ts';
+import type { Failure } from './calls.ts';
+import { CallFailed } from './line.ts';
+import type { DryRun } from './protocol.ts';
+import type { Reckoning } from './reckoning.ts';
 import type { StoreLine } from './store-line.ts';
 
+export type { DryRun } from './protocol.ts';
+
 export type Progress = (done: number, of: number) => void;
-
-/** What a job file holds, and what of it can be used. Nothing was changed. */
-export interface DryRun {
-  job: string;
-  name: string;
-  entries: number;
-  parts: number;
-  photos: number;
-  /** Photos and sounds that the record names and the file does not hold. */
-  missing: string[];
-  problems: Problem[];
-  /** Sound chunks. */
-  chunks: NamedBytes[];
-  /** Where each photo or sound lies in the file. */
-  blobs: BlobPlace[];
-}
-
-/** Stored bytes inside the file: they are not packed. */
-export interface BlobPlace {
-  hash: string;
-  media_type: string;
-  from: number;
-  length: number;
-}
 
 /** What came of bringing it in. */
 export interface MergeReport {
   job: string;
   /** Records that look different now; only while that job is open. */
   touched: string[];
+  /** Photos and sounds that were brought in. */
   photos: number;
-  /** Photos and chunks that are damaged in the file. */
+  /** Photos, sounds and chunks that are damaged in the file. */
   damaged: string[];
+  /** Why it ended early. What came before that is kept; bringing it in again does the rest. */
   trouble?: Failure;
 }
 
-export async function bringIn(store: StoreLine, file: File, dry: DryRun, progress?: Progress): Promise<MergeReport> {
-  const report: MergeReport = { job: dry.job, touched: [], photos: 0, damaged: [] };
-  const of = dry.blobs.length + dry.chunks.length;
-  for (const [index, blob] of dry.blobs.entries()) {
-    const sound = await store.call('bringInBlob', blob.hash, await bytesOf(file, blob));
-    if (sound) report.photos++;
-    else report.damaged.push(blob.hash);
-    progress?.(index + 1, of);
-  }
+export async function bringIn(store: StoreLine, reckoning: Reckoning, file: File, dry: DryRun, progress?: Progress): Promise<MergeReport> {
+  const report: MergeReport = { job: dry.job ?? '', touched: [], photos: 0, damaged: [] };
   const touched = new Set<string>();
-  for (const [index, chunk] of dry.chunks.entries()) {
-    for (const id of await store.call('bringInChunk', dry.job, chunk)) touched.add(id);
-    progress?.(dry.blobs.length + index + 1, of);
-  }
+  await reckoning.withJobFile(file, async ({ job, members }, read) => {
+    report.job = job ?? report.job;
+    for (const [index, { index: member, kind, hash, media_type }] of members.entries()) {
+      const bytes = await read(member);
+      if (!bytes) report.damaged.push(hash);
+      else if (kind === 'blob') report.photos += Number(await store.call('bringInBlob', hash, { media_type, bytes }));
+      else for (const id of await store.call('bringInChunk', report.job, { name: hash, bytes })) touched.add(id);
+      progress?.(index + 1, members.length);
+    }
+  }).catch((error: unknown) => {
+    report.trouble = error instanceof CallFailed ? error.failure : { code: 'read-failed', detail: String(error) };
+  });
   return { ...report, touched: [...touched] };
-}
-
-async function bytesOf(file: File, { media_type, from, length }: BlobPlace): Promise<TypedBytes> {
-  const bytes = new Uint8Array(await file.slice(from, from + length).arrayBuffer());
-  return { media_type, bytes };
 }

@@ -27,7 +27,7 @@ export class Office extends EventTarget implements DeskWork {
       trouble: (failure) => this.#tellTrouble(failure),
       ready: () => this.#tellTrouble(null),
     });
-    this.#reckoning = new Reckoning(() => this.#store.call('chunks'));
+    this.#reckoning = new Reckoning();
     if (withFaults) Object.assign(globalThis, { desk: this });
     for (const event of ['focus', 'pageshow'] as const) addEventListener(event, () => this.#looked());
     document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && this.#looked());
@@ -100,19 +100,21 @@ export class Office extends EventTarget implements DeskWork {
   }
 
   async prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<File> {
-    return (await this.#reckoning.ask({ ask: 'job-file', job: this.#openJob(), words }, { progress, signal })) as File;
+    return (await this.#reckoning.ask({ ask: 'job-file', ...(await this.#openJob()), words }, { progress, signal })) as File;
   }
 
   async readJobFile(file: File, signal?: AbortSignal): Promise<DryRun> {
     return (await this.#reckoning.ask({ ask: 'read-job-file', file }, { signal })) as DryRun;
   }
 
-  bringIn(file: File, dry: DryRun, progress?: Progress): Promise<MergeReport> {
-    return bringIn(this.#store, file, dry, progress);
+  async bringIn(file: File, dry: DryRun, progress?: Progress): Promise<MergeReport> {
+    const report = await bringIn(this.#store, this.#reckoning, file, dry, progress);
+    if (report.touched.length > 0) this.#tell('changed', { ids: report.touched, job: report.job });
+    return report;
   }
 
   async prepareList(kind: 'parts-csv' | 'parts-html', query: PartsQuery, words?: unknown): Promise<File> {
-    return (await this.#reckoning.ask({ ask: 'list', kind, query, words }, {})) as File;
+    return (await this.#reckoning.ask({ ask: 'list', ...(await this.#openJob()), kind, query, words }, {})) as File;
   }
 
   async keeping(): Promise<Keeping> {
@@ -130,9 +132,10 @@ export class Office extends EventTarget implements DeskWork {
     return this.#store.fault(name, on);
   }
 
-  #openJob(): string {
+  async #openJob(): Promise<{ job: string; name: string }> {
     if (this.#job === null) throw new Error('no job is open');
-    return this.#job;
+    const head = await this.ask({ ask: 'head' });
+    return { job: this.#job, name: head.view === 'head' ? (head.job.values.name ?? '') : '' };
   }
 
   #opened(job: string | null): void {

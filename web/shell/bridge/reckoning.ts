@@ -1,4 +1,4 @@
-import type { NamedBytes, ReckonCalls, ReckonNews, ReckonQuestion } from './calls.ts';
+import type { JobFileContents, ReckonCalls, ReckonNews, ReckonQuestion } from './calls.ts';
 import type { Progress } from './job-file.ts';
 import { Line } from './line.ts';
 
@@ -7,50 +7,59 @@ interface Options {
   signal?: AbortSignal | undefined;
 }
 
-type ReckonLine = Line<ReckonCalls, ReckonNews>;
+interface Reckoner {
+  line: Line<ReckonCalls, ReckonNews>;
+  progress: Progress | undefined;
+}
 
 /**
  * Heavy questions, each in a worker of its own that may be ended at any moment:
  * nothing here can delay a tick. One worker is kept warm for the next question.
  */
 export class Reckoning {
-  readonly #chunks: () => Promise<NamedBytes[]>;
-  #warm: { line: ReckonLine; heard: { progress?: Progress | undefined } } | undefined;
+  #warm: Reckoner | undefined;
 
-  constructor(chunks: () => Promise<NamedBytes[]>) {
-    this.#chunks = chunks;
+  ask(question: ReckonQuestion, { progress, signal }: Options): Promise<unknown> {
+    return this.#with((reckoner) => {
+      reckoner.progress = progress;
+      return reckoner.line.call('reckon', question);
+    }, signal);
   }
 
-  async ask(question: ReckonQuestion, { progress, signal }: Options): Promise<unknown> {
+  /** Opens a job file for as long as the work takes; `read` gives a member's bytes, or nothing when they are damaged. */
+  withJobFile(file: File, work: (contents: JobFileContents, read: (index: number) => Promise<Uint8Array<ArrayBuffer> | undefined>) => Promise<void>): Promise<void> {
+    return this.#with(async ({ line }) => work(await line.call('openJobFile', file), (index) => line.call('readMember', index)));
+  }
+
+  async #with<T>(work: (reckoner: Reckoner) => Promise<T>, signal?: AbortSignal): Promise<T> {
     signal?.throwIfAborted();
-    const chunks = question.ask === 'job-file' || question.ask === 'list' ? await this.#chunks() : [];
-    signal?.throwIfAborted();
-    const one = this.#warm ?? newLine();
+    const reckoner = this.#warm ?? newReckoner();
     this.#warm = undefined;
-    one.heard.progress = progress;
-    const stop = (): void => one.line.end({ code: 'stopped', detail: 'stopped by the person' });
+    const stop = (): void => reckoner.line.end({ code: 'stopped', detail: 'stopped by the person' });
     signal?.addEventListener('abort', stop);
     try {
-      const answer = await one.line.call('reckon', question, chunks);
-      this.#warm = one;
+      const answer = await work(reckoner);
+      this.#warm = reckoner;
       return answer;
     } catch (error) {
       signal?.throwIfAborted();
-      one.line.end({ code: 'stopped', detail: String(error) });
+      reckoner.line.end({ code: 'stopped', detail: String(error) });
       throw error;
     } finally {
       signal?.removeEventListener('abort', stop);
-      one.heard.progress = undefined;
+      reckoner.progress = undefined;
     }
   }
 }
 
-function newLine(): { line: ReckonLine; heard: { progress?: Progress | undefined } } {
-  const heard: { progress?: Progress | undefined } = {};
+function newReckoner(): Reckoner {
   const worker = new Worker(new URL('../reckon/worker.ts', import.meta.url), { type: 'module', name: 'reckon' });
-  const line: ReckonLine = new Line(worker, (news: ReckonNews) => {
-    if (news.news === 'progress') heard.progress?.(news.done, news.of);
-    else line.end({ code: 'worker-trapped', detail: news.detail });
-  });
-  return { line, heard };
+  const reckoner: Reckoner = {
+    progress: undefined,
+    line: new Line(worker, (news: ReckonNews) => {
+      if (news.news === 'progress') reckoner.progress?.(news.done, news.of);
+      else reckoner.line.end({ code: 'worker-trapped', detail: news.detail });
+    }),
+  };
+  return reckoner;
 }

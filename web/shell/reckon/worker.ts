@@ -1,34 +1,64 @@
 // The reckoning worker: heavy questions over a copy of the job. It may be ended
 // at any moment and writes nothing that anybody would miss.
 
-import type { Call, Failure, NamedBytes, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
+import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
 import init, { busy } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
+import { Database } from './database.ts';
+import { JobFile } from './job-file-in.ts';
+import { jobFileOut } from './job-file-out.ts';
+import { partsList } from './lists.ts';
 
 const loaded = init({ module_or_path: wasm });
+let opened: JobFile | undefined;
 
-async function reckon(question: ReckonQuestion, _chunks: NamedBytes[]): Promise<unknown> {
-  await loaded;
+const calls: Carried<ReckonCalls> = {
+  async reckon(question) {
+    await loaded;
+    if (question.ask === 'busy') return busy(question.seconds);
+    const database = await Database.open();
+    try {
+      return await reckoned(question, database);
+    } finally {
+      database.close();
+    }
+  },
+  async openJobFile(file) {
+    await loaded;
+    opened = new JobFile(file);
+    return opened.contents;
+  },
+  readMember: async (index) => opened?.read(index),
+};
+
+async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, database: Database): Promise<unknown> {
   switch (question.ask) {
-    case 'busy':
-      return busy(question.seconds);
-    default:
-      throw new Error(`not yet: ${question.ask}`);
+    case 'read-job-file':
+      return new JobFile(question.file).dryRun(database);
+    case 'job-file':
+      return jobFileOut(database, await database.copy(question.job), question.name, question.words, (done, of) => tell({ news: 'progress', done, of }));
+    case 'list':
+      return partsList(database, await database.copy(question.job), question);
   }
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<Call<ReckonCalls>>) => void carryOut(data));
 
-async function carryOut({ call, args }: Call<ReckonCalls>): Promise<void> {
+async function carryOut({ call, name, args }: Call<ReckonCalls>): Promise<void> {
   try {
-    answer({ call, value: await reckon(...args), safe: 0 });
+    const work = calls[name] as (...given: unknown[]) => Promise<unknown>;
+    answer({ call, value: await work(...args), safe: 0 });
   } catch (error) {
     if (error instanceof WebAssembly.RuntimeError) return tell({ news: 'trapped', detail: String(error) });
     answer({ call, failure: failureOf(error), safe: 0 });
   }
 }
 
+/** A problem keeps its code; anything else is told in the engine's words. */
 function failureOf(error: unknown): Failure {
+  if (typeof error === 'object' && error !== null && 'code' in error && typeof error.code === 'string') {
+    return { code: error.code, detail: JSON.stringify(error) };
+  }
   return { code: 'reckoning-failed', detail: error instanceof Error ? error.message : String(error) };
 }
 

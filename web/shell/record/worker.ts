@@ -61,7 +61,6 @@ const calls: Carried<RecordCalls> = {
     }),
   ask: async (query) => record().ask(query),
   catchUp: () => inOrder.run(() => record().catchUp()),
-  chunks: async () => record().chunks(),
   bringInBlob: (name, { media_type, bytes }) => inOrder.run(() => record().bringInBlob(name, media_type, bytes)),
   bringInChunk: (job, chunk) =>
     inOrder.run(async () => {

@@ -60,7 +60,7 @@ export class JobFileIn extends LightElement {
     const same = dry.job === desk.current();
     return html`<p class="title">${dry.name || words().parts.noName}</p>
       <p class="reckoned">${same ? say.sameJob : say.otherJob}</p>
-      <div>${line(words().parts.title, dry.parts)}${line(say.entries, dry.entries)}${line(say.newPhotos, dry.blobs.length)}${line(say.missing, dry.missing.length)}</div>
+      <div>${line(words().parts.title, dry.parts_new)}${line(say.entries, dry.entries_new)}${line(say.newPhotos, dry.photos_new)}${line(say.missing, dry.missing.length)}</div>
       ${dry.problems.map((problem) => html`<p class="reckoned">${words().problems.sentence(problem)}</p>`)}
       <div class="primary-and-second"><asf-primary small .verb=${say.go} icon="bring" @click=${this.bring}></asf-primary>
         <asf-button word=${say.leave} @click=${() => { this.step = 'idle'; }}></asf-button></div>`;
