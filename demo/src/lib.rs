@@ -3,6 +3,8 @@
 
 #[cfg(feature = "build")]
 pub mod bindings;
+#[cfg(feature = "door")]
+pub mod door;
 pub mod server;
 #[cfg(feature = "build")]
 pub mod shell;

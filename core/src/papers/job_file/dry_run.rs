@@ -77,7 +77,8 @@ impl<R: ReaderAt> JobFile<R> {
 }
 
 /// A photo or sound that the record names is not here.
-pub(super) fn blob_missing(hash: Hash) -> Problem {
+#[must_use]
+pub fn blob_missing(hash: Hash) -> Problem {
     Problem::warning(Code::BlobMissing).value("hash", hash).hint(Hint::BringInOther).hint(Hint::FetchAgain)
 }
 

@@ -17,7 +17,7 @@ mod reader;
 mod snapshot;
 mod writer;
 
-pub use dry_run::DryRun;
+pub use dry_run::{DryRun, blob_missing};
 pub use error::JobFileError;
 pub use member::{Member, MemberKind, blob_path};
 pub use rawzip::ReaderAt;

@@ -1,0 +1,238 @@
+//! The parts list as one page that needs nothing else: it opens anywhere, prints on A4 and Letter, and carries no location.
+
+use std::collections::BTreeMap;
+use std::fmt::Write;
+
+use super::base64::base64;
+use super::list::{Decision, PartsList, Row, Sum, Totals};
+use super::tag_drawing::tag_drawing;
+use super::{PaperWords, figures, without_location};
+use crate::job::vocabulary::Units;
+use crate::job::{Group, Job, PartsGroup, PartsQuery};
+use crate::quantity::{Currency, Money};
+use crate::record::Hash;
+
+/// Small photos as JPEG, by the hash of the photo they were made of.
+pub type Thumbs = BTreeMap<Hash, Vec<u8>>;
+
+/// How many columns there are.
+const COLUMNS: usize = 8;
+
+/// The parts that a question is about, as one page.
+///
+/// Of each small photo only what shows the picture goes in; one that is no sound JPEG is left out
+/// ([`without_location`](super::without_location)).
+///
+/// ```
+/// use asfound_core::{job::{Job, PartsQuery}, papers::{PaperWords, Thumbs, parts_html}};
+/// let page = parts_html(&Job::new(), &PartsQuery::default(), &Thumbs::new(), &PaperWords::default());
+/// assert!(page.starts_with("<!DOCTYPE html>"));
+/// ```
+#[must_use]
+pub fn parts_html(job: &Job, query: &PartsQuery, thumbs: &Thumbs, words: &PaperWords) -> String {
+    let list = PartsList::of(job, query);
+    let page = Page { words, units: job.settings().units, grouped: query.group, thumbs };
+    let name = escaped(&job.id().map(|id| job.name(id)).unwrap_or_default());
+    let title = escaped(&words.page.title);
+    let mut html = format!(
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n\
+         <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n\
+         <title>{title}: {name}</title>\n<style>\n{}</style>\n\
+         <header><h1>{title}</h1><p>{name}</p><p>{}</p></header>\n<main class=\"wide\"><table>\n",
+        escaped(&words.page.language),
+        include_str!("style.css"),
+        page.count(list.rows.len()),
+    );
+    page.heads(&mut html);
+    page.body(&mut html, &list);
+    page.sums(&mut html, &list.totals);
+    let _ = writeln!(
+        html,
+        "</table></main>\n<footer><p>{}</p><p>{}</p></footer>\n</html>",
+        escaped(&words.page.expected_cost_is),
+        escaped(&words.page.photos_carry_no_location)
+    );
+    html
+}
+
+/// What every row needs to know.
+struct Page<'a> {
+    words: &'a PaperWords,
+    units: Units,
+    grouped: Group,
+    thumbs: &'a Thumbs,
+}
+
+impl Page<'_> {
+    fn count(&self, parts: usize) -> String {
+        let page = &self.words.page;
+        format!("{parts}\u{a0}{}", escaped(if parts == 1 { &page.part } else { &page.parts }))
+    }
+
+    fn heads(&self, html: &mut String) {
+        let columns = &self.words.columns;
+        let plain = [&columns.tag, &columns.name, &columns.place, &columns.route];
+        let figures = [&columns.cash, &columns.own_hours, &columns.expected_cost];
+        html.push_str("<thead><tr>");
+        for head in plain {
+            let _ = write!(html, "<th scope=\"col\">{}</th>", escaped(head));
+        }
+        for head in figures {
+            let _ = write!(html, "<th scope=\"col\" class=\"figure\">{}</th>", escaped(head));
+        }
+        let _ = writeln!(html, "<th scope=\"col\">{}</th></tr></thead>", escaped(&columns.photos));
+    }
+
+    fn body(&self, html: &mut String, list: &PartsList) {
+        if list.groups.is_empty() {
+            html.push_str("<tbody>\n");
+            list.rows.iter().for_each(|row| self.row(html, row));
+            html.push_str("</tbody>\n");
+        }
+        for group in &list.groups {
+            let rows = list.rows.iter().skip(group.from).take(group.count);
+            let (title, count) = (self.title(group), self.count(group.count));
+            let _ = writeln!(
+                html,
+                "<tbody>\n<tr class=\"group\"><th colspan=\"{COLUMNS}\" scope=\"rowgroup\"><span>{count}</span>{title}</th></tr>"
+            );
+            rows.for_each(|row| self.row(html, row));
+            html.push_str("</tbody>\n");
+        }
+    }
+
+    fn title(&self, group: &PartsGroup) -> String {
+        let named = Some(group.title.as_str()).filter(|title| !title.is_empty());
+        let route = group.route.map(|route| self.words.route(route));
+        let standing = group.standing.map(|standing| self.words.standing(standing));
+        let title = named.or(route).or(standing).unwrap_or(&self.words.page.none);
+        let side = group.side.map(|side| format!(", {}", self.words.side(side))).unwrap_or_default();
+        escaped(&format!("{title}{side}"))
+    }
+
+    fn row(&self, html: &mut String, row: &Row) {
+        let decision = row.decision.as_ref();
+        let _ = write!(
+            html,
+            "<tr><th scope=\"row\">{}<span class=\"second\">{}</span></th><td>{}</td><td>{}</td><td>{}</td>",
+            tag_drawing(row),
+            escaped(self.words.standing(row.standing)),
+            self.described(row),
+            escaped(&row.place.join(" › ")),
+            decision.map(|decision| self.route(decision)).unwrap_or_default(),
+        );
+        let money = |money: Option<Money>| money.map(priced).unwrap_or_default();
+        let _ = writeln!(
+            html,
+            "<td class=\"figure\">{}</td><td class=\"figure\">{}</td><td class=\"figure\">{}</td><td class=\"photo\">{}</td></tr>",
+            money(decision.and_then(|decision| decision.cash)),
+            decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
+            money(decision.and_then(|decision| decision.expected)),
+            self.photo(row),
+        );
+    }
+
+    /// Name, what is known of it, notes.
+    fn described(&self, row: &Row) -> String {
+        let name = if row.name.is_empty() { &self.words.page.no_name } else { &row.name };
+        let mut html = format!("<div class=\"name\">{}</div>", escaped(name));
+        let second: Vec<String> = self.known(row).into_iter().filter(|text| !text.is_empty()).collect();
+        if !second.is_empty() {
+            let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&second.join(" · ")));
+        }
+        for note in &row.notes {
+            let _ = write!(html, "<div class=\"note\">{}</div>", escaped(note));
+        }
+        html
+    }
+
+    fn known(&self, row: &Row) -> [String; 8] {
+        let columns = &self.words.columns;
+        let numbered =
+            |head: &str, number: &str| if number.is_empty() { String::new() } else { format!("{head} {number}") };
+        let unit = if self.units == Units::Metric { "kg" } else { "lb" };
+        [
+            if row.quantity == 1 { String::new() } else { format!("{}×", row.quantity) },
+            row.side.map(|side| self.words.side(side).to_owned()).unwrap_or_default(),
+            if self.grouped == Group::Assembly { String::new() } else { row.assembly.clone() },
+            numbered(&columns.makers_number, &row.makers_number),
+            numbered(&columns.casting_number, &row.casting_number),
+            row.material.clone(),
+            row.mass.map(|mass| format!("{}\u{a0}{unit}", figures::mass(mass, self.units))).unwrap_or_default(),
+            self.words.marks(&row.marks),
+        ]
+    }
+
+    fn route(&self, decision: &Decision) -> String {
+        let route = decision.route.map(|route| self.words.route(route)).unwrap_or_default();
+        format!("{}<div class=\"second\">{}</div>", escaped(route), escaped(&decision.from))
+    }
+
+    fn photo(&self, row: &Row) -> String {
+        let thumb = row.photos.first().and_then(|(hash, _)| without_location(self.thumbs.get(hash)?));
+        let Some(thumb) = thumb else { return String::new() };
+        let of = row.tag.map_or_else(|| row.name.clone(), crate::job::tag_text);
+        let alt = escaped(&format!("{} {of}", self.words.page.photo_of));
+        format!("<img alt=\"{alt}\" src=\"data:image/jpeg;base64,{}\">", base64(&thumb))
+    }
+
+    fn sums(&self, html: &mut String, totals: &Totals) {
+        html.push_str("<tbody class=\"sums\">\n");
+        let mut hours = figures::hours(totals.own_time);
+        let none = [(None, Sum::default())];
+        let sums: Vec<(Option<Currency>, Sum)> =
+            totals.money.iter().map(|(currency, sum)| (Some(*currency), *sum)).collect();
+        for (currency, sum) in if sums.is_empty() { &none[..] } else { &sums } {
+            let money = |minor: Option<i64>| {
+                minor
+                    .zip(*currency)
+                    .map(|(minor, currency)| priced(Money::from_minor(minor, currency)))
+                    .unwrap_or_default()
+            };
+            let _ = writeln!(
+                html,
+                "<tr><th scope=\"row\" colspan=\"4\">{}</th><td class=\"figure\">{}</td><td class=\"figure\">{}</td>\
+                 <td class=\"figure\">{}</td><td></td></tr>",
+                escaped(&self.words.columns.sum),
+                money(sum.cash),
+                std::mem::take(&mut hours),
+                money(sum.expected),
+            );
+        }
+        html.push_str("</tbody>\n");
+    }
+}
+
+/// An amount with its currency, kept together.
+fn priced(money: Money) -> String {
+    format!("{}\u{a0}{}", figures::money(money), money.currency)
+}
+
+/// Text that stands for itself wherever it is put.
+fn escaped(text: &str) -> String {
+    let mut html = String::with_capacity(text.len());
+    for character in text.chars() {
+        match character {
+            '&' => html.push_str("&amp;"),
+            '<' => html.push_str("&lt;"),
+            '>' => html.push_str("&gt;"),
+            '"' => html.push_str("&quot;"),
+            '\'' => html.push_str("&#39;"),
+            // Not allowed in a page, whatever somebody pasted.
+            '\0'..='\u{8}' | '\u{b}' | '\u{c}' | '\u{e}'..='\u{1f}' | '\u{7f}' => html.push('\u{fffd}'),
+            _ => html.push(character),
+        }
+    }
+    html
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn text_stands_for_itself() {
+        assert_eq!(escaped("<a href='x'>\"&\0"), "&lt;a href=&#39;x&#39;&gt;&quot;&amp;\u{fffd}");
+        assert_eq!(escaped("two\nlines"), "two\nlines");
+    }
+}

@@ -1,0 +1,84 @@
+//! The tie-on tag as it is drawn everywhere a part is meant: outline and free end show where the part stands.
+
+use std::fmt::Write;
+
+use super::list::{Mark, Row};
+use crate::job::tag_text;
+use crate::job::vocabulary::Standing;
+
+/// Hundredths of the height.
+const HEIGHT: usize = 100;
+const FOUR_FIGURES: usize = 220;
+const ONE_MORE: usize = 34;
+const LENGTH: usize = 137;
+const CUT: usize = 27;
+
+/// The tag of a part as inline SVG, `0147` in words for those who do not see it; nothing when it has none.
+pub(super) fn tag_drawing(row: &Row) -> String {
+    let Some(tag) = row.tag else { return String::new() };
+    let figures = tag_text(tag);
+    let more = ONE_MORE * figures.len().saturating_sub(4);
+    let (width, length) = (FOUR_FIGURES + more, LENGTH + more);
+    let mut svg = format!(
+        "<svg class=\"{}\" viewBox=\"-4 -4 {} {}\" role=\"img\" aria-label=\"{figures}\"><path d=\"{}\"/>",
+        classes(row),
+        width + 8,
+        HEIGHT + 8,
+        outline(row.standing, width),
+    );
+    if row.irreplaceable {
+        let (right, bottom, cut) = (width - 9, HEIGHT - 9, CUT + 4);
+        let low = HEIGHT - cut;
+        let _ = write!(svg, "<path d=\"M{cut} 9H{right}V{bottom}H{cut}L9 {low}V{cut}Z\"/>");
+    }
+    svg.push_str("<circle cx=\"32\" cy=\"50\" r=\"16\"/><circle class=\"hole\" cx=\"32\" cy=\"50\" r=\"8\"/>");
+    if row.marks.contains(&Mark::MissingFromStart) {
+        svg.push_str("<path d=\"M20 38L44 62M44 38L20 62\"/>");
+    }
+    let _ = write!(
+        svg,
+        "<text x=\"62\" y=\"72\" textLength=\"{length}\" lengthAdjust=\"spacingAndGlyphs\">{figures}</text>"
+    );
+    if row.marks.contains(&Mark::StruckOut) {
+        let _ = write!(svg, "<path d=\"M48 50H{}\"/>", width - 8);
+    }
+    svg.push_str("</svg>");
+    svg
+}
+
+fn classes(row: &Row) -> &'static str {
+    if row.marks.contains(&Mark::MissingFromStart) {
+        "tag missing"
+    } else if row.standing == Standing::On {
+        "tag on"
+    } else {
+        "tag"
+    }
+}
+
+/// Clips in the lower edge: one when judged, two when decided.
+fn outline(standing: Standing, width: usize) -> String {
+    let clips: &[usize] = match standing {
+        Standing::On | Standing::Off => &[],
+        Standing::Judged => &[50],
+        Standing::Decided => &[35, 62],
+    };
+    let clips: String = clips
+        .iter()
+        .map(|from_end| width - from_end)
+        .map(|at| format!("H{}L{at} 84L{} 100", at + 10, at - 10))
+        .collect();
+    format!("M{CUT} 0H{width}V100{clips}H{CUT}L0 {}V{CUT}Z", HEIGHT - CUT)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn standing_shows_in_the_outline() {
+        assert_eq!(outline(Standing::Off, 220), "M27 0H220V100H27L0 73V27Z");
+        assert_eq!(outline(Standing::Judged, 220), "M27 0H220V100H180L170 84L160 100H27L0 73V27Z");
+        assert_eq!(outline(Standing::Decided, 220).matches("84").count(), 2);
+    }
+}

@@ -1,0 +1,44 @@
+use asfound_core::job::{Job, PartsQuery, Query};
+use serde_json::{Map, Value, json};
+
+use super::Unreadable;
+
+/// A question by its word and its arguments; nothing when it is about a tag that no part carries.
+pub(super) fn read(job: &Job, word: &str, arguments: Option<&str>) -> Result<Option<Query>, Unreadable> {
+    let mut question = object(arguments)?;
+    if let Some(member) = part_member(word)
+        && let Some(tag) = question.remove("tag")
+    {
+        let tag = tag.as_i64().ok_or_else(|| Unreadable::asked("tag is not a number"))?;
+        let Some(part) = job.parts_with_tag(tag).next() else { return Ok(None) };
+        question.insert(member.to_owned(), json!(part));
+    }
+    question.insert("ask".to_owned(), json!(word));
+    serde_json::from_value(Value::Object(question)).map(Some).map_err(unreadable)
+}
+
+/// Which parts a list is about.
+pub(super) fn parts(job: &Job, arguments: Option<&str>) -> Result<PartsQuery, Unreadable> {
+    match read(job, "parts", arguments)? {
+        Some(Query::Parts(query)) => Ok(query),
+        _ => Ok(PartsQuery::default()),
+    }
+}
+
+/// Where the id of a part stands in questions about one part.
+fn part_member(word: &str) -> Option<&'static str> {
+    match word {
+        "part" | "cost" => Some("part"),
+        "history" => Some("id"),
+        _ => None,
+    }
+}
+
+fn object(arguments: Option<&str>) -> Result<Map<String, Value>, Unreadable> {
+    serde_json::from_str(arguments.unwrap_or("{}")).map_err(unreadable)
+}
+
+#[expect(clippy::needless_pass_by_value, reason = "as map_err hands it over")]
+fn unreadable(error: serde_json::Error) -> Unreadable {
+    Unreadable::asked(&error.to_string())
+}

@@ -1,0 +1,40 @@
+use std::io::Cursor;
+
+use asfound_core::job::{Job, PartsQuery};
+use asfound_core::papers::{PartsList, Thumbs};
+use asfound_core::problem::Problem;
+use asfound_core::record::Hash;
+use image::codecs::jpeg::JpegEncoder;
+use image::{DynamicImage, ImageDecoder, ImageReader};
+
+use super::opened::Opened;
+
+/// The longer side of a small photo, and its quality: as the app makes them.
+const SIDE: u32 = 320;
+const QUALITY: u8 = 80;
+
+/// Small photos of the parts in a list, upright; what is no picture, or not here, is left out.
+pub(super) fn of(job: &Job, query: &PartsQuery, opened: &Opened) -> (Thumbs, Vec<Problem>) {
+    let (mut thumbs, mut problems) = (Thumbs::new(), Vec::new());
+    let rows = PartsList::of(job, query).rows;
+    let firsts: Vec<Hash> = rows.iter().filter_map(|row| Some(row.photos.first()?.0)).collect();
+    for hash in firsts {
+        match opened.blob(hash) {
+            Some(Ok(bytes)) => thumbs.extend(small(&bytes).map(|small| (hash, small))),
+            Some(Err(problem)) => problems.push(problem),
+            None => {}
+        }
+    }
+    (thumbs, problems)
+}
+
+fn small(bytes: &[u8]) -> Option<Vec<u8>> {
+    let mut decoder = ImageReader::new(Cursor::new(bytes)).with_guessed_format().ok()?.into_decoder().ok()?;
+    let orientation = decoder.orientation().ok()?;
+    let mut picture = DynamicImage::from_decoder(decoder).ok()?;
+    picture.apply_orientation(orientation);
+    let mut small = Vec::new();
+    let encoder = JpegEncoder::new_with_quality(&mut small, QUALITY);
+    picture.thumbnail(SIDE, SIDE).to_rgb8().write_with_encoder(encoder).ok()?;
+    Some(small)
+}
