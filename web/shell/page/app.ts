@@ -48,7 +48,8 @@ export class App extends LightElement {
 
   override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
-    if (this.place) this.place.address = this.address;
+    // While the next place is still loading, the one shown keeps its own address.
+    if (this.place?.localName === tagOf(this.address.place)) this.place.address = this.address;
   }
 
   private get entry(): PlaceEntry | undefined {
@@ -106,8 +107,12 @@ export class App extends LightElement {
   };
 }
 
+function tagOf(place: string): string {
+  return `asf-place-${place}`;
+}
+
 function makePlace(name: string, address: Address): PlaceElement {
-  const element = document.createElement(`asf-place-${name}`) as PlaceElement;
+  const element = document.createElement(tagOf(name)) as PlaceElement;
   element.address = address;
   element.classList.add('place');
   return element;

@@ -50,7 +50,7 @@ export class BeforePlace extends LightElement {
         <div class="body"><div class="pair"><asf-button icon="camera" word=${text.photo} label=${text.photoOf(text.check[this.aiming])} @click=${this.shoot}></asf-button>
         <asf-button word=${words().kit.close} @click=${() => { this.aim(null); }}></asf-button></div></div>` : nothing}
       <div class="body"><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div></div>
-      <div class="foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { this.take(line.record.id); }}></asf-primary></div>
+      <div class="foot bf-foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { this.take(line.record.id); }}></asf-primary></div>
       <input class="bf-file" hidden type="file" accept=${CAMERA} capture="environment" @change=${this.chosen}>`;
   }
 

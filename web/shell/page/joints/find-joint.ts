@@ -6,6 +6,7 @@ import * as journal from '../journal';
 export async function findJoint(id: string): Promise<{ joint: JointView | null; inch: boolean }> {
   const head = await desk.ask({ ask: 'head' });
   const inch = head.view === 'head' && head.settings.units === 'inch';
+  if (!/^[0-9a-f]{32}$/.test(id)) return { joint: null, inch };
   const hand = journal.inHand(desk.current() ?? '');
   const here = await within(id, hand.assembly ?? undefined, hand.part ?? undefined);
   if (here) return { joint: here, inch };

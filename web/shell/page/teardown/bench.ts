@@ -80,8 +80,9 @@ export class Bench extends EventTarget {
 
   async refresh(): Promise<void> {
     const turn = ++this.asked;
-    const view = await desk.ask({ ask: 'teardown', assembly: this.hand.assembly ?? undefined, part: this.hand.part ?? undefined });
-    if (turn !== this.asked || view.view !== 'teardown') return;
+    const { assembly, part } = this.hand;
+    const view = await desk.ask({ ask: 'teardown', assembly: assembly ?? undefined, part: part ?? undefined });
+    if (turn !== this.asked || part !== this.hand.part || view.view !== 'teardown') return;
     this.view = view;
     // Gone with a kill before it was saved, or struck out elsewhere: the strip begins anew.
     if (this.hand.part && !view.part) this.hold({ part: null });

@@ -11,7 +11,7 @@ export function joinedCounter(bench: Bench): TemplateResult {
   const pieces = joint?.pieces ?? 0;
   const inside = html`<span class="td-joint-name">${text.joint(name)}</span><span class="td-joint-count"><b>${pieces}</b> ${text.pieces(pieces)}</span>`;
   return html`<div class="td-joint">
-    ${joint ? html`<a class="td-joint-open" href="#/joint/${joint.id}" aria-label=${text.openJoint(name, pieces)}>${inside}</a>` : html`<div class="td-joint-open">${inside}</div>`}
+    ${joint ? html`<a class="td-joint-open" href="#/joint/${joint.id}">${inside}<span class="unseen">${text.openJoint}</span></a>` : html`<div class="td-joint-open">${inside}</div>`}
     <button type="button" class="td-joint-next" aria-label=${text.nextPieceName(name)} @click=${() => { bench.addPiece(); }}><asf-icon name="add" size="28"></asf-icon><span>${text.nextPiece}</span></button>
   </div>`;
 }

@@ -55,8 +55,11 @@ export class More extends LightElement {
   }
 
   /** For whoever wants to type at once. */
-  focusName(): void {
-    this.querySelector('asf-field')?.focus();
+  async focusName(): Promise<void> {
+    await this.updateComplete;
+    const field = this.querySelector('asf-field');
+    await field?.updateComplete;
+    field?.focus();
   }
 
   override render(): TemplateResult {

@@ -117,7 +117,7 @@ export class TeardownPlace extends LightElement {
     const open = (this.bench.view?.open ?? []).filter(({ record }) => record.id !== line?.record.id).length;
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: text.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: text.torchName }];
     return html`<asf-head ink .name=${html`<a class="td-title" href="#/assemblies">${line ? line.record.values.name ?? words().assemblies.unnamed : text.noAssembly}</a>`}
-      .second=${html`<a class="td-title" href="#/assemblies">${open > 0 ? text.moreOpen(open) : line ? this.jobName : text.nameAssembly}</a>`}
+      .second=${open > 0 ? text.moreOpen(open) : line ? this.jobName : text.nameAssembly}
       .cells=${[...torch, this.keeping.cell]} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>`;
   }
 
@@ -162,7 +162,7 @@ export class TeardownPlace extends LightElement {
     this.more = true;
     await this.updateComplete;
     await this.querySelector('asf-dialog')?.updateComplete;
-    this.querySelector('asf-more')?.focusName();
+    await this.querySelector('asf-more')?.focusName();
   };
 
   private readonly nextTag = (): void => {

@@ -22,7 +22,7 @@ export const assemblies = {
   struck: (name: string) => `${name} struck out`,
   made: (name: string) => `${name} made`,
   changed: (name: string) => `${name} changed`,
-  take: (name: string) => `Take ${name} apart`,
+  takeApart: 'Take apart:',
   inHand: 'in hand',
   open: 'open',
   closed: 'closed',

@@ -41,7 +41,7 @@ export const teardown = (trade: Vocabulary) => ({
   pieces: (n: number) => (n === 1 ? 'piece' : 'pieces'),
   nextPiece: 'next',
   nextPieceName: (joint: string) => `next piece off joint ${joint}`,
-  openJoint: (joint: string, n: number) => `Joint ${joint}, ${count(n, 'piece')}: name them`,
+  openJoint: 'Name them',
   soFar: 'Off so far, latest first',
   unnamedPart: 'no name yet',
   more: 'More',
