@@ -8,7 +8,11 @@ export class RowsInSight implements ReactiveController {
   band: readonly [top: number, bottom: number] = [0, 900];
 
   private frame = 0;
-  private readonly sizes = new ResizeObserver(() => { this.soon(); });
+  private watched: Element | null = null;
+  private readonly sizes = new ResizeObserver(() => {
+    this.hostUpdated();
+    this.soon();
+  });
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement, private readonly tall: () => HTMLElement | null) {
     host.addController(this);
@@ -30,7 +34,14 @@ export class RowsInSight implements ReactiveController {
   }
 
   hostUpdated(): void {
-    const row = this.host.querySelector('.parts-item')?.getBoundingClientRect().height ?? this.heights.row;
+    const item = this.host.querySelector('.parts-item');
+    const row = item?.getBoundingClientRect().height ?? this.heights.row;
+    // A row also grows with the size of type, which nothing else tells of.
+    if (item && item !== this.watched) {
+      if (this.watched) this.sizes.unobserve(this.watched);
+      this.sizes.observe(item);
+      this.watched = item;
+    }
     const head = this.host.querySelector('.parts-head')?.getBoundingClientRect().height ?? this.heights.head;
     if (Math.abs(row - this.heights.row) < 0.5 && Math.abs(head - this.heights.head) < 0.5) return;
     this.heights = { row, head };

@@ -27,9 +27,10 @@ function holds(view: CostView, cheapest: QuoteCost, find: Find): FlipPoint | nul
   const first = least(view.break_evens.filter(({ quote, hours }) => quote === cheapest.id && hours * 60 >= cheapest.own_time));
   const against = first && find(first.against);
   if (!first || !against) return null;
-  // Against another quote done at the bench no flip point is known: then only the pair is spoken of.
-  const others = view.quotes.filter(({ allowed, id }) => allowed && id !== cheapest.id);
-  return { bench: cheapest, against, hours: first.hours, says: others.some(({ route }) => BENCH.has(route)) ? 'cheaper' : 'cheapest' };
+  // What the others cost can only rise with its hours, where they fall back on it: below this sum none of them is cheaper.
+  const atFlip = cheapest.expected.minor + (first.hours - cheapest.own_time / 60) * view.hour_value.minor;
+  const others = view.quotes.filter(({ allowed, id, route }) => allowed && id !== cheapest.id && BENCH.has(route));
+  return { bench: cheapest, against, hours: first.hours, says: others.every(({ expected }) => expected.minor >= atFlip) ? 'cheapest' : 'cheaper' };
 }
 
 /** The cheapest is bought: what the bench would have to do it in. */

@@ -16,6 +16,7 @@ import { Live } from '../live';
 import { tagFigures } from '../parts/tag-figures';
 import type { Address } from '../places';
 import '../styles/routes.css';
+import '../styles/sheet.css';
 import { words } from '../words';
 import { hours, money } from '../words/format';
 import './bars';

@@ -18,7 +18,7 @@ export class SheetWord extends LightElement {
     const say = words().sheet.word;
     const now = this.view?.record.values.triage;
     return html`<asf-section .label=${say.title} .count=${now ? '' : say.open}>
-      <asf-choice hide-label columns="3" .label=${say.label} .options=${WORDS.map((value) => ({ value, word: say.options[value] }))} .value=${now ?? ''} @asf-change=${this.said}></asf-choice></asf-section>`;
+      <asf-choice hide-label .label=${say.label} .options=${WORDS.map((value) => ({ value, word: say.options[value] }))} .value=${now ?? ''} @asf-change=${this.said}></asf-choice></asf-section>`;
   }
 
   private readonly said = (event: CustomEvent<{ value: Triage }>): void => {

@@ -12,7 +12,7 @@ export const parts = (trade: Vocabulary) => ({
   doneSelecting: 'Done',
   show: 'Show',
   only: 'Show only',
-  anyAssembly: 'every assembly', anyPlace: 'every place', anyRoute: 'every route', anyStanding: 'every standing',
+  anyAssembly: 'all', anyPlace: 'all', anyRoute: 'all', anyStanding: 'all',
   fields: { assembly: 'Assembly', place: 'Place', route: 'Route', standing: 'Standing' },
   struck: 'Struck out',
   present: 'In the job',
