@@ -122,14 +122,21 @@ impl Page<'_> {
             decision.map(|decision| self.route(decision)).unwrap_or_default(),
         );
         let money = |money: Option<Money>| money.map(priced).unwrap_or_default();
-        let _ = writeln!(
-            html,
-            "<td class=\"figure\">{}</td><td class=\"figure\">{}</td><td class=\"figure\">{}</td><td class=\"photo\">{}</td></tr>",
+        let figures = [
             money(decision.and_then(|decision| decision.cash)),
             decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
             money(decision.and_then(|decision| decision.expected)),
-            self.photo(row),
-        );
+        ];
+        self.figures(html, figures);
+        let _ = writeln!(html, "<td class=\"photo\">{}</td></tr>", self.photo(row));
+    }
+
+    /// Figures, each with the head of its column, which a narrow screen shows beside it.
+    fn figures(&self, html: &mut String, figures: [String; 3]) {
+        let columns = &self.words.columns;
+        for (head, figure) in [&columns.cash, &columns.own_hours, &columns.expected_cost].into_iter().zip(figures) {
+            let _ = write!(html, "<td class=\"figure\" data-head=\"{}\">{figure}</td>", escaped(head));
+        }
     }
 
     /// Name, what is known of it, notes.
@@ -189,15 +196,9 @@ impl Page<'_> {
                     .map(|(minor, currency)| priced(Money::from_minor(minor, currency)))
                     .unwrap_or_default()
             };
-            let _ = writeln!(
-                html,
-                "<tr><th scope=\"row\" colspan=\"4\">{}</th><td class=\"figure\">{}</td><td class=\"figure\">{}</td>\
-                 <td class=\"figure\">{}</td><td></td></tr>",
-                escaped(&self.words.columns.sum),
-                money(sum.cash),
-                std::mem::take(&mut hours),
-                money(sum.expected),
-            );
+            let _ = write!(html, "<tr><th scope=\"row\" colspan=\"4\">{}</th>", escaped(&self.words.columns.sum));
+            self.figures(html, [money(sum.cash), std::mem::take(&mut hours), money(sum.expected)]);
+            html.push_str("<td></td></tr>\n");
         }
         html.push_str("</tbody>\n");
     }
