@@ -1,4 +1,5 @@
 use std::collections::{BTreeMap, BTreeSet};
+use std::ops::Bound;
 
 use super::{Entry, EntryId, FieldId, FieldName, Id, Kind, Replica, Stored, Value};
 use crate::quantity::Millis;
@@ -15,17 +16,22 @@ pub struct Record {
     done: BTreeSet<Id>,
 }
 
-/// One record of whatever kind: its fields with all that was ever written to them.
+/// One record of whatever kind: all that was ever written to its fields, in order of field and identity.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Item {
-    fields: BTreeMap<FieldId, Log>,
+    /// What nothing overwrote.
+    open: BTreeSet<Write>,
+    /// What something overwrote; kept for ever.
+    closed: BTreeSet<Write>,
+    /// Whose writes to a field are overwritten, those that are still to come too.
+    overwritten: BTreeSet<(FieldId, EntryId)>,
 }
 
-/// Everything ever written to one field, in order of identity.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
-struct Log {
-    writes: Vec<Head>,
-    overwritten: BTreeSet<EntryId>,
+/// One value of one field. Fields come first in its order, so that those of one field stand together.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+struct Write {
+    field: FieldId,
+    head: Head,
 }
 
 /// One value of a field, by whom and when.
@@ -73,8 +79,7 @@ impl Record {
                 continue;
             }
             let head = Head { entry: entry.id, at: entry.at, value: op.value.clone() };
-            let log = self.items.entry(op.record).or_default().fields.entry(op.field).or_default();
-            log.absorb(head, &op.over);
+            self.items.entry(op.record).or_default().absorb(op.field, head, &op.over);
             touched.push(op.record);
         }
         same.insert(place, entry);
@@ -136,8 +141,7 @@ impl Record {
         let mut faults = self.missing().into_iter().map(Fault::Missing).collect::<Vec<_>>();
         faults.extend(self.entries.iter().filter(|(_, same)| same.len() > 1).map(|(id, _)| Fault::EntryTwice(*id)));
         for (id, item) in &self.items {
-            let looped = item.fields.iter().filter(|(_, log)| log.is_looped());
-            faults.extend(looped.map(|(field, _)| Fault::OverwriteLoop(*id, *field)));
+            faults.extend(item.looped().into_iter().map(|field| Fault::OverwriteLoop(*id, field)));
         }
         faults.sort_unstable();
         faults
@@ -161,47 +165,94 @@ impl Record {
 }
 
 impl Item {
+    fn absorb(&mut self, field: FieldId, head: Head, over: &[EntryId]) {
+        for entry in over.iter().filter(|entry| **entry != head.entry) {
+            if self.overwritten.insert((field, *entry)) {
+                self.close(field, *entry);
+            }
+        }
+        let closed = self.overwritten.contains(&(field, head.entry));
+        let writes = if closed { &mut self.closed } else { &mut self.open };
+        writes.insert(Write { field, head });
+    }
+
+    /// Puts what an entry wrote to a field among the overwritten.
+    fn close(&mut self, field: FieldId, entry: EntryId) {
+        let from = Write { field, head: Head::least(entry) };
+        let written = self.open.range(from..).take_while(|write| write.field == field && write.head.entry == entry);
+        for write in written.cloned().collect::<Vec<_>>() {
+            self.open.remove(&write);
+            self.closed.insert(write);
+        }
+    }
+
+    /// Writes to a field that nothing overwrote; where each overwrites another in a circle, all of them.
+    fn standing(&self, field: FieldId) -> impl DoubleEndedIterator<Item = &Head> {
+        let open = of_field(&self.open, field);
+        let looped = if open.clone().next().is_none() { Some(of_field(&self.closed, field)) } else { None };
+        open.chain(looped.into_iter().flatten())
+    }
+
+    /// Fields whose writes overwrite one another in a circle.
+    fn looped(&self) -> Vec<FieldId> {
+        let mut closed: Vec<FieldId> = self.closed.iter().map(|write| write.field).collect();
+        closed.dedup();
+        closed.retain(|field| of_field(&self.open, *field).next().is_none());
+        closed
+    }
+
     /// The heads of a field: the values that nothing overwrote, equal ones counted once, in order of identity.
     #[must_use]
     pub fn heads(&self, field: FieldId) -> Vec<&Head> {
-        self.fields.get(&field).map(Log::heads).unwrap_or_default()
+        let mut values = BTreeSet::new();
+        self.standing(field).filter(|head| values.insert(&head.value)).collect()
     }
 
     /// All entries behind the heads of a field, those of equal values too: what overwriting it must name.
     #[must_use]
     pub fn head_entries(&self, field: FieldId) -> Vec<EntryId> {
-        let mut entries: Vec<EntryId> =
-            self.fields.get(&field).map(Log::open).unwrap_or_default().iter().map(|head| head.entry).collect();
+        let mut entries: Vec<EntryId> = self.standing(field).map(|head| head.entry).collect();
         entries.dedup();
         entries
     }
 
     /// Everything ever written to a field, in order of identity.
     #[must_use]
-    pub fn history(&self, field: FieldId) -> &[Head] {
-        self.fields.get(&field).map_or(&[], |log| &log.writes)
+    pub fn history(&self, field: FieldId) -> Vec<&Head> {
+        let mut history: Vec<&Head> = of_field(&self.open, field).chain(of_field(&self.closed, field)).collect();
+        history.sort_unstable();
+        history
     }
 
-    /// The numbers of all fields that were ever written.
+    /// The numbers of all fields that were ever written, in order.
     pub fn fields(&self) -> impl Iterator<Item = FieldId> {
-        self.fields.keys().copied()
+        let mut fields: Vec<FieldId> = self.open.iter().chain(&self.closed).map(|write| write.field).collect();
+        fields.sort_unstable();
+        fields.dedup();
+        fields.into_iter()
     }
 
     /// Fields with more than one head.
     #[must_use]
     pub fn conflicts(&self) -> Vec<FieldId> {
-        self.fields.iter().filter(|(_, log)| log.writes.len() > 1 && log.heads().len() > 1).map(|(id, _)| *id).collect()
+        let mut several = self.looped();
+        let mut last = None;
+        for field in self.open.iter().map(|write| write.field) {
+            if last.replace(field) == Some(field) {
+                several.push(field);
+            }
+        }
+        several.sort_unstable();
+        several.dedup();
+        several.retain(|field| self.heads(*field).len() > 1);
+        several
     }
 
     /// The value of a field: of several heads the one of the greatest identity that can be read, so that every device
     /// shows the same until somebody settles it.
     #[must_use]
     pub fn read<T: Stored>(&self, field: FieldName) -> Option<T> {
-        let log = self.fields.get(&field.id())?;
-        if let [only] = log.writes.as_slice() {
-            return T::read(&only.value);
-        }
-        log.heads().iter().rev().find_map(|head| T::read(&head.value))
+        self.standing(field.id()).rev().find_map(|head| T::read(&head.value))
     }
 
     /// Whether a flag is set.
@@ -210,21 +261,28 @@ impl Item {
         self.read(flag) == Some(true)
     }
 
-    /// Whether it is struck out. An edit that whoever struck it out had not seen brings it back.
+    /// Whether it is struck out. An edit that whoever struck it out had not seen brings it back, and so does somebody who
+    /// brought it back meanwhile.
     #[must_use]
     pub fn is_struck(&self) -> bool {
-        let Some(log) = self.fields.get(&FieldName::Struck.id()).filter(|_| self.is(FieldName::Struck)) else {
+        let field = FieldName::Struck.id();
+        let mut strikes = self.standing(field).peekable();
+        if strikes.peek().is_none() || !strikes.all(|head| head.value == Value::Flag(true)) {
             return false;
-        };
-        let was_seen = |id: &EntryId| log.overwritten.contains(id) || log.writes.iter().any(|head| head.entry == *id);
-        self.fields.values().all(|other| other.open().iter().all(|head| was_seen(&head.entry)))
+        }
+        let was_seen = |entry: EntryId| self.overwritten.contains(&(field, entry)) || wrote(&self.open, field, entry);
+        self.all_standing().all(|write| write.field == field || was_seen(write.head.entry))
     }
 
     /// The entries behind the heads of all fields: what striking out must name, so that an edit it had not seen wins.
     #[must_use]
     pub fn all_head_entries(&self) -> Vec<EntryId> {
-        let open = self.fields.values().flat_map(|log| log.open());
-        open.map(|head| head.entry).collect::<BTreeSet<_>>().into_iter().collect()
+        self.all_standing().map(|write| write.head.entry).collect::<BTreeSet<_>>().into_iter().collect()
+    }
+
+    fn all_standing(&self) -> impl Iterator<Item = &Write> {
+        let looped = self.looped();
+        self.open.iter().chain(self.closed.iter().filter(move |write| looped.binary_search(&write.field).is_ok()))
     }
 
     /// What the record is.
@@ -234,31 +292,22 @@ impl Item {
     }
 }
 
-impl Log {
-    fn absorb(&mut self, head: Head, over: &[EntryId]) {
-        self.overwritten.extend(over.iter().filter(|id| **id != head.entry));
-        if let Err(place) = self.writes.binary_search(&head) {
-            self.writes.insert(place, head);
-        }
+impl Head {
+    /// What comes before everything that an entry can write.
+    const fn least(entry: EntryId) -> Self {
+        Self { entry, at: Millis(i64::MIN), value: Value::Cleared }
     }
+}
 
-    /// Writes that nothing overwrote; where each overwrites another in a circle, all of them.
-    fn open(&self) -> Vec<&Head> {
-        let open: Vec<&Head> = self.writes.iter().filter(|head| !self.overwritten.contains(&head.entry)).collect();
-        if open.is_empty() { self.writes.iter().collect() } else { open }
-    }
+/// Whether an entry wrote to a field.
+fn wrote(writes: &BTreeSet<Write>, field: FieldId, entry: EntryId) -> bool {
+    let from = Write { field, head: Head::least(entry) };
+    writes.range(from..).next().is_some_and(|write| write.field == field && write.head.entry == entry)
+}
 
-    fn heads(&self) -> Vec<&Head> {
-        let mut heads: Vec<&Head> = Vec::new();
-        for head in self.open() {
-            if heads.iter().all(|known| known.value != head.value) {
-                heads.push(head);
-            }
-        }
-        heads
-    }
-
-    fn is_looped(&self) -> bool {
-        !self.writes.is_empty() && self.writes.iter().all(|head| self.overwritten.contains(&head.entry))
-    }
+/// The writes of one field.
+fn of_field(writes: &BTreeSet<Write>, field: FieldId) -> impl DoubleEndedIterator<Item = &Head> + Clone {
+    let least = |field| Write { field, head: Head::least(EntryId { replica: Replica::from_bytes([0; 8]), seq: 0 }) };
+    let to = field.0.checked_add(1).map_or(Bound::Unbounded, |next| Bound::Excluded(least(FieldId(next))));
+    writes.range((Bound::Included(least(field)), to)).map(|write| &write.head)
 }
