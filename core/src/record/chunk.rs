@@ -10,7 +10,8 @@ use super::{Entry, Hash};
 pub const MOST_ENTRIES: usize = 1_000;
 const MAGIC: &[u8; 8] = b"ASFOUND\n";
 const FORM: u8 = 1;
-/// No chunk of a thousand entries comes near this; a hostile one must not fill the memory.
+/// No chunk of a thousand entries comes near this; a hostile one must not fill the memory. A longer body is not deflated,
+/// so that what it unfolds to is no longer than what is there.
 const MOST_BODY: u64 = 64 << 20;
 
 /// A sealed chunk.
@@ -59,7 +60,8 @@ pub fn seal(entries: &[Entry]) -> Sealed {
     out.byte(FORM);
     out.number(sorted.len() as u64);
     out.number(body.len() as u64);
-    out.bytes(&miniz_oxide::deflate::compress_to_vec(&body, 6));
+    let level = if body.len() as u64 > MOST_BODY { 0 } else { 6 };
+    out.bytes(&miniz_oxide::deflate::compress_to_vec(&body, level));
     let bytes = out.into_bytes();
     Sealed { name: Hash::of(&bytes), bytes }
 }
@@ -85,7 +87,7 @@ pub fn open(name: Hash, bytes: &[u8]) -> Result<Vec<Entry>, ChunkError> {
 }
 
 fn inflate(bytes: &[u8], length: u64) -> Result<Vec<u8>, ChunkError> {
-    if length > MOST_BODY {
+    if length > MOST_BODY.max(bytes.len() as u64) {
         return Err(Unreadable::Long.into());
     }
     let limit = usize::try_from(length).map_err(|_| Unreadable::Long)?;
