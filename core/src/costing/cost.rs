@@ -51,7 +51,7 @@ pub(super) fn fallback<'a>(figures: &Figures, all: &'a [Figures], hour_value: Mo
 /// use asfound_core::costing::{expected_costs, Figures};
 /// use asfound_core::quantity::{Chance, Currency, Minutes, Money};
 /// use asfound_core::record::Id;
-/// let quote = |id, cash, hours, percent, strip| Figures {
+/// let quote = |id, cash, hours: i64, percent, strip| Figures {
 ///     id: Id::from_bytes([id; 16]), cash, own_time: Minutes::new(hours * 60), chance: Chance::of_100(percent),
 ///     strip_again: Minutes::new(strip), allowed: true,
 /// };

@@ -6,6 +6,7 @@ mod quote;
 mod view;
 
 pub use break_even::{BreakEven, break_even_hours};
-pub use cost::{cost, expected_costs};
+pub use cost::{Expected, cost, expected_costs};
+pub(crate) use quote::why_not_choose;
 pub use quote::{Figures, WhyNot};
 pub use view::{CostLine, CostView, LineKind, QuoteCost};

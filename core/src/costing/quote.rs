@@ -1,7 +1,7 @@
 use crate::job::Job;
 use crate::job::vocabulary::Route;
 use crate::quantity::{Chance, Currency, Minutes, Money};
-use crate::record::{FieldName, Id, Item, stored_enum};
+use crate::record::{FieldName, Id, Item, Kind, stored_enum};
 
 /// The figures of one quote, in one currency: what the formulas work on.
 ///
@@ -51,6 +51,14 @@ pub(super) fn why_not(job: &Job, part: &Item, route: Route, cash: Option<Money>)
     } else {
         None
     }
+}
+
+/// Why a stored quote cannot be chosen; nothing when it can, or when it does not say its part and route.
+#[must_use]
+pub(crate) fn why_not_choose(job: &Job, quote: Id) -> Option<WhyNot> {
+    let item = job.item_of(Kind::Quote, quote)?;
+    let part = job.item_of(Kind::Part, item.read(FieldName::Of)?)?;
+    why_not(job, part, item.read(FieldName::Route)?, item.read(FieldName::Cash))
 }
 
 /// The figures of a stored quote.

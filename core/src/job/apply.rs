@@ -1,10 +1,13 @@
+use std::collections::BTreeSet;
+
 use super::change::{Change, Values};
 use super::command::{Command, Context, Sent, SplitOff};
 use super::draft::Draft;
 use super::whole::Job;
 use crate::costing;
 use crate::problem::{Code, Hint, Problem};
-use crate::record::{Entry, EntryId, FieldName, Id, Kind, Op, Value};
+use crate::quantity::bounds;
+use crate::record::{Entry, EntryId, FieldName, Id, Item, Kind, Op, Value};
 
 /// What came of a command.
 #[derive(Debug, Clone, PartialEq)]
@@ -47,8 +50,21 @@ pub fn apply(job: &Job, sent: &Sent, context: &Context) -> Applied {
     }
     let mut ops = draft.ops;
     ops.push(Op { record: sent.id, field: FieldName::Done.id(), value: Value::Flag(true), over: Vec::new() });
-    let id = EntryId { replica: context.replica, seq: job.record().last_seq(context.replica) + 1 };
+    let id = EntryId { replica: context.replica, seq: job.record().last_seq(context.replica).saturating_add(1) };
     Applied { entries: vec![Entry { id, at: context.at, ops }], problems: draft.problems, again: false }
+}
+
+/// Whether a record was struck out before an entry said whether it is: by strikes that had seen all that stands in it
+/// now, but for what the entry itself wrote.
+fn was_struck(job: &Job, item: &Item, entry: EntryId, op: &Op) -> bool {
+    let mut seen = BTreeSet::from([entry]);
+    for former in item.history(op.field).into_iter().filter(|head| op.over.contains(&head.entry)) {
+        seen.insert(former.entry);
+        let written = job.record().entry(former.entry).into_iter().flat_map(|entry| &entry.ops);
+        let strike = written.filter(|other| other.record == op.record && other.field == op.field);
+        seen.extend(strike.flat_map(|strike| &strike.over));
+    }
+    item.all_head_entries().iter().all(|head| seen.contains(head))
 }
 
 impl Draft<'_> {
@@ -69,7 +85,7 @@ impl Draft<'_> {
     }
 
     fn create(&mut self, id: Id, kind: Kind, changes: &[Change]) {
-        if kind == Kind::Job && self.job.id().is_some() {
+        if kind == Kind::Job && (self.job.id().is_some() || self.began(Kind::Job)) {
             return self.refuse(Problem::error(Code::OtherJob).at(id));
         }
         self.begin(id, kind);
@@ -104,16 +120,17 @@ impl Draft<'_> {
     fn next_removal(&mut self) -> i64 {
         if self.removed == 0 {
             let orders = self.job.ids(Kind::Part).filter_map(|part| self.job.item(part)?.read(FieldName::Order));
-            self.removed = orders.max().unwrap_or(0).max(0);
+            self.removed = orders.filter(|order| bounds::ORDER.holds(*order)).max().unwrap_or(0).max(0);
         }
-        self.removed = self.removed.saturating_add(1);
+        self.removed = (self.removed + 1).min(bounds::ORDER.most);
         self.removed
     }
 
     /// A tag that another part carries is kept, and said.
     fn warn_of_tags(&mut self, id: Id, changes: &[Change]) {
         for tag in changes.iter().filter_map(|change| if let Change::Tag(tag) = change { Some(*tag) } else { None }) {
-            let others: Vec<Id> = self.job.parts_with_tag(tag).filter(|other| *other != id).collect();
+            let others = self.job.parts_with_tag(tag).filter(|other| *other != id);
+            let others: Vec<Id> = others.filter(|other| self.read(*other, FieldName::Tag) == Some(tag)).collect();
             let again = !self.tags.insert(tag);
             if again || !others.is_empty() {
                 let problem = Problem::warning(Code::TagTwice).at(id).field(FieldName::Tag).value("tag", tag);
@@ -135,8 +152,8 @@ impl Draft<'_> {
         }
     }
 
-    /// Takes one write back: the value it overwrote comes again; a record it began is struck out. What somebody wrote
-    /// since stays.
+    /// Takes one write back: the values it overwrote come again, all of them where it settled a conflict; a record it
+    /// began is struck out. What somebody else wrote stays, and a record that an edit brought back stays with it.
     fn undo_op(&mut self, entry: &Entry, op: &Op) {
         let Some(item) = self.job.item(op.record) else { return };
         if op.field == FieldName::Kind.id() {
@@ -152,30 +169,38 @@ impl Draft<'_> {
         if began_here || !item.head_entries(op.field).contains(&entry.id) {
             return;
         }
-        let earlier = item.history(op.field).iter().rev().find(|head| op.over.contains(&head.entry));
-        let value = earlier.map_or(Value::Cleared, |head| head.value.clone());
-        let strikes = op.field == FieldName::Struck.id() && value == Value::Flag(true);
-        let over = if strikes { item.all_head_entries() } else { item.head_entries(op.field) };
-        self.ops.push(Op { record: op.record, field: op.field, value, over });
+        let seen: BTreeSet<EntryId> = op.over.iter().copied().collect();
+        let history = item.history(op.field).into_iter();
+        let mut former: BTreeSet<Value> =
+            history.filter(|head| seen.contains(&head.entry)).map(|head| head.value.clone()).collect();
+        if former.is_empty() {
+            former.insert(Value::Cleared);
+        }
+        if op.field == FieldName::Struck.id() && former == BTreeSet::from([Value::Flag(true)]) {
+            let struck = was_struck(self.job, item, entry.id, op);
+            let over = if struck { item.all_head_entries() } else { vec![entry.id] };
+            return self.put_back(Op { record: op.record, field: op.field, value: Value::Flag(struck), over });
+        }
+        for value in former {
+            self.put_back(Op { record: op.record, field: op.field, value, over: vec![entry.id] });
+        }
     }
 
     fn split(&mut self, part: Id, into: &[SplitOff]) {
-        if self.kind(part) != Some(Kind::Part) {
+        let Some(item) = self.job.item_of(Kind::Part, part) else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(part).value("id", part));
-        }
+        };
         if into.is_empty() {
             return self.refuse(Problem::error(Code::Missing).at(part).hint(Hint::CorrectValue));
         }
         let taken: i64 = into.iter().map(|one| one.quantity.unwrap_or(1)).fold(0, i64::saturating_add);
         let pieces = self.read::<i64>(part, FieldName::Quantity).unwrap_or(1);
-        if let Some(item) = self.job.item(part) {
-            let known = Values::of(item);
-            for one in into {
-                self.split_off(part, &known, one);
-            }
+        let known = Values::of(item);
+        for one in into {
+            self.split_off(part, &known, one);
         }
         if pieces > 1 {
-            self.change(part, &[Change::Quantity((pieces - taken).max(1))], None);
+            self.change(part, &[Change::Quantity(pieces.saturating_sub(taken).max(1))], None);
         }
     }
 
@@ -184,9 +209,11 @@ impl Draft<'_> {
         let name = one.name.clone().or_else(|| known.name.clone());
         let mut changes = vec![Change::SplitFrom(part), Change::Quantity(one.quantity.unwrap_or(1))];
         changes.extend(name.map(Change::Name));
-        changes.extend(known.assembly.map(Change::Assembly));
+        // What points at a record that is not here is left to the first part: a new write could not say so.
+        let here = |id: &Id, kind| self.kind(*id) == Some(kind);
+        changes.extend(known.assembly.filter(|id| here(id, Kind::Assembly)).map(Change::Assembly));
         changes.extend(known.side.map(Change::Side));
-        changes.extend(known.place.map(Change::Place));
+        changes.extend(known.place.filter(|id| here(id, Kind::Place)).map(Change::Place));
         changes.extend(known.family.clone().map(Change::Family));
         changes.extend(known.material.clone().map(Change::Material));
         changes.extend(known.makers_number.clone().map(Change::MakersNumber));

@@ -7,8 +7,7 @@ impl Job {
     /// The side of an assembly: its own, or of the nearest one it is inside.
     #[must_use]
     pub fn side_of_assembly(&self, assembly: Id) -> Option<Side> {
-        let mut chain = self.chain(FieldName::Inside, assembly).into_iter();
-        chain.find_map(|id| self.item(id)?.read(FieldName::Side))
+        self.outwards(FieldName::Inside, assembly).find_map(|id| self.item(id)?.read(FieldName::Side))
     }
 
     /// One assembly.

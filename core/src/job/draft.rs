@@ -4,7 +4,7 @@ use super::change::Change;
 use super::command::{Context, Seen};
 use super::whole::Job;
 use crate::problem::{Code, Hint, Problem, Severity};
-use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
+use crate::record::{EntryId, FieldName, Id, Item, Kind, Op, Stored};
 
 /// An entry that is being put together: what it would write, and what is wrong with it.
 pub(super) struct Draft<'a> {
@@ -62,6 +62,16 @@ impl<'a> Draft<'a> {
         if self.job.item(id).is_some() || self.created.contains_key(&id) {
             self.refuse(Problem::error(Code::IdTaken).at(id));
         }
+        self.begin_or_complete(id, kind);
+    }
+
+    /// Whether a record of this kind begins in this entry.
+    pub(super) fn began(&self, kind: Kind) -> bool {
+        self.created.values().any(|began| *began == kind)
+    }
+
+    /// Begins a record, or says what it is where only other fields of it are here, since entries are missing.
+    pub(super) fn begin_or_complete(&mut self, id: Id, kind: Kind) {
         self.created.insert(id, kind);
         self.write(id, &Change::Kind(kind), Vec::new());
     }
@@ -106,10 +116,23 @@ impl<'a> Draft<'a> {
         if !kinds.is_empty() && !kinds.contains(&kind) {
             self.refuse(Problem::error(Code::WrongKind).at(id).field(field).value("kind", kind.word()));
         }
-        if matches!(field, FieldName::Inside | FieldName::Within) && self.job.chain(field, target).contains(&id) {
+        if matches!(field, FieldName::Inside | FieldName::Within) && self.leads(field, target, id) {
             let problem = Problem::error(Code::Loop).at(id).field(field).hint(Hint::MoveOneOut);
             self.refuse(problem.with(vec![target]));
         }
+    }
+
+    /// Whether following a field outwards from one record comes to another, this entry's own moves counted.
+    fn leads(&self, field: FieldName, from: Id, to: Id) -> bool {
+        let mut passed = BTreeSet::new();
+        let mut at = Some(from);
+        while let Some(id) = at.filter(|id| passed.insert(*id)) {
+            if id == to {
+                return true;
+            }
+            at = self.read(id, field);
+        }
+        false
     }
 
     /// The entries that a change overwrites: the heads that were seen.
@@ -117,7 +140,7 @@ impl<'a> Draft<'a> {
         let Some(item) = self.job.item(id) else { return Vec::new() };
         let field = change.field();
         if *change == Change::Struck(true) {
-            return item.all_head_entries();
+            return seen.map_or_else(|| item.all_head_entries(), |seen| seen_of_all(item, seen));
         }
         let heads = item.head_entries(field.id());
         match seen {
@@ -132,9 +155,25 @@ impl<'a> Draft<'a> {
     /// Writes a field; a later write of the same field in this entry takes the place of an earlier one.
     pub(super) fn write(&mut self, id: Id, change: &Change, over: Vec<EntryId>) {
         let op = Op { record: id, field: change.field().id(), value: change.store(), over };
-        match self.ops.iter_mut().find(|known| known.record == id && known.field == op.field) {
-            Some(known) => *known = op,
-            None => self.ops.push(op),
+        self.ops.retain(|known| known.record != id || known.field != op.field);
+        self.ops.push(op);
+    }
+
+    /// Writes a value that was there before; where several stood side by side, each of them.
+    pub(super) fn put_back(&mut self, op: Op) {
+        if !self.ops.contains(&op) {
+            self.ops.push(op);
         }
     }
+}
+
+/// What striking out overwrites when it was said what was seen: of fields named there only what was seen, so that an edit
+/// that came in meanwhile brings the record back; of all others everything.
+fn seen_of_all(item: &Item, seen: &Seen) -> Vec<EntryId> {
+    let mut over = BTreeSet::new();
+    for field in item.fields() {
+        let seen = FieldName::of(field).and_then(|field| seen.get(&field));
+        over.extend(item.head_entries(field).into_iter().filter(|head| seen.is_none_or(|seen| seen.contains(head))));
+    }
+    over.into_iter().collect()
 }

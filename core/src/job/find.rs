@@ -3,7 +3,7 @@
 //! Words are kept once, each with the records that hold it. A keystroke looks through the words (some thousands), never
 //! through the parts.
 
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 use super::view::{Found, FoundIn};
 use super::whole::Job;
@@ -48,7 +48,8 @@ impl FindIndex {
         }
         let mut words = Vec::new();
         for (within, text) in texts(kind, item) {
-            for (word, _) in words_of(&text) {
+            let bare = (within == FoundIn::Tag).then(|| text.trim_start_matches('0').to_owned());
+            for word in words_of(&text).into_iter().map(|(word, _)| word).chain(bare.filter(|bare| *bare != text)) {
                 self.words.entry(word.clone()).or_default().push(Posting { id, within });
                 words.push(word);
             }
@@ -158,21 +159,17 @@ fn misspelt(typed: &[char], word: &str) -> Option<Fit> {
     }
     let word = &letters[..length];
     let same = typed.iter().zip(word).take_while(|(a, b)| a == b).count();
-    let rest_typed = &typed[same..];
-    let rest_word = &word[same..];
-    let begins = |typed: &[char], word: &[char]| {
-        word.starts_with(typed)
-            .then(|| if word.len() == typed.len() { Fit::MisspeltWhole } else { Fit::MisspeltBeginning })
-    };
-    let after =
-        |letters: &[char], skipped: usize| -> Option<Vec<char>> { letters.get(skipped..).map(<[char]>::to_vec) };
-    let pairs = [
-        (after(rest_typed, 1), after(rest_word, 1)),
-        (after(rest_typed, 0), after(rest_word, 1)),
-        (after(rest_typed, 1), after(rest_word, 0)),
-        swapped(rest_typed, rest_word).then(|| (after(rest_typed, 2), after(rest_word, 2))).unwrap_or_default(),
-    ];
-    pairs.into_iter().filter_map(|(typed, word)| begins(&typed?, &word?)).min()
+    let (typed, word) = (&typed[same..], &word[same..]);
+    let mut skips = vec![(1, 1), (0, 1), (1, 0)];
+    if swapped(typed, word) {
+        skips.push((2, 2));
+    }
+    let rests = skips.into_iter().filter_map(|(typing, reading)| Some((typed.get(typing..)?, word.get(reading..)?)));
+    rests.filter(|(typed, word)| word.starts_with(typed)).map(|(typed, word)| misspelt_by(typed, word)).min()
+}
+
+const fn misspelt_by(typed: &[char], word: &[char]) -> Fit {
+    if typed.len() == word.len() { Fit::MisspeltWhole } else { Fit::MisspeltBeginning }
 }
 
 fn swapped(typed: &[char], word: &[char]) -> bool {
@@ -210,6 +207,7 @@ impl Job {
         let mut put = |part: Id, hit: (Fit, FoundIn)| {
             parts.entry(part).and_modify(|known| *known = (*known).min(hit)).or_insert(hit);
         };
+        let mut places = Vec::new();
         for (id, hit) in hits {
             match self.kind(id) {
                 Some(Kind::Part) => put(id, hit),
@@ -219,17 +217,30 @@ impl Job {
                         put(part, hit);
                     }
                 }
-                Some(Kind::Place) => {
-                    for place in self.within(Kind::Place, FieldName::Within, id) {
-                        self.pointing(FieldName::Place, place)
-                            .filter(|part| self.kind(*part) == Some(Kind::Part))
-                            .for_each(|part| put(part, hit));
-                    }
-                }
+                Some(Kind::Place) => places.push((hit, id)),
                 _ => {}
             }
         }
+        self.places_of_hits(places, |place, hit| {
+            let lying = self.pointing(FieldName::Place, place);
+            lying.filter(|part| self.kind(*part) == Some(Kind::Part)).for_each(|part| put(part, hit));
+        });
         parts
+    }
+
+    /// Every place in which something was found, and all places within it, once each under its best hit.
+    fn places_of_hits(&self, mut hits: Vec<((Fit, FoundIn), Id)>, mut tell: impl FnMut(Id, (Fit, FoundIn))) {
+        hits.sort_unstable();
+        let mut told = BTreeSet::new();
+        for (hit, place) in hits {
+            let mut waiting = vec![place];
+            while let Some(place) = waiting.pop() {
+                if told.insert(place) {
+                    tell(place, hit);
+                    waiting.extend(self.children(Kind::Place, FieldName::Within, place));
+                }
+            }
+        }
     }
 
     /// Where in the texts of a part the words typed stand.
@@ -251,8 +262,17 @@ impl Job {
 fn found_in_text(within: FoundIn, text: &str, typed: &[(String, Vec<char>)]) -> Vec<Found> {
     let mut found = Vec::new();
     for (word, range) in words_of(text) {
-        let hits = typed.iter().filter_map(|(whole, letters)| Some((fit(letters, whole, &word)?, letters.len())));
-        let Some((_, length)) = hits.min() else { continue };
+        // A tag is found without its leading noughts too, and shown where its own figures begin.
+        let noughts = if within == FoundIn::Tag { word.len() - word.trim_start_matches('0').len() } else { 0 };
+        let hits = typed.iter().flat_map(|(whole, letters)| {
+            let begins = [Some(0), (noughts > 0).then_some(noughts)];
+            begins
+                .into_iter()
+                .flatten()
+                .filter_map(|skipped| Some((fit(letters, whole, &word[skipped..])?, letters.len(), skipped)))
+        });
+        let Some((_, length, skipped)) = hits.min() else { continue };
+        let range = range.start + skipped..range.end;
         let from = text[..range.start].encode_utf16().count();
         let shown = text[range].chars().take(length).map(char::len_utf16).sum::<usize>();
         found.push(Found { within, text: text.to_owned(), from, to: from + shown });

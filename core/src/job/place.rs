@@ -4,11 +4,17 @@ use super::view::{PlaceLine, PlacesView};
 use super::whole::Job;
 use crate::record::{FieldName, Id, Kind};
 
+/// The most names in one path.
+const DEEPEST: usize = 64;
+
 impl Job {
-    /// Names from the outermost place to this one.
+    /// Names from the outermost place to this one; of a chain deeper than any garage only the innermost.
     #[must_use]
     pub fn place_path(&self, place: Id) -> Vec<String> {
-        self.chain(FieldName::Within, place).into_iter().rev().map(|id| self.name(id)).collect()
+        let mut names: Vec<String> =
+            self.outwards(FieldName::Within, place).take(DEEPEST).map(|id| self.name(id)).collect();
+        names.reverse();
+        names
     }
 
     /// Records of a kind, each after the one that `field` says it is in; those in a circle stand at the end.
@@ -57,14 +63,36 @@ impl Job {
         ids.sort_by_cached_key(|id| (natural(&self.name(*id)), *id));
     }
 
-    /// One place.
-    pub(super) fn place_line(&self, place: Id, depth: usize) -> Option<PlaceLine> {
+    /// Parts that lie right in a place.
+    fn parts_in(&self, place: Id) -> usize {
+        self.children(Kind::Part, FieldName::Place, place).count()
+    }
+
+    /// One place by itself.
+    pub(super) fn place_line(&self, place: Id) -> Option<PlaceLine> {
+        let within = self.within(Kind::Place, FieldName::Within, place).into_iter();
+        self.place_line_with(place, 0, within.map(|id| self.parts_in(id)).sum())
+    }
+
+    fn place_line_with(&self, place: Id, depth: usize, parts_within: usize) -> Option<PlaceLine> {
         let record = self.record_view(place)?;
-        let parts = self.children(Kind::Part, FieldName::Place, place).count();
-        let parts_within = self.within(Kind::Place, FieldName::Within, place).into_iter();
-        let parts_within = parts_within.map(|id| self.children(Kind::Part, FieldName::Place, id).count()).sum();
         let place_kind = record.values.place_kind;
+        let parts = self.parts_in(place);
         Some(PlaceLine { record, place_kind, path: self.place_path(place), depth, parts, parts_within })
+    }
+
+    /// Parts in each of the nested places and in all within it, in one pass from the innermost outwards.
+    fn parts_within(&self, nested: &[(Id, usize)]) -> Vec<usize> {
+        let deepest = nested.iter().map(|(_, depth)| *depth).max().unwrap_or(0);
+        let mut below = vec![0; deepest + 2];
+        let mut counts: Vec<usize> = Vec::with_capacity(nested.len());
+        for (id, depth) in nested.iter().rev() {
+            let count = self.parts_in(*id) + std::mem::take(&mut below[depth + 1]);
+            below[*depth] += count;
+            counts.push(count);
+        }
+        counts.reverse();
+        counts
     }
 
     /// A record and all that are in it, by `field`.
@@ -80,8 +108,9 @@ impl Job {
     /// All places, each after the one it is within.
     #[must_use]
     pub fn places_view(&self) -> PlacesView {
-        let places = self.nested(Kind::Place, FieldName::Within).into_iter();
-        let places = places.filter_map(|(id, depth)| self.place_line(id, depth)).collect();
+        let nested = self.nested(Kind::Place, FieldName::Within);
+        let counted = nested.iter().zip(self.parts_within(&nested));
+        let places = counted.filter_map(|((id, depth), count)| self.place_line_with(*id, *depth, count)).collect();
         let lies = |part: &Id| self.item(*part).is_some_and(|item| item.read::<Id>(FieldName::Place).is_some());
         PlacesView { places, nowhere: self.standing_ids(Kind::Part).filter(|part| !lies(part)).count() }
     }

@@ -1,12 +1,16 @@
 //! Tag numbers: each device draws from blocks of its own, so that two phones in one garage do not give the same number.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use super::change::Change;
 use super::draft::Draft;
 use super::whole::Job;
+use crate::quantity::bounds;
 use crate::record::{FieldName, Id, Kind};
 
 /// Tags in one block: a year's work on most vehicles. Block 0 holds 1 to 500.
 pub const BLOCK: i64 = 500;
+const LAST_BLOCK: i64 = block_of(bounds::TAG.most);
 
 impl Job {
     /// The parts that carry a tag and are not struck out.
@@ -15,79 +19,85 @@ impl Job {
         self.standing_ids(Kind::Part).filter(carries)
     }
 
-    /// The blocks that a device has claimed, in order.
-    fn blocks_of(&self, device: Id) -> Vec<i64> {
-        let claimed = self.children(Kind::Block, FieldName::Device, device);
-        let mut blocks: Vec<i64> = claimed.filter_map(|block| self.item(block)?.read(FieldName::Number)).collect();
-        blocks.sort_unstable();
-        blocks
-    }
-
-    /// Every number that a block bears, of whatever device.
-    fn claimed_blocks(&self) -> Vec<i64> {
-        self.standing_ids(Kind::Block).filter_map(|block| self.item(block)?.read(FieldName::Number)).collect()
+    /// The claimed blocks with the devices that claimed them; struck-out claims count, since tags of theirs are on parts.
+    fn claims(&self) -> BTreeMap<i64, BTreeSet<Id>> {
+        let mut claims: BTreeMap<i64, BTreeSet<Id>> = BTreeMap::new();
+        for block in self.ids(Kind::Block).filter_map(|block| self.item(block)) {
+            let Some(number) = block.read(FieldName::Number).filter(|number| (0..=LAST_BLOCK).contains(number)) else {
+                continue;
+            };
+            claims.entry(number).or_default().extend(block.read::<Id>(FieldName::Device));
+        }
+        claims
     }
 
     /// Tags that were ever given, struck-out parts included: a number is not given a second time.
     fn given_tags(&self) -> impl Iterator<Item = i64> {
-        self.ids(Kind::Part).filter_map(|part| self.item(part)?.read(FieldName::Tag))
+        let tags = self.ids(Kind::Part).filter_map(|part| self.item(part)?.read(FieldName::Tag));
+        tags.filter(|tag| bounds::TAG.holds(*tag))
     }
 
     /// The tag that the device's next part will carry.
     #[must_use]
     pub fn next_tag(&self, device: Id) -> i64 {
-        let mut blocks = self.blocks_of(device);
-        blocks.push(self.free_block());
-        let given: Vec<i64> = self.given_tags().collect();
-        let next = blocks.into_iter().find_map(|block| next_in(block, &given));
-        next.unwrap_or_else(|| given.iter().max().map_or(1, |most| most + 1))
+        self.next_tag_after(device, &BTreeSet::new(), &[])
     }
 
-    /// The first block that nobody has claimed and in which no tag was given.
-    fn free_block(&self) -> i64 {
-        let claimed = self.claimed_blocks();
-        let used: std::collections::BTreeSet<i64> = self.given_tags().map(block_of).collect();
-        (0..).find(|block| !claimed.contains(block) && !used.contains(block)).unwrap_or(0)
+    /// The same when some tags were `drawn`, and blocks `taken` by the device, that are not in the record yet.
+    ///
+    /// Of devices that claimed the same block without having seen one another, only the one of the least id goes on in it.
+    fn next_tag_after(&self, device: Id, drawn: &BTreeSet<i64>, taken: &[i64]) -> i64 {
+        let mut greatest: BTreeMap<i64, i64> = BTreeMap::new();
+        for tag in self.given_tags().chain(drawn.iter().copied()) {
+            let known = greatest.entry(block_of(tag)).or_insert(tag);
+            *known = tag.max(*known);
+        }
+        let claims = self.claims();
+        let own = claims.iter().filter(|(_, devices)| devices.first() == Some(&device)).map(|(block, _)| *block);
+        let free = (0..=LAST_BLOCK).find(|block| !claims.contains_key(block) && !greatest.contains_key(block));
+        let next_in = |block: i64| {
+            let last = greatest.get(&block).copied().unwrap_or(block * BLOCK);
+            (last < (block + 1) * BLOCK && last < bounds::TAG.most).then_some(last + 1)
+        };
+        let next = own.chain(taken.iter().copied()).chain(free).find_map(next_in);
+        next.unwrap_or_else(|| self.any_free_tag(drawn))
+    }
+
+    /// When no block is left: the first number that nobody has.
+    fn any_free_tag(&self, drawn: &BTreeSet<i64>) -> i64 {
+        let given: BTreeSet<i64> = self.given_tags().chain(drawn.iter().copied()).collect();
+        (bounds::TAG.least..=bounds::TAG.most).find(|tag| !given.contains(tag)).unwrap_or(bounds::TAG.most)
     }
 }
 
-/// The block that a tag is in.
+/// The block that a tag within bounds is in.
 const fn block_of(tag: i64) -> i64 {
     (tag - 1).div_euclid(BLOCK)
-}
-
-/// The number after the greatest one given in a block, while the block lasts.
-fn next_in(block: i64, given: &[i64]) -> Option<i64> {
-    let greatest = given.iter().copied().filter(|tag| block_of(*tag) == block).max().unwrap_or(block * BLOCK);
-    (greatest < (block + 1) * BLOCK).then_some(greatest + 1)
 }
 
 impl Draft<'_> {
     /// The next tag of this device, counting those given in this entry.
     pub(super) fn draw_tag(&mut self) -> i64 {
-        let mut tag = self.job.next_tag(self.context.device);
-        while self.tags.contains(&tag) {
-            tag += 1;
-        }
+        let tag = self.job.next_tag_after(self.context.device, &self.tags, &self.blocks);
         self.tags.insert(tag);
         tag
     }
 
     /// Claims the block of a part's tag for this device, unless somebody has it.
     pub(super) fn claim_block_for(&mut self, part: Id) {
-        let Some(tag) = self.read::<i64>(part, FieldName::Tag) else { return };
-        let block = block_of(tag);
-        if self.blocks.contains(&block) || self.job.claimed_blocks().contains(&block) {
+        let tag = self.read::<i64>(part, FieldName::Tag).filter(|tag| bounds::TAG.holds(*tag));
+        let Some(block) = tag.map(block_of) else { return };
+        if self.blocks.contains(&block) || self.job.claims().contains_key(&block) {
             return;
         }
         self.blocks.push(block);
         let device = self.context.device;
         if self.kind(device).is_none() {
-            self.begin(device, Kind::Device);
+            self.begin_or_complete(device, Kind::Device);
         }
         let claim = Id::derived(device, "block", block.unsigned_abs());
         if self.kind(claim).is_none() {
-            self.begin(claim, Kind::Block);
+            self.begin_or_complete(claim, Kind::Block);
             self.change(claim, &[Change::Device(device), Change::Number(block)], None);
         }
     }

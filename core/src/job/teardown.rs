@@ -86,6 +86,6 @@ impl Job {
         }
         let mut latest: Vec<(Millis, Id)> = latest.into_iter().map(|(id, at)| (at, id)).collect();
         latest.sort_unstable_by(|a, b| b.cmp(a));
-        latest.into_iter().take(OFFERED).filter_map(|(_, place)| self.place_line(place, 0)).collect()
+        latest.into_iter().take(OFFERED).filter_map(|(_, place)| self.place_line(place)).collect()
     }
 }

@@ -3,8 +3,11 @@
 use std::collections::BTreeMap;
 
 use super::change::Change;
+use super::vocabulary::Route;
 use super::whole::Job;
+use crate::costing;
 use crate::problem::{Code, Hint, Problem};
+use crate::quantity::{Currency, Money};
 use crate::record::{Fault, FieldName, Id, Item, Kind};
 
 /// Every problem of a job, sorted: errors first, then by code and place.
@@ -19,6 +22,7 @@ pub fn troubles(job: &Job) -> Vec<Problem> {
     problems.extend(circles(job, Kind::Assembly, FieldName::Inside));
     problems.extend(circles(job, Kind::Place, FieldName::Within));
     problems.extend(stale_choices(job));
+    problems.extend(odd_quotes(job));
     if job.ids(Kind::Job).count() > 1 {
         problems.push(Problem::error(Code::OtherJob).with(job.ids(Kind::Job).collect()));
     }
@@ -116,25 +120,62 @@ fn twice(job: &Job, kind: Kind, field: FieldName, code: Code, hint: Hint, what: 
 
 /// Circles of records that are said to be in one another, each told once.
 fn circles(job: &Job, kind: Kind, field: FieldName) -> Vec<Problem> {
+    let outer = |id: Id| job.item(id).and_then(|item| item.read::<Id>(field));
     let mut problems = Vec::new();
-    for id in job.standing_ids(kind) {
-        let chain = job.chain(field, id);
-        let closes = chain.last().and_then(|last| job.item(*last)?.read::<Id>(field)) == Some(id);
-        if closes && chain.iter().all(|other| id <= *other) {
-            let others = chain[1..].to_vec();
-            problems.push(Problem::warning(Code::Loop).at(id).field(field).with(others).hint(Hint::MoveOneOut));
+    // Every record is passed once: on which walk, tells whether a walk has come back to itself.
+    let mut passed: BTreeMap<Id, usize> = BTreeMap::new();
+    for (walk, start) in job.standing_ids(kind).enumerate() {
+        let mut at = Some(start);
+        while let Some(id) = at.filter(|id| !passed.contains_key(id)) {
+            passed.insert(id, walk);
+            at = outer(id);
         }
+        let Some(closes) = at.filter(|id| passed.get(id) == Some(&walk)) else { continue };
+        let mut circle: Vec<Id> = job.outwards(field, closes).collect();
+        if circle.iter().any(|id| job.kind(*id) != Some(kind) || job.is_struck(*id)) {
+            continue;
+        }
+        circle.sort_unstable();
+        let first = circle.remove(0);
+        problems.push(Problem::warning(Code::Loop).at(first).field(field).with(circle).hint(Hint::MoveOneOut));
     }
     problems
 }
 
-/// Decisions whose quote was struck out since.
+/// Decisions whose quote was struck out since, or may not be chosen any more.
 fn stale_choices(job: &Job) -> Vec<Problem> {
     let parts = job.standing_ids(Kind::Part);
     let stale = parts.filter_map(|part| {
         let quote: Id = job.item(job.choice_of(part)?)?.read(FieldName::Quote)?;
-        job.is_struck(quote)
-            .then(|| Problem::warning(Code::ChoiceStale).at(part).with(vec![quote]).hint(Hint::ChooseAgain))
+        let why = costing::why_not_choose(job, quote);
+        (job.is_struck(quote) || why.is_some()).then(|| {
+            let problem = Problem::warning(Code::ChoiceStale).at(part).with(vec![quote]).hint(Hint::ChooseAgain);
+            why.map_or(problem.clone(), |why| problem.value("why", why.word()))
+        })
     });
     stale.collect()
+}
+
+/// Prices in a currency that nothing can be added to, and quotes that say no route.
+fn odd_quotes(job: &Job) -> Vec<Problem> {
+    let currency = job.settings().currency;
+    let mut problems = Vec::new();
+    for (id, item, field) in job.standing_ids(Kind::Quote).filter_map(|id| Some((id, job.item(id)?, FieldName::Cash))) {
+        problems.extend(of_currency(id, item, field, currency));
+        if item.read::<Route>(FieldName::Route).is_none() {
+            let problem = Problem::warning(Code::Missing).at(id).field(FieldName::Route);
+            problems.push(problem.hint(Hint::CorrectValue));
+        }
+    }
+    let settings = job.id().and_then(|id| Some((id, job.item(id)?)));
+    problems.extend(settings.and_then(|(id, item)| of_currency(id, item, FieldName::HourValue, currency)));
+    problems
+}
+
+fn of_currency(id: Id, item: &Item, field: FieldName, currency: Currency) -> Option<Problem> {
+    let money: Money = item.read(field)?;
+    (money.currency != currency).then(|| {
+        let problem = Problem::warning(Code::OtherCurrency).at(id).field(field).hint(Hint::EnterInJobCurrency);
+        problem.value("currency", money.currency).value("job", currency)
+    })
 }

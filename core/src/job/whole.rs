@@ -123,18 +123,12 @@ impl Job {
     }
 
     /// Follows a field from record to record, outwards; a circle is left at the record where it would close.
-    #[must_use]
-    pub fn chain(&self, field: FieldName, from: Id) -> Vec<Id> {
-        let mut chain = vec![from];
-        let mut at = from;
-        while let Some(next) = self.item(at).and_then(|item| item.read::<Id>(field)) {
-            if chain.contains(&next) || self.item(next).is_none() {
-                break;
-            }
-            chain.push(next);
-            at = next;
-        }
-        chain
+    pub fn outwards(&self, field: FieldName, from: Id) -> impl Iterator<Item = Id> {
+        let mut passed = BTreeSet::from([from]);
+        std::iter::successors(Some(from), move |at| {
+            let next = self.item(*at)?.read::<Id>(field)?;
+            (self.item(next).is_some() && passed.insert(next)).then_some(next)
+        })
     }
 
     fn index(&mut self, id: Id) {
