@@ -1,0 +1,42 @@
+//! Everything that can be asked of a job, as text: two jobs are the same to a person when all of it is equal.
+
+use asfound_core::job::vocabulary::{Route, Standing};
+use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
+use asfound_core::record::Id;
+
+pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Route, Group::Standing, Group::None];
+
+/// Every query about records of these ids.
+pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
+    let mut queries = vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems];
+    for group in GROUPS {
+        queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
+    }
+    let parts = |query| Query::Parts(query);
+    queries.push(parts(PartsQuery { struck: true, ..PartsQuery::default() }));
+    queries.push(parts(PartsQuery { standing: Some(Standing::Off), count: Some(2), from: 1, ..PartsQuery::default() }));
+    queries.push(parts(PartsQuery { route: Some(Route::Buy), ..PartsQuery::default() }));
+    for find in ["bux", "1", "exchagne", "büchse \u{0}", "  "] {
+        queries.push(parts(PartsQuery { find: find.to_owned(), ..PartsQuery::default() }));
+    }
+    for id in ids.iter().copied() {
+        queries.push(Query::Teardown { assembly: Some(id), part: Some(id) });
+        queries.push(Query::Part { part: id });
+        queries.push(Query::Photo { photo: id });
+        queries.push(Query::Cost { part: id });
+        queries.push(Query::History { id });
+        queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));
+        queries.push(parts(PartsQuery { place: Some(id), group: Group::Place, ..PartsQuery::default() }));
+    }
+    queries
+}
+
+/// All answers, as they cross the protocol.
+pub(crate) fn all_views(job: &Job, device: Id) -> Vec<String> {
+    let ids: Vec<Id> = job.record().items().map(|(id, _)| id).collect();
+    let answers = queries(&ids).into_iter().map(|query| {
+        let view = ask(job, &query, device);
+        format!("{query:?} -> {}", serde_json::to_string(&view).expect("views cross the protocol"))
+    });
+    answers.collect()
+}
