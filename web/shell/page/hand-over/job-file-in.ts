@@ -4,13 +4,14 @@ import { desk, type DryRun, type MergeReport } from '../../bridge/desk';
 import type { ProblemsView } from '../../bridge/protocol';
 import { openJob } from '../frame/start';
 import '../kit/button';
+import '../kit/icon';
 import '../kit/leader';
 import '../kit/message';
 import '../kit/primary';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
-import { number } from '../words/format';
+import { bytes, number } from '../words/format';
 import './preparing';
 
 type Step = 'idle' | 'reading' | 'shown' | 'bringing' | 'done' | 'unreadable' | 'broken';
@@ -57,10 +58,12 @@ export class JobFileIn extends LightElement {
 
   private preview(dry: DryRun): TemplateResult {
     const say = words().handOver.bring;
-    const same = dry.job === desk.current();
+    const same = desk.current() !== null && !dry.other_job;
     return html`<p class="title">${dry.name || words().parts.noName}</p>
-      <p class="reckoned">${same ? say.sameJob : say.otherJob}</p>
-      <div>${line(words().parts.title, dry.parts_new)}${line(say.entries, dry.entries_new)}${line(say.newPhotos, dry.photos_new)}${line(say.missing, dry.missing.length)}</div>
+      <p class="reckoned">${same ? say.sameJob : say.otherJob} ${dry.entries_new + dry.photos_new === 0 ? say.nothingNew : nothing}</p>
+      <div>${line(say.newParts, dry.parts_new)}${line(say.newEntries, dry.entries_new)}${line(say.known, dry.entries_here)}
+        <asf-leader .label=${say.newPhotos} .value=${dry.photos_new ? `${number(dry.photos_new)}, ${bytes(dry.bytes_new)}` : number(0)}></asf-leader>
+        ${line(say.photosHere, dry.photos_here)}${line(say.missing, dry.missing.length)}${line(say.conflicts, dry.conflicts_new)}</div>
       ${dry.problems.map((problem) => html`<p class="reckoned">${words().problems.sentence(problem)}</p>`)}
       <div class="primary-and-second"><asf-primary small .verb=${say.go} icon="bring" @click=${this.bring}></asf-primary>
         <asf-button word=${say.leave} @click=${() => { this.step = 'idle'; }}></asf-button></div>`;
@@ -69,7 +72,7 @@ export class JobFileIn extends LightElement {
   private reported(report: MergeReport): TemplateResult {
     const say = words().handOver.bring;
     return html`<p class="title">${say.done}</p>
-      <div>${line(say.touched, report.touched.length)}${line(say.newPhotos, report.photos)}${line(say.conflicts, this.conflicts)}</div>
+      <div>${line(say.touched, report.touched.length)}${line(say.photosIn, report.photos)}${line(say.conflicts, this.conflicts)}</div>
       ${report.damaged.length ? html`<p class="reckoned">${say.damaged(report.damaged.length)}</p>` : nothing}
       <div class="pair">${report.job === desk.current() ? nothing : html`<asf-button icon="next" word=${say.openIt} @click=${() => { void this.open(report.job); }}></asf-button>`}
         ${this.conflicts ? html`<asf-button icon="caution" word=${say.toProblems} href="#/problems"></asf-button>` : nothing}${this.picker(say.another)}</div>`;

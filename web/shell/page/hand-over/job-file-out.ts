@@ -8,6 +8,7 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { words } from '../words';
 import { failure } from './list-out';
+import { paperWords } from './paper-words';
 import './prepared';
 import './preparing';
 
@@ -46,7 +47,7 @@ export class JobFileOut extends LightElement {
     const { signal } = this.stop;
     [this.busy, this.file, this.failed, this.stopped, this.done, this.all] = [true, undefined, '', false, 0, 0];
     try {
-      this.file = await desk.prepareJobFile((done, all) => { [this.done, this.all] = [done, all]; }, signal);
+      this.file = await desk.prepareJobFile((done, all) => { [this.done, this.all] = [done, all]; }, paperWords(), signal);
     } catch (error) {
       if (signal.aborted) this.stopped = true;
       else this.failed = error instanceof Error ? error.message : String(error);

@@ -52,7 +52,7 @@ export class Viewer extends LightElement {
     const say = words().photo;
     const address = this.picture.address(this.hash);
     const [width, height] = this.size();
-    return html`<div class="viewer-frame ${this.drawing ? 'viewer-drawing' : ''}" tabindex="0" role="group" aria-label=${say.view} @keydown=${this.pressed} @wheel=${this.wheeled}
+    return html`<div class="viewer-frame ${this.drawing ? 'viewer-drawing' : ''}" .style=${`aspect-ratio:${this.natural[0]}/${this.natural[1]}`} tabindex="0" role="group" aria-label=${say.view} @keydown=${this.pressed} @wheel=${this.wheeled}
         @touchstart=${this.touched} @touchend=${() => { this.pinch = null; }}>
       <div class="viewer-sheet" .style=${`width:${width}px;height:${height}px`} @pointerdown=${this.down} @pointermove=${this.move} @pointerup=${this.up} @pointercancel=${() => { this.from = null; }}>
         ${address ? html`<img class="viewer-picture" src=${address} alt=${this.label} draggable="false" @load=${this.loaded}>` : html`<p class="second viewer-wait">${this.picture.missing ? nothing : say.waiting}</p>`}

@@ -12,12 +12,13 @@ export function working(view: CostView, quote: QuoteCost): TemplateResult {
   const say = words().costing.lines;
   const value = money(view.hour_value);
   const own = lineOf(quote, 'own-time');
-  const amount = (minor: number): string => sum({ minor, currency: view.currency }, quote.guess && !Number.isInteger(minor / 100));
+  // To the penny here, so that the lines add up; rounded only in the bars.
+  const amount = (minor: number): string => money({ minor, currency: view.currency });
   return html`<asf-working .label=${say.heading(routeWord(quote.route), say.expected, sum(quote.expected, quote.guess))}>
     ${quote.cash ? html`<asf-leader .label=${html`${say.cash}, ${said(money(quote.cash), quote.cash_certainty)}`} .value=${amount(lineOf(quote, 'cash'))}></asf-leader>` : nothing}
     ${quote.own_time > 0 ? html`<asf-leader .label=${html`${say['own-time']}, ${said(hours(quote.own_time), quote.own_time_certainty)} ${say.at(value)}`} .value=${amount(own)}></asf-leader>` : nothing}
     ${quote.chance > 0 ? risk(view, quote, amount) : nothing}
-    <asf-leader result .label=${say.expected} .value=${sum(quote.expected, quote.guess)}></asf-leader></asf-working>`;
+    <asf-leader result .label=${say.expected} .value=${amount(quote.expected.minor)}></asf-leader></asf-working>`;
 }
 
 /** Chance × (the other route + stripping again). */

@@ -44,7 +44,7 @@ export class PlaceSelfTest extends LightElement {
 
   private report(): string {
     const say = words().selfTest;
-    const lines = this.results.map(({ name, works, said }) => `${say.names[name]}: ${outcome(works)}${said ? ` (${said})` : ''}`);
+    const lines = this.results.map(({ name, works, said }) => `${say.names[name]}: ${outcome(works, said)}`);
     return [`asfound, ${dayOfYear(new Date())}`, `${say.device}: ${navigator.userAgent}`, `${screen.width} × ${screen.height} × ${devicePixelRatio}, ${navigator.language}`, ...lines].join('\n');
   }
 
@@ -59,14 +59,17 @@ export class PlaceSelfTest extends LightElement {
   };
 }
 
-function outcome(works: boolean | null): string {
+/** Where it neither works nor fails, what was found speaks for itself. */
+function outcome(works: boolean | null, said: string): string {
   const say = words().selfTest;
-  return works === null ? say.unknown : works ? say.yes : say.no;
+  if (works === null) return said || say.unknown;
+  const verdict = works ? say.yes : say.no;
+  return said ? `${verdict} (${said})` : verdict;
 }
 
 function line({ name, works, said }: Result): TemplateResult {
   const icon = works === null ? 'not-proved' : works ? 'proved' : 'proved-bad';
-  return html`<asf-icon name=${icon}></asf-icon><div class="leader-row"><span>${words().selfTest.names[name]}</span><span class="leader-dots" aria-hidden="true"></span><span class="leader-value">${said ? html`<span class="second">${said}</span> ` : nothing}${outcome(works)}</span></div>`;
+  return html`<asf-icon name=${icon}></asf-icon><div class="leader-row"><span>${words().selfTest.names[name]}</span><span class="leader-dots" aria-hidden="true"></span><span class="leader-value">${outcome(works, said)}</span></div>`;
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-self-test': PlaceSelfTest } }

@@ -67,7 +67,7 @@ export async function roomTest(): Promise<Result[]> {
   const persisted = await navigator.storage?.persisted?.().catch(() => undefined);
   const { usage, quota }: StorageEstimate = await navigator.storage?.estimate?.().catch((): StorageEstimate => ({})) ?? {};
   return [
-    { name: 'persist', works: persisted ?? null, said: persisted === undefined ? say.notOffered : persisted ? say.promised : say.notPromised },
+    { name: 'persist', works: persisted ? true : null, said: persisted === undefined ? say.notOffered : persisted ? say.promised : say.notPromised },
     { name: 'room', works: quota === undefined ? null : true, said: quota === undefined || usage === undefined ? say.notOffered : words().safeKeeping.of(usage, quota) || bytes(quota) },
   ];
 }

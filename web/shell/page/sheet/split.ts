@@ -39,7 +39,7 @@ export class SheetSplit extends LightElement {
     const say = words().sheet.split;
     const counts = Array.from({ length: MOST }, (_, i) => ({ value: String(i + 1), word: String(i + 1) }));
     return html`<p class="reckoned">${say.lead}</p>
-      <form @submit=${this.split}>
+      <form class="place-form" @submit=${this.split}>
         <asf-choice columns="3" .label=${say.how} .options=${counts} .value=${String(this.names.length)} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.resize(Number(event.detail.value)); }}></asf-choice>
         ${this.names.map((name, i) => html`<asf-field .label=${say.name(i + 1)} .value=${name} max="200" @input=${(event: Event) => { if (event.target instanceof HTMLInputElement) this.rename(i, event.target.value); }}></asf-field>`)}
         <asf-primary small kind="submit" verb=${say.go} icon="split"></asf-primary></form>`;
