@@ -1,5 +1,6 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { desk } from '../bridge/desk';
 import './frame/notices';
 import { KeepingWord } from './frame/keeping-word';
 import { go, startAt } from './frame/start';
@@ -56,19 +57,20 @@ export class App extends LightElement {
     return places[this.address.place];
   }
 
-  private notShown(): TemplateResult | typeof nothing {
+  private notShown(): TemplateResult {
     const text = words().frame;
+    if (this.showing === 'loading') return html`<p class="body second" role="status">${words().first.loading}</p>`;
     if (this.showing === 'unknown') return html`<div class="body"><asf-empty .first=${text.notHere} .then=${text.notHereTodo}></asf-empty></div>`;
-    if (this.showing === 'failed') {
-      return html`<div class="body"><asf-empty .first=${text.loadFailed} .then=${text.loadFailedTodo}>
+    return html`<div class="body"><asf-empty .first=${text.loadFailed} .then=${text.loadFailedTodo}>
         <asf-button word=${text.reload} icon="rotate" @click=${() => { location.reload(); }}></asf-button></asf-empty></div>`;
-    }
-    return nothing;
   }
 
   private readonly turn = (): void => {
+    const job = desk.current();
     this.address = addressOf(location.hash);
-    journal.at({ hash: location.hash });
+    if (job === null && this.entry && !this.entry.withoutJob) { go('#/first', true); return; }
+    // With no job open, be it for want of storage, the place to come back to stays as it was.
+    if (job !== null) journal.at({ job, hash: location.hash });
     void this.show();
   };
 
@@ -91,14 +93,16 @@ export class App extends LightElement {
     this.requestUpdate();
     await this.updateComplete;
     window.scrollTo(0, 0);
-    if (!isFirst) void this.focusTitle();
+    void this.named(!isFirst);
   }
 
-  // A reader of the screen learns by the focus that the place has changed.
-  private async focusTitle(): Promise<void> {
+  // The window is named after the place; a reader of the screen learns by the focus that it has changed.
+  private async named(focus: boolean): Promise<void> {
     await this.place?.updateComplete;
-    await Promise.resolve();
-    this.place?.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+    await this.place?.querySelector('asf-head')?.updateComplete;
+    const title = this.place?.querySelector<HTMLElement>('h1');
+    document.title = [title?.textContent?.trim(), words().places.app].filter(Boolean).join(' – ');
+    if (focus) title?.focus({ preventScroll: true });
   }
 
   private readonly skip = (event: Event): void => {

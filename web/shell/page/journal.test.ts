@@ -1,11 +1,19 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import * as journal from './journal.ts';
 
+const second = vi.hoisted(() => new Map<string, string>());
+vi.mock('./journal-mirror', () => ({
+  mirror: (key: string, line: string) => { second.set(key, line); },
+  mirrored: () => Promise.resolve([...second]),
+}));
+
 const kept = new Map<string, string>();
 let refuse = false;
 
 beforeEach(() => {
   kept.clear();
+  second.clear();
+  vi.stubGlobal('document', new EventTarget());
   refuse = false;
   vi.stubGlobal('localStorage', {
     getItem: (key: string) => kept.get(key) ?? null,
@@ -48,7 +56,7 @@ test('moving about leaves what is in hand alone', () => {
   expect(journal.inHand('job').part).toBe('p');
 });
 
-test.each(['not json', '7', '{"hash":1}', '[["one"]]', 'null'])('damage is taken for nothing: %s', (damage) => {
+test.each(['not json', '7', '{"hash":1}', '[["one"]]', 'null', '{"at":1}', '{"at":1,"value":{"hash":1}}', '{"at":1,"value":[["one"]]}'])('damage is taken for nothing: %s', (damage) => {
   kept.set('asfound.where', damage);
   kept.set('asfound.typing', damage);
   expect(journal.where()).toEqual({ job: null, hash: '', strips: {} });
@@ -60,4 +68,23 @@ test('storage that refuses does not stop the work', () => {
   journal.typing('x', 'y');
   journal.hold('job', { part: 'p' });
   expect(journal.typedBefore('x')).toBeNull();
+});
+
+test('what only the second copy has comes back', async () => {
+  journal.typing('name:1', 'Hu');
+  const early = kept.get('asfound.typing') ?? '';
+  journal.typing('name:1', 'Hub');
+  kept.set('asfound.typing', early);
+  expect(journal.typedBefore('name:1')).toBe('Hu');
+  await journal.recover();
+  expect(journal.typedBefore('name:1')).toBe('Hub');
+});
+
+test('an older second copy does not replace what is here', async () => {
+  journal.typing('name:1', 'Hu');
+  const early = second.get('asfound.typing') ?? '';
+  journal.typing('name:1', 'Hub');
+  second.set('asfound.typing', early);
+  await journal.recover();
+  expect(journal.typedBefore('name:1')).toBe('Hub');
 });

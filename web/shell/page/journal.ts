@@ -1,6 +1,8 @@
 // What is being typed and where the person is, written at every stroke and without waiting: the last line of defence when the
 // page is ended between two keys. It holds no record: what is saved is taken out again.
 
+import { mirror, mirrored } from './journal-mirror';
+
 /** Where the person is; enough to come back to the same place, assembly and part. */
 export interface Where {
   job: string | null;
@@ -31,22 +33,58 @@ const MOST_STRIPS = 20;
 
 type Typing = [key: string, text: string][];
 
-function read<T>(key: string, fallback: T, sound: (value: unknown) => value is T): T {
+/** A line with the stamp that tells which of two copies is the later. */
+interface Line { at: number; value: unknown }
+let latest = 0;
+
+const isLine = (value: unknown): value is Line => typeof value === 'object' && value !== null && 'at' in value && typeof value.at === 'number' && 'value' in value;
+
+function parse(text: string | null): Line | null {
   try {
-    const value: unknown = JSON.parse(localStorage.getItem(key) ?? 'null');
-    return sound(value) ? value : fallback;
+    const line: unknown = JSON.parse(text ?? 'null');
+    return isLine(line) ? line : null;
   } catch {
-    // Refused or damaged: the journal is a safety net, the work goes on without it.
-    return fallback;
+    return null;
   }
 }
 
-function write(key: string, value: unknown): void {
+function lineOf(key: string): Line | null {
   try {
-    localStorage.setItem(key, JSON.stringify(value));
+    return parse(localStorage.getItem(key));
+  } catch {
+    // Refused: the journal is a safety net, the work goes on without it.
+    return null;
+  }
+}
+
+function keep(key: string, text: string): void {
+  try {
+    localStorage.setItem(key, text);
   } catch {
     // As above.
   }
+}
+
+function read<T>(key: string, fallback: T, sound: (value: unknown) => value is T): T {
+  const value = lineOf(key)?.value;
+  return sound(value) ? value : fallback;
+}
+
+function write(key: string, value: unknown): void {
+  latest = Math.max(Date.now(), latest + 1);
+  const text = JSON.stringify({ at: latest, value } satisfies Line);
+  keep(key, text);
+  mirror(key, text);
+}
+
+/** Before anything is read: takes over the lines that only the second copy has. */
+export async function recover(): Promise<void> {
+  for (const [key, text] of await mirrored()) {
+    const [here, there] = [lineOf(key), parse(text)];
+    if (there && there.at > (here?.at ?? 0)) keep(key, text);
+    latest = Math.max(latest, there?.at ?? 0, here?.at ?? 0);
+  }
+  document.dispatchEvent(new CustomEvent('asf-preference'));
 }
 
 const isWhere = (value: unknown): value is Where =>

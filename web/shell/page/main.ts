@@ -1,6 +1,8 @@
 import './styles/all.css';
 import './styles/app.css';
 import './app';
+// The browser offers to install once, early: it has to be heard whatever place is shown.
+import './first/install';
 import { followPreferences } from './frame/look';
 import { watchForUpdates } from './update';
 

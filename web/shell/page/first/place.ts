@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk, type JobLine } from '../../bridge/desk';
+import { OfflineReady } from '../frame/offline';
 import { go, followVocabulary, openJob } from '../frame/start';
 import * as journal from '../journal';
 import '../kit/button';
@@ -28,6 +29,9 @@ export class FirstPlace extends LightElement {
   @state() private error = '';
   @state() private busy = false;
   @state() private inTab = mustInstallFirst();
+  @state() private notOpened = false;
+
+  private readonly offline = new OfflineReady(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -51,6 +55,9 @@ export class FirstPlace extends LightElement {
         ${this.inTab ? this.installFirst() : nothing}
         <h1 class="first-title" tabindex="-1">${text.title}</h1>
         <p class="reckoned first-about">${text.about}</p>
+        <p class="first-ready" data-ready=${this.offline.isReady ? 'yes' : 'no'}><asf-icon name=${this.offline.isReady ? 'kept' : 'bring'}></asf-icon>${this.offline.isReady ? words().frame.offline : words().frame.notOffline}</p>
+        ${this.notOpened ? html`<asf-message kind="alert" .happened=${words().frame.openFailed} .todo=${words().frame.openFailedTodo}>
+          <asf-button word=${words().frame.rescue} icon="bring" href="./rescue.html"></asf-button></asf-message>` : nothing}
         ${jobs.length > 0 ? html`<asf-section .label=${text.jobs}>${jobs.map((job) => this.job(job))}</asf-section>` : nothing}
         <div class="first-do">
           ${this.naming ? this.form() : html`<asf-primary verb=${text.start} cost=${text.startCost} @click=${this.begin}></asf-primary>`}
@@ -118,7 +125,7 @@ export class FirstPlace extends LightElement {
 
   private async open(job: string): Promise<void> {
     if (await openJob(job)) go('#/teardown');
-    else this.error = words().frame.openFailed;
+    else this.notOpened = true;
   }
 
   private readonly look = async (): Promise<void> => {

@@ -31,6 +31,7 @@ export class Notices extends LightElement {
     updates.addEventListener('ready', this.ready);
     updates.addEventListener('waiting', this.updateWaits);
     updates.addEventListener('changed', this.updateChanged);
+    window.addEventListener('hashchange', this.moved);
   }
 
   override disconnectedCallback(): void {
@@ -42,6 +43,7 @@ export class Notices extends LightElement {
     updates.removeEventListener('ready', this.ready);
     updates.removeEventListener('waiting', this.updateWaits);
     updates.removeEventListener('changed', this.updateChanged);
+    window.removeEventListener('hashchange', this.moved);
     super.disconnectedCallback();
   }
 
@@ -111,6 +113,8 @@ export class Notices extends LightElement {
   };
 
   private readonly ready = (): void => { this.said = words().frame.offline; };
+  // Where nothing is under way the question may be put.
+  private readonly moved = (): void => { if (this.version !== 'none') this.requestUpdate(); };
   private readonly updateWaits = (): void => { this.version = 'waiting'; };
   private readonly updateChanged = (): void => { this.version = 'changed'; };
 }

@@ -13,6 +13,7 @@ export function go(hash: string, replace = false): void {
 
 /** Opens the job that was open last and says where to go: to the same place, else to the first screen. */
 export async function startAt(hash: string): Promise<string> {
+  await journal.recover();
   const last = journal.where();
   const wanted = hash && hash !== '#/' ? hash : last.hash || FIRST;
   const opened = last.job !== null && await openJob(last.job);

@@ -151,3 +151,19 @@ test('a value of a part not yet recorded makes it', async () => {
   const { command } = last();
   expect(command.do === 'all' && command.commands).toMatchObject([{ do: 'create', kind: 'part', changes: [{ tag: 147 }, { name: 'Hub' }] }]);
 });
+
+test('a number that may stand on a bag already stays, also when the part before it was lost', async () => {
+  const first = await start();
+  first.photo(shot());
+  first.nextTag();
+  expect(first.tag).toBe(148);
+  const again = await start();
+  expect(again.tag).toBe(148);
+});
+
+test('a number that another window has given is not shown again', async () => {
+  const bench = await start();
+  view.now = { ...view.now, next_tag: 151 };
+  await bench.refresh();
+  expect(bench.tag).toBe(151);
+});

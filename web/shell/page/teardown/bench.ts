@@ -6,6 +6,9 @@ import { Orders } from './order';
 import { DEEP, SaveQueue } from './save-queue';
 import { Tiles } from './tile';
 
+/** A kind of step at the strip. */
+export type Step = 'photo' | 'piece' | 'value';
+
 /** The joint in hand, also before the record knows it. */
 export interface JointInHand { id: string; name: string; pieces: number }
 
@@ -18,6 +21,9 @@ export class Bench extends EventTarget {
   shotKind: ShotKind = 'plain';
   readonly queue = new SaveQueue();
   readonly tiles = new Tiles();
+
+  /** What was stored last from here, to be taken back. */
+  lastStep: { entry: string; what: Step } | null = null;
 
   private hand: journal.InHand;
   private readonly made = new Set<string>();
@@ -85,7 +91,7 @@ export class Bench extends EventTarget {
     if (turn !== this.asked || part !== this.hand.part || view.view !== 'teardown') return;
     this.view = view;
     // Gone with a kill before it was saved, or struck out elsewhere: the strip begins anew.
-    if (this.hand.part && !view.part) this.hold({ part: null });
+    if (this.hand.part && (!view.part || view.part.record.struck)) this.hold({ part: null });
     if (this.hand.part === null) this.keepDraft(view.next_tag);
     if (this.hand.assembly && !view.assembly) this.hold({ assembly: null });
     this.tell();
@@ -149,6 +155,7 @@ export class Bench extends EventTarget {
       command: (ready) => this.withPart(part, commands(ready)),
       settled: (answer) => {
         this.madeOf(part, answer);
+        this.step(answer, 'value');
         then?.(answer);
         this.dispatchEvent(new CustomEvent<Answer>('settled', { detail: answer }));
         void this.refresh();
@@ -168,7 +175,7 @@ export class Bench extends EventTarget {
     const piece: Command = { do: 'create', id: newId(), kind: 'piece', changes: [{ joint: joint.id }, { order: joint.pieces + 1 }] };
     this.queue.add({
       command: () => ({ do: 'all', commands: before ? [piece] : [create, piece] }),
-      settled: (answer) => { this.pieceSettled(answer); },
+      settled: (answer) => { this.pieceSettled(answer); this.step(answer, 'piece'); },
     });
     this.tell();
   }
@@ -177,6 +184,17 @@ export class Bench extends EventTarget {
   closeJoint(): void {
     this.joint = null;
     this.tell();
+  }
+
+  /** Takes back what was stored last from here. */
+  async undo(): Promise<boolean> {
+    const step = this.lastStep;
+    if (!step) return false;
+    this.lastStep = null;
+    this.joint = null;
+    const { ok } = await desk.command({ do: 'undo', entry: step.entry });
+    await this.refresh();
+    return ok;
   }
 
   /** Noted before the phone's own camera opens, in case the page does not live to see it close. */
@@ -192,9 +210,14 @@ export class Bench extends EventTarget {
     void this.refresh();
   }
 
+  private step({ ok, entry }: Answer, what: Step): void {
+    if (ok && entry) this.lastStep = { entry, what };
+  }
+
   private settle(photo: string, part: string, answer: Answer): void {
     this.tiles.set(photo, { state: answer.ok ? 'kept' : 'failed' });
     this.madeOf(part, answer);
+    this.step(answer, 'photo');
     this.dispatchEvent(new CustomEvent<Answer>('settled', { detail: answer }));
     void this.refresh();
   }
@@ -228,8 +251,9 @@ export class Bench extends EventTarget {
   private keepDraft(next: number): void {
     const { draft } = this.hand;
     const isBusy = draft !== null && this.tiles.of(draft.id).some(({ state }) => state === 'saving');
-    // While something is still being saved the record does not know the latest tag.
-    if (isBusy || (draft && this.queue.depth > 0) || draft?.tag === next) return;
+    // While something is still being saved the record does not know the latest tag. And a number once shown may stand on a
+    // bag already: it gives way only to one that is taken.
+    if (isBusy || (draft && (this.queue.depth > 0 || draft.tag >= next))) return;
     this.hold({ draft: { id: draft?.id ?? newId(), tag: next } });
   }
 

@@ -63,7 +63,7 @@ export class More extends LightElement {
   }
 
   override render(): TemplateResult {
-    return html`<div class="td-more">${this.name()}${this.shots()}${this.marks()}${this.quantity()}${this.places()}${this.side()}${this.ways()}</div>`;
+    return html`<div class="td-more">${this.name()}${this.shots()}${this.marks()}${this.quantity()}${this.places()}${this.side()}${this.ways()}${this.undo()}</div>`;
   }
 
   private get values(): Values {
@@ -127,6 +127,13 @@ export class More extends LightElement {
       ${SERIES.map((every) => html`<asf-button icon="timer" word=${this.text.series(every)} @click=${() => { this.tell('asf-series', { every }); }}></asf-button>`)}
       ${this.bench.isRecorded ? html`<asf-button icon="parts" word=${this.text.sheet} href="#/part/${this.bench.part ?? ''}"></asf-button>` : nothing}
       <asf-button icon="printer" word=${this.text.tags} href="#/tags-sheet"></asf-button></div></asf-section>`;
+  }
+
+  private undo(): TemplateResult | typeof nothing {
+    const step = this.bench.lastStep;
+    if (!step) return nothing;
+    const undo = async (): Promise<void> => { say(await this.bench.undo() ? words().frame.undone : words().frame.undoFailed); };
+    return html`<asf-button icon="undo" word=${this.text.undo[step.what]} @click=${undo}></asf-button>`;
   }
 
   private write(key: string, change: Change): void {

@@ -9,6 +9,7 @@ const WAITING = (waiting: number): string => (waiting > 0 ? ` ${count(waiting, '
 export const frame = {
   skip: 'To the page',
   offline: 'Ready for use with no signal',
+  notOffline: 'Not yet ready for use with no signal: keep this page open a moment.',
   update: {
     happened: 'A new version is ready.',
     safe: 'Nothing is changed in what is recorded.',

@@ -81,7 +81,7 @@ export const teardown = (trade: Vocabulary) => ({
     files: 'From files',
     series: (s: number) => `One every ${s}${KEEP}s`,
     waitSaving: 'Wait: photos are still saving',
-    done: 'Back to the part',
+    undo: { photo: 'Take back the last photo', piece: 'Take back the last piece', value: 'Take back what was said last' },
     tags: 'Print tags',
     sheet: 'Part sheet',
     side: 'Side',
