@@ -182,10 +182,11 @@ pub fn as_entered(cell: &str) -> &str {
 }
 
 /// Whether a spreadsheet might run a text as a formula: it begins with a tab or the end of a line, or, after blanks,
-/// which some skip, with a sign that begins a formula, or its full-width twin.
+/// which some skip, with a sign that begins a formula, or its full-width twin. What already has a no-break space in front
+/// counts as what is behind it, so that taking one away always undoes adding one.
 fn runs(text: &str) -> bool {
-    let blanks_skipped = text.trim_start();
-    text.starts_with(['\t', '\r', '\n']) || blanks_skipped.starts_with(['=', '+', '-', '@', '＝', '＋', '－', '＠'])
+    let text = text.trim_start_matches(NO_BREAK_SPACE);
+    text.starts_with(['\t', '\r', '\n']) || text.trim_start().starts_with(['=', '+', '-', '@', '＝', '＋', '－', '＠'])
 }
 
 #[cfg(test)]
@@ -195,7 +196,7 @@ mod tests {
 
     #[test]
     fn cells_that_would_run_are_made_harmless() {
-        for text in ["=A1", "+4", "-6 fitting", "@top", "\tx", "\rx", " =A1", "＝A1", "\u{a0}=A1"] {
+        for text in ["=A1", "+4", "-6 fitting", "@top", "\tx", "\rx", " =A1", "＝A1", "\u{a0}=A1", "\u{a0}\r"] {
             let cell = harmless(text);
             assert!(cell.starts_with(NO_BREAK_SPACE), "{text:?}");
             assert_eq!(as_entered(&cell), text);
