@@ -195,7 +195,11 @@ impl Record {
     #[wasm_bindgen(unchecked_return_type = "DeriveTask[]")]
     pub async fn tasks(&self) -> Result<JsValue, JsValue> {
         let tasks = self.store().tasks().await.map_err(thrown)?;
-        Ok(tasks.iter().map(|task| pairs(&[("of", task.of.to_string().into()), ("begun", task.begun.into())])).collect::<Array>().into())
+        Ok(tasks
+            .iter()
+            .map(|task| pairs(&[("of", task.of.to_string().into()), ("begun", task.begun.into())]))
+            .collect::<Array>()
+            .into())
     }
 
     /// Notes that a task is begun once more: one that kills the worker each time must not do so for ever.
@@ -215,7 +219,8 @@ impl Record {
     pub async fn keep_derived(&self, of: &str, view: Vec<u8>, thumb: Vec<u8>) -> Result<(), JsValue> {
         let of = parsed(of)?;
         let derived = [(Derived::View, view), (Derived::Thumb, thumb)];
-        let mut writes: Vec<Write> = derived.into_iter().map(|(derived, bytes)| Write::Derived(of, derived, bytes)).collect();
+        let mut writes: Vec<Write> =
+            derived.into_iter().map(|(derived, bytes)| Write::Derived(of, derived, bytes)).collect();
         writes.push(Write::TaskDone(of));
         self.store().commit(writes).await.map_err(thrown)
     }

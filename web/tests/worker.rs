@@ -35,7 +35,8 @@ async fn working(name: &str) -> (String, Recorder<Indexed>, Id) {
 }
 
 fn photo() -> (Hash, Blob) {
-    let blob = Blob { media_type: "image/jpeg".to_owned(), bytes: (0..5_000_000_u32).map(|at| (at % 253) as u8).collect() };
+    let blob =
+        Blob { media_type: "image/jpeg".to_owned(), bytes: (0..5_000_000_u32).map(|at| (at % 253) as u8).collect() };
     (Hash::of(&blob.bytes), blob)
 }
 

@@ -69,7 +69,8 @@ impl JobFileIn {
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "the length of a file")]
     pub fn open(
         length: f64,
-        #[wasm_bindgen(unchecked_param_type = "(from: number, length: number) => Uint8Array<ArrayBuffer>")] source: Function,
+        #[wasm_bindgen(unchecked_param_type = "(from: number, length: number) => Uint8Array<ArrayBuffer>")]
+        source: Function,
     ) -> Result<Self, JsValue> {
         let file = JobFile::open(Source(source), length as u64).map_err(|error| thrown(&error.of_file()))?;
         Ok(Self { file })

@@ -1,8 +1,11 @@
-use asfound_core::papers::parts_csv;
+use std::collections::BTreeSet;
+
+use asfound_core::papers::{PartsList, Thumbs, parts_csv, parts_html};
+use asfound_core::record::Hash;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::boundary::received;
+use crate::boundary::{crossing, received};
 use crate::copy::Copy;
 
 /// The parts list as a table.
@@ -16,4 +19,54 @@ pub fn csv(
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
     Ok(parts_csv(&copy.job, &received(query)?, &received(words)?))
+}
+
+/// The small pictures for a list as a page.
+#[wasm_bindgen]
+#[derive(Debug, Default)]
+pub struct Pictures {
+    thumbs: Thumbs,
+}
+
+#[wasm_bindgen]
+impl Pictures {
+    /// None yet.
+    #[wasm_bindgen(constructor)]
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Adds the small picture of a photo.
+    pub fn add(&mut self, photo: &str, jpeg: Vec<u8>) {
+        self.thumbs.extend(photo.parse().ok().map(|photo: Hash| (photo, jpeg)));
+    }
+}
+
+/// The photos that a list shows.
+///
+/// # Errors
+/// When the question is none.
+#[wasm_bindgen(js_name = photosOfList, unchecked_return_type = "Hash[]")]
+pub fn photos_of_list(
+    copy: &Copy,
+    #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+) -> Result<JsValue, JsValue> {
+    let list = PartsList::of(&copy.job, &received(query)?);
+    let photos: BTreeSet<Hash> = list.rows.iter().filter_map(|row| Some(row.photos.first()?.0)).collect();
+    crossing(&photos)
+}
+
+/// The parts list as one page that needs nothing else.
+///
+/// # Errors
+/// When the question or the words are none.
+#[wasm_bindgen(js_name = partsHtml)]
+pub fn html(
+    copy: &Copy,
+    #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    pictures: &Pictures,
+    #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
+) -> Result<String, JsValue> {
+    Ok(parts_html(&copy.job, &received(query)?, &pictures.thumbs, &received(words)?))
 }

@@ -68,7 +68,9 @@ impl Indexed {
     /// Keys and values below a key, both from one transaction.
     async fn below(&self, store: &str, lower: &JsValue, upper: &JsValue) -> Result<Vec<(JsValue, JsValue)>, Failure> {
         let (_transaction, opened) = self.read(store).await?;
-        let range = || rexie::KeyRange::bound(lower, upper, Some(true), None).map_err(|error| Failure::named(error.to_string()));
+        let range = || {
+            rexie::KeyRange::bound(lower, upper, Some(true), None).map_err(|error| Failure::named(error.to_string()))
+        };
         let keys = opened.get_all_keys(Some(range()?), None).await.map_err(|error| read_failure(&error))?;
         let values = opened.get_all(Some(range()?), None).await.map_err(|error| read_failure(&error))?;
         Ok(keys.into_iter().zip(values).collect())
@@ -142,7 +144,8 @@ async fn carry_out(transaction: &Transaction, steps: Vec<Step>) -> Result<(), re
 impl Store for Indexed {
     async fn commit(&self, writes: Vec<Write>) -> Result<(), Failure> {
         let steps: Vec<Step> = writes.into_iter().flat_map(rows::steps).collect();
-        let used: Vec<&str> = STORES.into_iter().filter(|store| steps.iter().any(|step| step.store() == *store)).collect();
+        let used: Vec<&str> =
+            STORES.into_iter().filter(|store| steps.iter().any(|step| step.store() == *store)).collect();
         if used.is_empty() {
             return Ok(());
         }

@@ -58,7 +58,9 @@ pub(super) fn steps(write: Write) -> Vec<Step> {
         Write::Derived(of, derived, bytes) => {
             vec![Step::Put("thumb", key(&[&of.to_string(), derived.word()]), object(&[("bytes", buffer(&bytes))]))]
         }
-        Write::Task(task) => vec![Step::Put("task", task.of.to_string().into(), object(&[("begun", task.begun.into())]))],
+        Write::Task(task) => {
+            vec![Step::Put("task", task.of.to_string().into(), object(&[("begun", task.begun.into())]))]
+        }
         Write::TaskDone(of) => vec![Step::Delete("task", of.to_string().into())],
         Write::Meta(name, value) => vec![Step::Put("meta", name.into(), value.into())],
         Write::FirstMeta(name, value) => vec![Step::Add("meta", name.into(), value.into())],
@@ -129,7 +131,10 @@ pub(super) fn part(key: &JsValue, index: u32) -> Option<String> {
 
 /// The bytes of a value; none when it holds none.
 pub(super) fn bytes(value: &JsValue) -> Vec<u8> {
-    member(value, "bytes").dyn_ref::<js_sys::ArrayBuffer>().map(|buffer| Uint8Array::new(buffer).to_vec()).unwrap_or_default()
+    member(value, "bytes")
+        .dyn_ref::<js_sys::ArrayBuffer>()
+        .map(|buffer| Uint8Array::new(buffer).to_vec())
+        .unwrap_or_default()
 }
 
 #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "as numbered wrote it")]

@@ -3,9 +3,9 @@
 
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Entry, EntryId, Hash, Id, Replica};
+use asfound_web::load;
 use asfound_web::seal::seal;
 use asfound_web::store::{Blob, Derived, PIECE, Quarantined, Store, TailRow, Task, TroubleCode, Write};
-use asfound_web::load;
 
 /// All checks, one after the other. `salt` keeps the jobs of one run apart from those of another.
 pub(crate) async fn passes<S: Store>(store: &S, salt: u8) {
@@ -27,7 +27,11 @@ fn job(salt: u8, number: u8) -> Id {
 }
 
 fn entry(replica: u8, seq: u64) -> Entry {
-    Entry { id: EntryId { replica: Replica::from_bytes([replica; 8]), seq }, at: Millis(1_000 + seq.cast_signed()), ops: vec![] }
+    Entry {
+        id: EntryId { replica: Replica::from_bytes([replica; 8]), seq },
+        at: Millis(1_000 + seq.cast_signed()),
+        ops: vec![],
+    }
 }
 
 fn tail(job: Id, entry: &Entry) -> Write {
@@ -122,7 +126,7 @@ async fn sets_damage_aside<S: Store>(store: &S, job: Id) {
     store.commit(vec![Write::Chunk(job, chunk.name, damaged), tail(job, &kept), Write::Tail(job, row)]).await.unwrap();
 
     let loaded = load::all(store, job).await.unwrap();
-    assert_eq!(loaded.entries, [kept.clone()]);
+    assert_eq!(loaded.entries, std::slice::from_ref(&kept));
     assert_eq!(loaded.damaged.len(), 2);
     let aside = store.quarantined(job).await.unwrap();
     assert_eq!(aside.len(), 2);
