@@ -151,7 +151,7 @@ export class TeardownPlace extends LightElement {
   private readonly shoot = (): void => {
     if (this.more) return;
     if (this.bench.isDeep) { this.owed += 1; return; }
-    if (!this.canSee) { this.choose(this.finder.sight === 'refused' ? 'camera' : 'files'); return; }
+    if (!this.canSee) { this.otherWay(); return; }
     const shot = this.finder.shoot();
     if (!shot) { void this.finder.start(); return; }
     this.sight?.blink();
@@ -200,6 +200,13 @@ export class TeardownPlace extends LightElement {
       say(words().speak.stored);
     }, async () => [{ bytes: await bytes, media_type }]);
   };
+
+  // With no sight the shutter opens the phone's own camera, or the chooser where there is no camera.
+  private otherWay(): void {
+    if (this.finder.sight === 'none') this.choose('files');
+    else if (this.bench.queue.depth > 0) say(words().teardown.more_.waitSaving);
+    else this.phoneCamera();
+  }
 
   private phoneCamera(): void {
     this.bench.wait(true);
