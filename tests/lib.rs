@@ -2,3 +2,5 @@
 //! laws, outside references, cases as data, stored forms. Journeys through
 //! browsers are a crate of their own, so that nobody waits for a WebDriver
 //! client to build who only wants to run a law.
+
+pub mod golden;

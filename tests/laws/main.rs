@@ -14,6 +14,7 @@ mod hostile;
 mod merging;
 mod moves;
 mod oracle;
+mod problems;
 mod seen;
 mod tags;
 mod undo;

@@ -1,1 +1,5 @@
-//! .
+//! Tables from outside the project, the source beside each row, and what our own code answers to them.
+
+mod calendar;
+mod currencies;
+mod expected_cost;

@@ -1,0 +1,140 @@
+//! A fixed job and all that can be asked of it, as one hash: the same on every machine, native and in wasm.
+
+use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Triage};
+use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask};
+use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
+use asfound_core::record::{Hash, Id, Kind, Replica};
+
+/// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
+pub const HASH: &str = "6055c8be6d93fefc83b45f8392eb5248251c64d7cd81179b9ff7dfd5b1d62e39";
+
+const JOB: u8 = 1;
+const AXLE: u8 = 2;
+const SHELF: u8 = 3;
+const BOX: u8 = 4;
+const PARTS: [u8; 3] = [10, 11, 12];
+
+fn id(number: u8) -> Id {
+    Id::from_bytes([number; 16])
+}
+
+fn create(number: u8, kind: Kind, changes: Vec<Change>) -> Command {
+    Command::Create { id: id(number), kind, changes }
+}
+
+fn change(number: u8, changes: Vec<Change>) -> Command {
+    Command::Change { ids: vec![id(number)], changes, seen: None }
+}
+
+fn name(name: &str) -> Change {
+    Change::Name(name.to_owned())
+}
+
+fn money(minor: i64) -> Change {
+    Change::Cash(Money::from_minor(minor, Currency::GBP))
+}
+
+/// A quote whose hours and chance leave fractions of a penny.
+fn quote(number: u8, part: u8, route: Route, figures: [i64; 4]) -> Command {
+    let [cash, own_time, chance, strip_again] = figures;
+    let changes = vec![
+        Change::Of(id(part)),
+        Change::Route(route),
+        money(cash),
+        Change::OwnTime(Minutes::new(own_time)),
+        Change::Chance(Chance(chance)),
+        Change::StripAgain(Minutes::new(strip_again)),
+        Change::CashCertainty(Certainty::About),
+    ];
+    create(number, Kind::Quote, changes)
+}
+
+fn commands() -> Vec<Command> {
+    let hour = Change::HourValue(Money::from_minor(17_77, Currency::GBP));
+    let [hub, hose, caliper] = PARTS;
+    vec![
+        create(JOB, Kind::Job, vec![name("Long wheelbase"), hour]),
+        create(AXLE, Kind::Assembly, vec![name("Front axle"), Change::Side(Side::Left)]),
+        create(SHELF, Kind::Place, vec![name("Shelf 10"), Change::PlaceKind(PlaceKind::Shelf)]),
+        create(BOX, Kind::Place, vec![name("Büchse 9"), Change::Within(id(SHELF))]),
+        create(hub, Kind::Part, vec![name("Hub"), Change::Assembly(id(AXLE)), Change::Place(id(BOX))]),
+        create(hose, Kind::Part, vec![name("Brake hose"), Change::SingleUse(true), Change::Mass(Mass(181))]),
+        create(caliper, Kind::Part, vec![name("Caliper"), Change::Triage(Triage::Doubtful), Change::Quantity(2)]),
+        quote(20, hub, Route::RepairHere, [18_00, 127, 2_500, 91]),
+        quote(21, hub, Route::Buy, [106_00, 7, 100, 50]),
+        quote(22, hub, Route::SendOut, [61_13, 13, 1_111, 77]),
+        quote(23, hose, Route::UseAgain, [0, 10, 3_333, 100]),
+        quote(24, hose, Route::Buy, [12_34, 11, 0, 0]),
+        quote(25, caliper, Route::Exchange, [89_99, 41, 777, 333]),
+        Command::Choose { id: id(30), quote: id(20), who: Some("Ada".to_owned()) },
+        Command::Choose { id: id(31), quote: id(24), who: None },
+        change(hub, vec![Change::Remark("face of the seal is worn".to_owned())]),
+        change(caliper, vec![Change::Struck(true)]),
+        change(caliper, vec![name("Calliper")]),
+    ]
+}
+
+/// The fixed job.
+#[must_use]
+pub fn job() -> Job {
+    let mut job = Job::new();
+    for (number, command) in (100_u8..).zip(commands()) {
+        let at = Millis(1_700_000_000_000 + i64::from(number));
+        let context = Context { replica: Replica::from_bytes([9; 8]), device: id(9), at };
+        let applied = apply(&job, &Sent { id: id(number), command }, &context);
+        job.absorb(applied.entries);
+    }
+    job
+}
+
+fn queries() -> Vec<Query> {
+    let parts = |find: &str, group| Query::Parts(PartsQuery { find: find.to_owned(), group, ..PartsQuery::default() });
+    let mut queries = vec![
+        Query::Head,
+        Query::Assemblies,
+        Query::Places,
+        Query::Problems,
+        Query::Teardown { assembly: Some(id(AXLE)), part: Some(id(PARTS[0])) },
+        parts("callipre", Group::None),
+        parts("", Group::Place),
+        parts("hub", Group::Route),
+    ];
+    for part in PARTS.map(id) {
+        queries.extend([Query::Cost { part }, Query::Part { part }, Query::History { id: part }]);
+    }
+    queries
+}
+
+/// All answers, a line each, as they cross the protocol.
+///
+/// # Panics
+/// When an answer cannot be written as JSON.
+#[must_use]
+pub fn answers() -> String {
+    let job = job();
+    let line = |query| serde_json::to_string(&ask(&job, query, id(9))).expect("views are JSON") + "\n";
+    queries().iter().map(line).collect()
+}
+
+/// The hash of all answers.
+#[must_use]
+pub fn hash() -> String {
+    Hash::of(answers().as_bytes()).to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    #[test]
+    fn the_fixed_job_answers_the_same_everywhere() {
+        assert_eq!(super::hash(), super::HASH, "{}", super::answers());
+    }
+
+    /// The hash is worth something only if fractions of a penny are in it.
+    #[test]
+    fn its_costs_have_fractions() {
+        let cost = asfound_core::costing::cost(&super::job(), super::id(super::PARTS[0]));
+        assert!(cost.quotes.iter().all(|quote| quote.expected.minor.fract() != 0.0));
+        assert!(cost.break_evens.iter().any(|even| even.hours.fract() != 0.0));
+        assert_eq!(super::job().record().len(), super::commands().len());
+    }
+}
