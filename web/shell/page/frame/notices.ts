@@ -32,6 +32,7 @@ export class Notices extends LightElement {
     updates.addEventListener('waiting', this.updateWaits);
     updates.addEventListener('changed', this.updateChanged);
     window.addEventListener('hashchange', this.moved);
+    document.addEventListener('keydown', this.key);
   }
 
   override disconnectedCallback(): void {
@@ -44,6 +45,7 @@ export class Notices extends LightElement {
     updates.removeEventListener('waiting', this.updateWaits);
     updates.removeEventListener('changed', this.updateChanged);
     window.removeEventListener('hashchange', this.moved);
+    document.removeEventListener('keydown', this.key);
     super.disconnectedCallback();
   }
 
@@ -91,6 +93,14 @@ export class Notices extends LightElement {
     if (!entry) return;
     const { ok } = await takeBack(entry, words().frame.undone);
     if (!ok) this.said = words().frame.undoFailed;
+  };
+
+  // In a field the key is the field's own.
+  private readonly key = (event: KeyboardEvent): void => {
+    const isWriting = event.target instanceof Element && event.target.closest('input:not([type="radio"], [type="checkbox"]), textarea, select') !== null;
+    if (event.key.toLowerCase() !== 'z' || isWriting || event.altKey || event.repeat || !this.done?.entry) return;
+    event.preventDefault();
+    void this.undo();
   };
 
   private readonly troubled = (event: CustomEvent<StoreTrouble | null>): void => { this.trouble = event.detail; };

@@ -38,6 +38,10 @@ export async function openJob(job: string): Promise<boolean> {
 
 /** The words of the job that is open. */
 export async function followVocabulary(): Promise<void> {
-  const view = await desk.ask({ ask: 'head' });
-  if (view.view === 'head') setSpeech(view.settings.vocabulary);
+  try {
+    const view = await desk.ask({ ask: 'head' });
+    if (view.view === 'head') setSpeech(view.settings.vocabulary);
+  } catch {
+    // The words stay as they are; the desk tells of trouble by itself.
+  }
 }
