@@ -24,7 +24,12 @@ export function makeStrict() {
     const transaction = plain.call(this, stores, mode, { ...options, durability: hint });
     durability = transaction.durability;
     cause = undefined;
-    transaction.addEventListener('error', (event) => note(event.target?.error));
+    transaction.addEventListener('error', (event) => {
+      note(event.target?.error);
+      // The abort that follows tells rexie all it needs. Told of the error first,
+      // it would let go of its listeners, and then be called by the abort.
+      event.stopImmediatePropagation();
+    });
     transaction.addEventListener('abort', () => note(transaction.error));
     return transaction;
   };
