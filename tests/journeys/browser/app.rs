@@ -46,4 +46,11 @@ impl App {
         }
         Ok(())
     }
+
+    /// Serves something else at the same address.
+    pub fn change(&mut self, site: impl FnOnce(&mut Site)) -> anyhow::Result<()> {
+        self.go_offline()?;
+        site(&mut self.site);
+        self.go_online()
+    }
 }
