@@ -40,7 +40,7 @@ export class App extends LightElement {
     const under = this.entry?.under ?? '';
     return html`<div class="frame ${under === '' && this.address.place === 'first' ? 'frame-alone' : ''}">
       <a class="skip" href="#page" @click=${this.skip}>${words().frame.skip}</a>
-      <asf-index .current=${under} home="#/job" keeping=${this.keeping.word}></asf-index>
+      <asf-index .current=${under} home="#/job" keeping=${this.keeping.word} .keepingIcon=${this.keeping.icon}></asf-index>
       <main class="frame-page" id="page" tabindex="-1">
         <asf-notices></asf-notices>
         ${this.showing === 'here' ? this.place : this.notShown()}

@@ -28,9 +28,13 @@ export class KeepingWord implements ReactiveController {
     return kept ? words().kit.kept : words().kit.notKept;
   }
 
+  get icon(): 'kept' | 'caution' {
+    return kept === false ? 'caution' : 'kept';
+  }
+
   /** For the right of a head. */
   get cell(): HeadCell {
-    return { id: 'kept', word: this.word, icon: kept === false ? 'caution' : 'kept', href: '#/safe-keeping', label: `${words().places.safeKeeping}: ${this.word}` };
+    return { id: 'kept', word: this.word, icon: this.icon, href: '#/safe-keeping', label: `${words().places.safeKeeping}: ${this.word}` };
   }
 
   hostConnected(): void {

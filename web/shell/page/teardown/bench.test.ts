@@ -167,3 +167,15 @@ test('a number that another window has given is not shown again', async () => {
   await bench.refresh();
   expect(bench.tag).toBe(151);
 });
+
+test('names keep their places under the thumb while a part is in hand', async () => {
+  view.now = { ...view.now, names: ['Bearing', 'Cap', 'Hub', 'Shoe'] };
+  const bench = await start();
+  view.now = { ...view.now, names: ['Hub', 'Bearing', 'Cap', 'Shoe'] };
+  await bench.refresh();
+  expect(bench.names).toEqual(['Bearing', 'Cap', 'Hub']);
+  bench.photo(shot());
+  bench.nextTag();
+  await settle();
+  expect(bench.names).toEqual(['Hub', 'Bearing', 'Cap']);
+});

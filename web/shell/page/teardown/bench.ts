@@ -6,6 +6,9 @@ import { Orders } from './order';
 import { DEEP, SaveQueue } from './save-queue';
 import { Tiles } from './tile';
 
+/** As many as stand side by side. */
+export const SHOWN_NAMES = 3;
+
 /** A kind of step at the strip. */
 export type Step = 'photo' | 'piece' | 'value';
 
@@ -25,7 +28,11 @@ export class Bench extends EventTarget {
   /** What was stored last from here, to be taken back. */
   lastStep: { entry: string; what: Step } | null = null;
 
+  /** Likely names; they keep their order under the thumb while the same part is in hand. */
+  names: readonly string[] = [];
+
   private hand: journal.InHand;
+  private namesOf: string | null = null;
   private readonly made = new Set<string>();
   private joint: JointInHand | null = null;
   /** Made before the part it holds. */
@@ -93,6 +100,7 @@ export class Bench extends EventTarget {
     // Gone with a kill before it was saved, or struck out elsewhere: the strip begins anew.
     if (this.hand.part && (!view.part || view.part.record.struck)) this.hold({ part: null });
     if (this.hand.part === null) this.keepDraft(view.next_tag);
+    this.offerNames(view.names);
     if (this.hand.assembly && !view.assembly) this.hold({ assembly: null });
     this.tell();
   }
@@ -208,6 +216,14 @@ export class Bench extends EventTarget {
     if (!answer.ok) this.joint = null;
     this.dispatchEvent(new CustomEvent<Answer>('settled', { detail: answer }));
     void this.refresh();
+  }
+
+  private offerNames(learnt: readonly string[]): void {
+    const name = this.view?.part?.line.name;
+    const isSame = this.namesOf === this.part && this.names.length >= Math.min(SHOWN_NAMES, learnt.length);
+    if (!isSame) this.names = learnt.slice(0, SHOWN_NAMES);
+    this.namesOf = this.part;
+    if (name && this.isRecorded && !this.names.includes(name)) this.names = [name, ...this.names].slice(0, SHOWN_NAMES);
   }
 
   private step({ ok, entry }: Answer, what: Step): void {

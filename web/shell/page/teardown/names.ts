@@ -2,23 +2,20 @@ import { html, type TemplateResult } from 'lit';
 import '../kit/choice';
 import { say } from '../say';
 import { words } from '../words';
-import type { Bench } from './bench';
+import { SHOWN_NAMES, type Bench } from './bench';
 import { tagNumber } from './tag-number';
-
-const SHOWN = 3;
 
 /** Likely names as tiles; the last one opens the rest when there are fewer. */
 export function nameChips(bench: Bench, other: () => void): TemplateResult {
   const text = words().teardown;
   const name = bench.isRecorded ? bench.view?.part?.line.name ?? '' : '';
-  const learnt = bench.view?.names ?? [];
-  const names = (name && !learnt.slice(0, SHOWN).includes(name) ? [name, ...learnt] : learnt).slice(0, SHOWN);
+  const { names } = bench;
   const choose = (value: string): void => {
     bench.write([{ name: value }], ({ ok }) => { if (ok) say(text.named(tagNumber(bench.tag), value)); });
   };
   return html`<div class="td-names">
     ${names.length > 0 ? html`<asf-choice class="td-choice" hide-label columns="3" .label=${text.names} .value=${name} .options=${names.map((value) => ({ value, word: value }))}
       @asf-change=${(event: CustomEvent<{ value: string }>) => { choose(event.detail.value); }}></asf-choice>` : ''}
-    ${names.length < SHOWN ? html`<asf-button class="td-name-it" icon="caption" word=${text.nameIt} @click=${other}></asf-button>` : ''}
+    ${names.length < SHOWN_NAMES ? html`<asf-button class="td-name-it" icon="caption" word=${text.nameIt} @click=${other}></asf-button>` : ''}
   </div>`;
 }
