@@ -5,9 +5,10 @@ import * as bare from './bare.js';
 import * as derive from './derive.js';
 import { hexId } from './garage.js';
 import * as fill from './fill.js';
+import { twelveMegapixels } from './pictures.js';
 import * as painted from './painted.js';
 import * as record from './record.js';
 import * as search from './search.js';
 import * as zip from './zip.js';
 
-globalThis.bench = { hexId, ...bare, ...derive, ...fill, ...painted, ...record, ...search, ...zip };
+globalThis.bench = { hexId, twelveMegapixels, ...bare, ...derive, ...fill, ...painted, ...record, ...search, ...zip };

@@ -31,7 +31,12 @@ export async function carryOut(command, beside = []) {
 export async function newJob(job, hash) {
   record.begin(job);
   await carryOut({ do: 'create', id: job, kind: 'job', changes: [{ name: 'Bench' }] });
-  localStorage.setItem('asfound.where', JSON.stringify({ job, hash, strips: {} }));
+  comeUpIn(job, hash);
+}
+
+/** The app will come up in a job at an address: a line of its journal. */
+export function comeUpIn(job, hash) {
+  localStorage.setItem('asfound.where', JSON.stringify({ at: Date.now(), value: { job, hash, strips: {} } }));
 }
 
 /** Opens a job: how long loading and folding takes, without the app around it. */
