@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask, troubles};
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Entry, EntryId, FieldId, Id, Kind, Op, Replica, Value};
-use simsearch::SimSearch;
+use simsearch::Index;
 
 const PARTS: u64 = 10_000;
 const WORDS: [&str; 24] = [
@@ -126,7 +126,7 @@ fn finding(job: &Job) {
         drop(black_box(job.parts_view(&window(&typed[number]))))
     });
     let names: Vec<String> = (0..PARTS).map(name_of).collect();
-    let mut general: SimSearch<usize> = SimSearch::new();
+    let mut general: Index<usize> = Index::new();
     names.iter().enumerate().for_each(|(number, name)| general.insert(number, name));
     measured("  beside it: simsearch 0.4, the same names", typed.len(), |number| {
         drop(black_box(general.search(&typed[number])))
