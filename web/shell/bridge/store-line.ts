@@ -7,6 +7,11 @@ import { CallFailed, Line, LineEnded, within } from './line.ts';
 /** A store that does not answer within this is in trouble, and the person is told. */
 const PROBE_MS = 1_000;
 const OPEN_MS = 1_500;
+/** One that still does not after this is replaced. */
+const GRACE_MS = 2_000;
+/** As is one that does not open within this; each attempt is given more time. */
+const OPEN_LIMIT_MS = 3_500;
+const NO_ANSWER: Failure = { code: 'connection-lost', detail: 'no answer' };
 /** A command may take this long before anybody asks whether the store still answers. */
 const PATIENCE_MS = 700;
 /** One that takes longer, although the store answers, is given to a new worker. */
@@ -72,9 +77,10 @@ export class StoreLine {
   async probe(): Promise<void> {
     const line = await this.#ready;
     try {
-      await this.#answers(line);
+      await within(PROBE_MS, NO_ANSWER, line.call('probe'));
     } catch {
-      await this.#replaced(line, { code: 'connection-lost', detail: 'no answer' });
+      // Asked when the person comes back: a connection that died in their absence is replaced at once.
+      await this.#replaced(line, NO_ANSWER);
     }
   }
 
@@ -100,18 +106,24 @@ export class StoreLine {
     }
   }
 
+  /** Told soon, replaced later: a slow device is not to lose its worker again and again. */
   async #look(line: Line<RecordCalls, RecordNews>, replace: boolean): Promise<void> {
+    const probe = line.call('probe') as Promise<void>;
     try {
-      await this.#answers(line);
+      await within(PROBE_MS, NO_ANSWER, probe);
     } catch (error) {
-      const failure = error instanceof CallFailed ? error.failure : { code: 'connection-lost', detail: String(error) };
-      if (replace) await this.#replaced(line, failure);
-      else this.#events.trouble(failure);
+      this.#events.trouble(error instanceof CallFailed ? error.failure : NO_ANSWER);
+      await this.#lookLonger(line, replace, probe);
     }
   }
 
-  #answers(line: Line<RecordCalls, RecordNews>): Promise<void> {
-    return within(PROBE_MS, { code: 'connection-lost', detail: 'no answer' }, line.call('probe') as Promise<void>);
+  async #lookLonger(line: Line<RecordCalls, RecordNews>, replace: boolean, probe: Promise<void>): Promise<void> {
+    try {
+      await within(GRACE_MS, NO_ANSWER, probe);
+      if (this.#line === line) this.#events.ready();
+    } catch (error) {
+      if (replace) await this.#replaced(line, error instanceof CallFailed ? error.failure : NO_ANSWER);
+    }
   }
 
   /** Another worker takes over from this one, unless one already has. */
@@ -138,7 +150,7 @@ export class StoreLine {
       await new Promise((resolve) => setTimeout(resolve, PAUSES_MS[Math.min(attempt, PAUSES_MS.length - 1)]));
       const line = this.#newLine();
       try {
-        await this.#begun(line);
+        await this.#begun(line, attempt);
         this.#line = line;
         this.#events.ready();
         return line;
@@ -160,11 +172,17 @@ export class StoreLine {
     return line;
   }
 
-  async #begun(line: Line<RecordCalls, RecordNews>): Promise<void> {
+  async #begun(line: Line<RecordCalls, RecordNews>, attempt: number): Promise<void> {
     const faults = this.#faults && [...this.#faults];
     // The wasm is loaded first, which may take its time; opening may not.
     await line.call('load');
-    await within(OPEN_MS, { code: 'open-hung', detail: 'opening does not answer' }, line.call('start', faults) as Promise<unknown>);
+    const late = { code: 'open-hung', detail: 'opening does not answer' };
+    const alarm = setTimeout(() => this.#events.trouble(late), OPEN_MS);
+    try {
+      await within(OPEN_LIMIT_MS * (attempt + 1), late, line.call('start', faults));
+    } finally {
+      clearTimeout(alarm);
+    }
     if (this.#job === null) return;
     const opened = await within(LIMIT_MS, { code: 'open-hung', detail: 'loading does not answer' }, line.call('open', this.#job));
     if (!opened.ok) throw new CallFailed(opened.trouble ?? { code: 'read-failed', detail: 'the job does not open' });
