@@ -218,7 +218,7 @@ fields! {
     97 PlaceKind on (Place);
 
     /// What was looked at.
-    98 Check on (Before);
+    98 Check on (Before Photo);
     /// It was left out on purpose.
     99 Skipped on (Before);
 

@@ -64,7 +64,7 @@ export class BeforePlace extends LightElement {
     const key = `before:${line.record.id}:${check}`;
     const record = answerTo(line, check);
     const skipped = record?.values.skipped === true;
-    const photos = line.photos.filter(({ record: { values, struck } }) => !struck && values.caption === name);
+    const photos = line.photos.filter(({ record: { values, struck } }) => !struck && values.check === check);
     return html`<section class="bf-check" data-check=${check} aria-label=${name}>
       <div class="bf-head"><b>${name}</b><span class="second">${skipped ? text.skipped : record ? text.answered : text.open}${photos.length > 0 ? ` · ${text.photos(photos.length)}` : ''}</span></div>
       <p class="second">${text.ask[check]}</p>
@@ -119,7 +119,7 @@ export class BeforePlace extends LightElement {
       const blob = await picture;
       const taken = Date.now();
       const photo: Command = { do: 'create', id: newId(), kind: 'photo', changes: [
-        { of: line.record.id }, { moment: 'before' }, { shot: aiming === 'index-marks' ? 'index-mark' : 'plain' }, { caption: text.check[aiming] },
+        { of: line.record.id }, { moment: 'before' }, { shot: aiming === 'index-marks' ? 'index-mark' : 'plain' }, { check: aiming },
         { taken }, { order: line.photos.length + 1 }, { blob: '$0' }, { length: blob.bytes.byteLength }, { media_type: blob.media_type }] };
       // A photo answers the check by itself.
       const answer = answerTo(line, aiming) ? [] : [this.answering(line, aiming, [])];
