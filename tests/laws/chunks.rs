@@ -1,5 +1,5 @@
 use asfound_core::record::chunk::{ChunkError, MOST_ENTRIES, open, seal};
-use asfound_core::record::{Entry, Record};
+use asfound_core::record::{Entry, Record, Unreadable};
 use proptest::prelude::*;
 
 use crate::any_entry::{any_entries, any_entry};
@@ -8,6 +8,18 @@ use crate::cases;
 fn sorted(mut entries: Vec<Entry>) -> Vec<Entry> {
     entries.sort_unstable();
     entries
+}
+
+/// Any bytes, and numbers written longer than they need be, bare and behind the letters of a currency.
+fn misfit_body() -> impl Strategy<Value = Vec<u8>> {
+    let overlong = (any::<bool>(), 0_usize..6, any::<u8>()).prop_map(|(money, length, low)| {
+        let mut body = if money { b"EUR".to_vec() } else { Vec::new() };
+        body.push(low | 0x80);
+        body.extend(vec![0x80; length]);
+        body.push(0);
+        body
+    });
+    prop_oneof![prop::collection::vec(any::<u8>(), 0..40), overlong]
 }
 
 proptest! {
@@ -40,7 +52,7 @@ proptest! {
     /// A value whose body does not fit its mark is kept byte for byte too.
     /// Break: in `Value::read_body` leave out that the value must write the body it was read from.
     #[test]
-    fn a_misfit_body_passes_through(mark in 0_u8..10, body in prop::collection::vec(any::<u8>(), 0..40)) {
+    fn a_misfit_body_passes_through(mark in 0_u8..10, body in misfit_body()) {
         let mut bytes = vec![7; 8];
         bytes.extend([1, 0, 1]);
         bytes.extend([9; 16]);
@@ -94,6 +106,6 @@ fn a_chunk_that_unfolds_to_too_much_is_refused() {
     bytes.extend([0xff, 0xff, 0xff, 0xff, 0x7f]);
     bytes.extend([0; 64]);
     let name = asfound_core::record::Hash::of(&bytes);
-    assert!(matches!(open(name, &bytes), Err(ChunkError::Body(_))));
+    assert_eq!(open(name, &bytes), Err(ChunkError::Body(Unreadable::Long)));
     assert_eq!(MOST_ENTRIES, 1_000);
 }

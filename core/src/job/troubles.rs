@@ -14,9 +14,7 @@ use crate::record::{Fault, FieldName, Id, Item, Kind};
 #[must_use]
 pub fn troubles(job: &Job) -> Vec<Problem> {
     let mut problems: Vec<Problem> = job.record().faults().into_iter().map(of_fault).collect();
-    for (id, item) in job.record().items() {
-        problems.extend(of_item(job, id, item));
-    }
+    problems.extend(job.record_problems().cloned());
     problems.extend(twice(job, Kind::Part, FieldName::Tag, Code::TagTwice, Hint::RetagOne, "tag"));
     problems.extend(twice(job, Kind::Block, FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
     problems.extend(circles(job, Kind::Assembly, FieldName::Inside));
@@ -46,8 +44,8 @@ fn of_fault(fault: Fault) -> Problem {
     }
 }
 
-/// What is wrong with one record.
-fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
+/// What is wrong with one record; asked again when it, or what it points at, changes.
+pub(super) fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
     let Some(kind) = job.kind(id) else {
         return vec![Problem::warning(Code::KindMissing).at(id).hint(Hint::BringInOther)];
     };

@@ -2,7 +2,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::Change;
 use super::find::FindIndex;
-use crate::record::{Entry, FieldName, Id, Item, Kind, Record};
+use super::troubles::of_item;
+use crate::problem::Problem;
+use crate::record::{Entry, FieldName, Id, Item, Kind, Record, Stored};
 
 /// A job: its record, and what is needed to answer quickly.
 ///
@@ -17,15 +19,20 @@ pub struct Job {
     kinds: BTreeMap<Kind, BTreeSet<Id>>,
     /// Who points at whom, by which field.
     links: BTreeMap<(FieldName, Id), BTreeSet<Id>>,
+    /// Who points at whom by a value that another one stands beside and goes before.
+    rivals: BTreeMap<Id, BTreeSet<Id>>,
     indexed: BTreeMap<Id, Indexed>,
     find: FindIndex,
 }
 
-/// What the indexes hold of one record, so that it can be taken out again.
+/// What is known of one record, so that it is worked out once, and can be taken out of the indexes again.
 #[derive(Debug, Clone, Default)]
 struct Indexed {
     kind: Option<Kind>,
+    struck: bool,
     links: Vec<(FieldName, Id)>,
+    rivals: Vec<Id>,
+    problems: Vec<Problem>,
 }
 
 impl Job {
@@ -49,10 +56,31 @@ impl Job {
         for entry in entries {
             touched.extend(self.record.absorb(entry));
         }
+        // What is wrong with a record hangs on what it points at: on its kind, and whether it is struck out.
+        let mut unsure = touched.clone();
         for id in &touched {
-            self.index(*id);
+            if self.index(*id) {
+                unsure.extend(self.mentioning(*id));
+            }
+        }
+        for id in unsure {
+            let problems = self.item(id).map(|item| of_item(self, id, item)).unwrap_or_default();
+            if let Some(indexed) = self.indexed.get_mut(&id) {
+                indexed.problems = problems;
+            }
         }
         touched.into_iter().collect()
+    }
+
+    /// Everything that names a record in any of its fields.
+    fn mentioning(&self, id: Id) -> BTreeSet<Id> {
+        let linked = POINTING.iter().filter_map(|field| self.links.get(&(*field, id)));
+        linked.chain(self.rivals.get(&id)).flatten().copied().collect()
+    }
+
+    /// What is wrong with each record by itself, in order of id.
+    pub(super) fn record_problems(&self) -> impl Iterator<Item = &Problem> {
+        self.indexed.values().flat_map(|indexed| &indexed.problems)
     }
 
     /// The change log under the job.
@@ -108,7 +136,7 @@ impl Job {
     /// Whether a record is struck out.
     #[must_use]
     pub fn is_struck(&self, id: Id) -> bool {
-        self.item(id).is_some_and(Item::is_struck)
+        self.indexed.get(&id).is_some_and(|indexed| indexed.struck)
     }
 
     /// The name of a record; empty when it has none.
@@ -131,10 +159,21 @@ impl Job {
         })
     }
 
-    fn index(&mut self, id: Id) {
-        let Some(item) = self.record.item(id) else { return };
-        let fresh = Indexed { kind: item.kind(), links: links_of(item) };
+    /// Brings the indexes up to date; whether its kind, or whether it is struck out, has changed.
+    fn index(&mut self, id: Id) -> bool {
+        let Some(item) = self.record.item(id) else { return false };
+        let links = links_of(item);
+        let rivals = rivals_of(item, &links);
+        let fresh = Indexed { kind: item.kind(), struck: item.is_struck(), links, rivals, problems: Vec::new() };
         let stale = self.indexed.insert(id, fresh.clone()).unwrap_or_default();
+        for rival in &stale.rivals {
+            if let Some(ids) = self.rivals.get_mut(rival) {
+                ids.remove(&id);
+            }
+        }
+        for rival in fresh.rivals {
+            self.rivals.entry(rival).or_default().insert(id);
+        }
         if stale.kind != fresh.kind {
             if let Some(ids) = stale.kind.and_then(|kind| self.kinds.get_mut(&kind)) {
                 ids.remove(&id);
@@ -152,32 +191,36 @@ impl Job {
             self.links.entry(link).or_default().insert(id);
         }
         self.find.replace(id, fresh.kind, item);
+        stale.kind != fresh.kind || stale.struck != fresh.struck
     }
 }
 
 /// What a record points at.
 fn links_of(item: &Item) -> Vec<(FieldName, Id)> {
-    let fields = item.fields().filter_map(FieldName::of).filter(|field| points(*field));
+    let fields = item.fields().filter_map(FieldName::of).filter(|field| POINTING.contains(field));
     fields.filter_map(|field| Some((field, item.read::<Id>(field)?))).collect()
 }
 
-/// Whether a field points at another record.
-const fn points(field: FieldName) -> bool {
-    matches!(
-        field,
-        FieldName::Device
-            | FieldName::Vehicle
-            | FieldName::Inside
-            | FieldName::Assembly
-            | FieldName::Place
-            | FieldName::SplitFrom
-            | FieldName::Chosen
-            | FieldName::Joint
-            | FieldName::Of
-            | FieldName::Within
-            | FieldName::Quote
-    )
+/// What it points at by values beside those that are read.
+fn rivals_of(item: &Item, links: &[(FieldName, Id)]) -> Vec<Id> {
+    let heads = links.iter().flat_map(|(field, read)| item.heads(field.id()).into_iter().map(move |head| (head, read)));
+    heads.filter_map(|(head, read)| Id::read(&head.value).filter(|id| id != read)).collect()
 }
+
+/// The fields that point at another record.
+const POINTING: [FieldName; 11] = [
+    FieldName::Device,
+    FieldName::Vehicle,
+    FieldName::Inside,
+    FieldName::Assembly,
+    FieldName::Place,
+    FieldName::SplitFrom,
+    FieldName::Chosen,
+    FieldName::Joint,
+    FieldName::Of,
+    FieldName::Within,
+    FieldName::Quote,
+];
 
 impl Job {
     /// The kinds of record that a pointing field may lead to.
