@@ -1,4 +1,5 @@
 //! A fixed job and all that can be asked of it, as one hash: the same on every machine, native and in wasm.
+#![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
 use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Triage};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask};

@@ -1,7 +1,7 @@
 use asfound_core::job::{Change, Command, Context, Job, Sent, SplitOff, apply, troubles};
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
 use asfound_core::record::chunk::{open, seal};
-use asfound_core::record::{FieldName, Id, Kind};
+use asfound_core::record::{Entry, EntryId, FieldName, Id, Kind, Op};
 use proptest::prelude::*;
 
 use crate::any_entry::{RECORDS, any_entries, any_entry_id, any_value, record, replica};
@@ -80,7 +80,7 @@ proptest! {
 
     /// Whatever is commanded on top of that: no panic, never an entry beside an error, never silence, and what comes of it
     /// can be taken in and asked about.
-    /// Break: in `apply` ask `has_error` of the entries' count instead; in `split` subtract without a bound.
+    /// Break: in `apply` go on although `has_error`.
     #[test]
     fn hostile_commands_never_panic(entries in any_entries(), commands in prop::collection::vec(any_command(), 1..4)) {
         use asfound_core::problem::Severity;
@@ -116,6 +116,30 @@ proptest! {
             one_by_one.absorb([entry]);
         }
         prop_assert_eq!(all_views(&all, record(1)), all_views(&one_by_one, record(1)));
+    }
+}
+
+proptest! {
+    #![proptest_config(cases(1_000))]
+
+    /// Pieces are split off by numbers that make sense, or it is refused; nothing is counted beyond its bounds.
+    /// Break: in `split` subtract without a bound.
+    #[test]
+    fn impossible_pieces_are_refused(pieces in any::<i64>(), off in prop::collection::vec(prop_oneof![-5_i64..9, any::<i64>(), Just(i64::MIN)], 1..4)) {
+        let whole = Change::Quantity(pieces).store();
+        let op = |change: &Change| Op { record: record(1), field: change.field().id(), value: change.store(), over: vec![] };
+        let quantity = Op { value: whole, ..op(&Change::Quantity(1)) };
+        let entry = Entry {
+            id: EntryId { replica: replica(3), seq: 1 },
+            at: Millis(0),
+            ops: vec![op(&Change::Kind(Kind::Part)), quantity],
+        };
+        let job = Job::from_entries([entry]);
+        let into = off.iter().zip(50_u8..).map(|(pieces, id)| SplitOff { id: record(id), name: None, quantity: Some(*pieces) });
+        let sent = Sent { id: record(200), command: Command::Split { part: record(1), into: into.collect() } };
+        let applied = apply(&job, &sent, &context(1));
+        let sound = |pieces: &i64| asfound_core::quantity::bounds::PIECES.holds(*pieces);
+        prop_assert!(applied.entries.is_empty() || off.iter().all(sound));
     }
 }
 

@@ -1,4 +1,5 @@
 //! Expected cost and break-even, against rows from outside that the shipped formulas cover.
+#![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
 use asfound_core::costing::{Figures, break_even_hours, expected_costs};
 use asfound_core::quantity::{Chance, Currency, Minutes, Money};
