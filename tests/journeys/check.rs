@@ -69,7 +69,7 @@ fn list_leaves(browser: &Browser, profile: &Profile) -> anyhow::Result<()> {
 fn job_leaves(browser: &Browser, profile: &Profile) -> anyhow::Result<()> {
     browser.press_words("asf-job-file-out", "Make a job file")?;
     browser.press_words("asf-job-file-out asf-prepared", "Save to this device")?;
-    let file = profile.wait_for_download(".asfound", SAVED)?;
+    let file = profile.wait_for_download(".zip", SAVED)?;
     let (sent, stored) = (SentJob::read(&file)?, browser.stored()?);
     ensure!(stored.is_sound() && stored.photos.len() == 1, "the database holds {:?}", stored.photos);
     ensure!(sent.photos.iter().eq(stored.photos.keys()), "the file holds {:?}", sent.photos);

@@ -1,11 +1,18 @@
 //! Journeys through browsers: only what needs a browser is here. Each engine's
 //! tests carry its name, so that one engine can be run alone.
 
+mod accessibility;
 mod busy;
+mod faults;
 mod handing;
 mod hosting;
+mod kills;
 mod main_job;
 mod picture;
+mod rescue;
 mod resend;
 mod smoke;
+mod strip;
 mod troubles;
+mod two_windows;
+mod words;

@@ -145,7 +145,7 @@ fn hand_out(browser: &Browser, profile: &Profile) -> anyhow::Result<PathBuf> {
     }
     browser.press_words("asf-job-file-out", "Make a job file")?;
     browser.press_words("asf-job-file-out asf-prepared", "Save to this device")?;
-    let file = profile.wait_for_download(".asfound", SAVED)?;
+    let file = profile.wait_for_download(".zip", SAVED)?;
     let sent = SentJob::read(&file)?;
     assert_eq!(sent.job.standing_ids(Kind::Part).count(), PHOTOS.len());
     Ok(file)

@@ -10,7 +10,7 @@ use thirtyfour::error::WebDriverResult;
 use tokio::runtime::{Builder, Runtime};
 
 use crate::capabilities::capabilities;
-use crate::driver::Driver;
+use crate::driver::{Driver, Killer};
 use crate::engine::{Engine, Size};
 use crate::profile::Profile;
 
@@ -63,6 +63,11 @@ impl Browser {
             0 => bail!("{:?} was not running any more", self.engine),
             _ => Ok(()),
         }
+    }
+
+    /// What kills this browser from another thread, in the middle of whatever it is asked.
+    pub fn killer(&self) -> Killer {
+        self.driver.killer()
     }
 
     /// Ends the browser in the orderly way.

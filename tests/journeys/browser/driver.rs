@@ -18,7 +18,23 @@ pub(crate) struct Driver {
     port: u16,
 }
 
+/// Kills a browser with all its processes, but not its driver.
+pub struct Killer {
+    driver: u32,
+}
+
+impl Killer {
+    /// How many processes were ended.
+    pub fn kill(&self) -> usize {
+        kill_descendants(self.driver)
+    }
+}
+
 impl Driver {
+    pub(crate) fn killer(&self) -> Killer {
+        Killer { driver: self.child.id() }
+    }
+
     pub(crate) fn start(engine: Engine, profile: &Profile) -> anyhow::Result<Self> {
         let port = free_port()?;
         let program = engine.driver();

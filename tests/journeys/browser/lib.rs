@@ -31,6 +31,7 @@ pub use app::App;
 pub use axe::Violation;
 pub use browser::Browser;
 pub use database::Stored;
+pub use driver::Killer;
 pub use engine::{Engine, Size};
 pub use profile::Profile;
 pub use sent_job::SentJob;

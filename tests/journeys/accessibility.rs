@@ -1,0 +1,242 @@
+//! No one is kept out: axe finds nothing on any screen and dialog, light and dark, on phone and desk; the main flow goes by
+//! keyboard alone; nothing runs off sideways on a narrow phone and in large type.
+
+use std::path::Path;
+use std::time::Duration;
+
+use anyhow::{Context, ensure};
+use asfound_journeys::{Browser, Key, Size, Visit};
+use serde_json::json;
+
+/// A job with two parts, an assembly, a joint, two quotes: every place has something to show. Gives all addresses.
+fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
+    let visit = Visit::with_faults(size)?;
+    let Visit { browser, .. } = &visit;
+    browser.start_job("The grey saloon")?;
+    browser.record_part(1)?;
+    let made = browser.run_async_js(FURNISH, vec![])?;
+    let id = |name: &str| made[name].as_str().unwrap_or_default().to_owned();
+    let mut places: Vec<String> = [
+        "first", "job", "teardown", "assemblies", "parts", "stores", "plan", "refit", "vehicles", "settings", "problems", "hand-over",
+        "safe-keeping", "self-test", "tags-sheet",
+    ]
+    .map(str::to_owned)
+    .to_vec();
+    let with_ids = [("part", "part"), ("photo", "photo"), ("routes", "part"), ("history", "part"), ("before", "assembly"), ("joint", "joint"), ("stores", "place")];
+    places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
+    every_place_is_looked_at(browser, &places)?;
+    Ok((visit, places))
+}
+
+const FURNISH: &str = "
+    const id = () => crypto.randomUUID().replaceAll('-', '');
+    const desk = globalThis.desk;
+    const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
+    const view = await desk.ask({ ask: 'part', part });
+    const [assembly, joint, place, quote, other, note] = [id(), id(), id(), id(), id(), id()];
+    const pounds = (minor) => ({ minor, currency: 'GBP' });
+    const answer = await desk.command({ do: 'all', commands: [
+        { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
+        { do: 'create', id: place, kind: 'place', changes: [{ name: 'Box 07' }, { place_kind: 'box' }] },
+        { do: 'change', ids: [part], changes: [{ assembly }, { place }, { name: 'Wheel bearing' }, { stuck: false }, { single_use: true }] },
+        { do: 'create', id: joint, kind: 'joint', changes: [{ name: 'A' }, { assembly }, { of: part }] },
+        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Bolt' }] },
+        { do: 'create', id: note, kind: 'note', changes: [{ of: part }, { text: 'Blue on the inner race' }, { taken: Date.now() }] },
+        { do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'send-out' }, { cash: pounds(1800) }, { own_time: 90 }, { chance: 2500 }] },
+        { do: 'create', id: other, kind: 'quote', changes: [{ of: part }, { route: 'buy' }, { cash: pounds(4500) }] },
+        { do: 'create', id: id(), kind: 'part', changes: [{ assembly }] },
+    ] });
+    if (!answer.ok) throw new Error(JSON.stringify(answer));
+    return { part, photo: view.photos[0].record.id, assembly, joint, place };";
+
+/// A place that is added to the app has to be added here.
+fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Result<()> {
+    let known = std::fs::read_to_string(asfound_demo::workspace::shell().join("page/places.ts"))?;
+    let entries = known.lines().filter(|line| line.contains("load: () => import("));
+    let names: Vec<&str> = entries.filter_map(|line| line.trim().split(':').next()).map(|name| name.trim_matches('\'')).collect();
+    ensure!(names.len() > 15, "page/places.ts reads otherwise now: {names:?}");
+    for name in names {
+        ensure!(places.iter().any(|place| place.split('/').next() == Some(name)), "the place {name} is not looked at");
+    }
+    browser.wait_for("main").context("the app")
+}
+
+fn nothing_is_found(size: Size) -> anyhow::Result<()> {
+    let (visit, places) = furnished(size)?;
+    let Visit { browser, .. } = &visit;
+    let mut found = Vec::new();
+    for dark in [false, true] {
+        browser.prefer_dark(dark)?;
+        for place in &places {
+            browser.go(place)?;
+            settled(browser)?;
+            look(browser, &format!("{size:?}-{}-{}", place.split('/').next().unwrap_or(place), if dark { "dark" } else { "light" }), &mut found)?;
+        }
+        for (place, within, opener, dialog) in DIALOGS {
+            let place = places.iter().find(|one| one.split('/').next() == Some(place)).context(place)?;
+            browser.go(place)?;
+            settled(browser)?;
+            browser.press_words(within, opener)?;
+            browser.wait_for("dialog[open]").with_context(|| format!("the dialog {dialog}"))?;
+            settled(browser)?;
+            look(browser, &format!("{size:?}-dialog-{dialog}-{}", if dark { "dark" } else { "light" }), &mut found)?;
+            browser.run_js("document.querySelector('dialog[open]').close()", vec![])?;
+        }
+    }
+    ensure!(found.is_empty(), "{}", found.concat());
+    assert_eq!(browser.complaints()?, Vec::<String>::new());
+    Ok(())
+}
+
+/// Dialogs: the place, where the button lies, its words, a name.
+const DIALOGS: [(&str, &str, &str, &str); 4] = [
+    ("teardown", "asf-place-teardown .td-plates", "More", "more"),
+    ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
+    ("part", "asf-sheet-split", "Split the tag", "split"),
+    ("routes", "asf-place-routes", "Another quote", "quote"),
+];
+
+fn look(browser: &Browser, name: &str, found: &mut Vec<String>) -> anyhow::Result<()> {
+    let violations = browser.axe(&[])?;
+    if !violations.is_empty() {
+        let seen = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../.seen"));
+        browser.screenshot(&seen.join(format!("axe-{name}.png")))?;
+        found.push(format!("\n{name}\n{}", violations.iter().map(ToString::to_string).collect::<String>()));
+    }
+    Ok(())
+}
+
+/// Answers have come, pictures are drawn, nothing moves.
+fn settled(browser: &Browser) -> anyhow::Result<()> {
+    browser.run_async_js(
+        "await new Promise((soon) => setTimeout(soon, 120));
+         await Promise.all(document.getAnimations().map((one) => one.finished.catch(() => undefined)));
+         await new Promise((soon) => requestAnimationFrame(() => requestAnimationFrame(soon)));",
+        vec![],
+    )
+    .map(drop)
+}
+
+#[test]
+fn chromium_axe_phone() -> anyhow::Result<()> {
+    nothing_is_found(Size::Phone)
+}
+
+#[test]
+fn chromium_axe_desk() -> anyhow::Result<()> {
+    nothing_is_found(Size::Desk)
+}
+
+/// 320 px wide, and at 200 % type on a phone: every place stays within its width.
+#[test]
+fn chromium_nothing_runs_off_sideways() -> anyhow::Result<()> {
+    let (visit, places) = furnished(Size::Phone)?;
+    let Visit { browser, .. } = &visit;
+    let mut found = Vec::new();
+    for (width, type_size) in [(320, 100), (390, 200), (320, 200)] {
+        browser.devtools("Emulation.setDeviceMetricsOverride", json!({ "width": width, "height": 844, "deviceScaleFactor": 1, "mobile": true }))?;
+        browser.devtools("Emulation.setEmulatedMedia", json!({ "media": "" }))?;
+        for place in &places {
+            browser.go(place)?;
+            browser.run_js("document.documentElement.style.fontSize = arguments[0] + '%'", vec![json!(type_size)])?;
+            settled(browser)?;
+            let wide = browser.run_js(WIDEST, vec![])?;
+            if wide[0].as_f64() > wide[1].as_f64().map(|width| width + 1.0) {
+                let seen = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../.seen"));
+                let name = place.split('/').next().unwrap_or(place);
+                browser.screenshot(&seen.join(format!("wide-{width}-{type_size}-{name}.png")))?;
+                found.push(format!("\n{place} at {width} px and {type_size} %: {wide}"));
+            }
+        }
+    }
+    ensure!(found.is_empty(), "{}", found.concat());
+    Ok(())
+}
+
+/// How wide the page can be scrolled, how wide it is, and what sticks out.
+const WIDEST: &str = "
+    const root = document.documentElement;
+    const width = root.clientWidth;
+    const out = [...document.querySelectorAll('main *')].filter((one) => one.getBoundingClientRect().right > width + 1 && one.getClientRects().length > 0);
+    return [Math.max(root.scrollWidth, document.body.scrollWidth), width, out.slice(0, 4).map((one) => `${one.tagName} ${one.className}`)];";
+
+/// From the first screen to a chosen route with Tab, Enter, Space and letters only; the focus is always to be seen.
+#[test]
+fn chromium_keyboard_alone() -> anyhow::Result<()> {
+    let visit = Visit::with_faults(Size::Desk)?;
+    let Visit { browser, .. } = &visit;
+    reach(browser, "asf-place-first asf-primary button")?;
+    browser.press(Key::Enter)?;
+    browser.wait_for("asf-place-first form input")?;
+    browser.type_text("The grey saloon")?;
+    browser.press(Key::Enter)?;
+    browser.wait_for_camera()?;
+    reach(browser, "asf-shutter button")?;
+    browser.press(Key::Space)?;
+    browser.wait_until_ticked(1)?;
+    reach(browser, ".td-plate")?;
+    browser.press(Key::Enter)?;
+    browser.wait_for("dialog[open] asf-more")?;
+    reach(browser, "asf-more input[type=text]")?;
+    browser.type_text("Wheel bearing")?;
+    browser.press(Key::Enter)?;
+    browser.press(Key::Escape)?;
+    browser.wait_until_gone("dialog[open]")?;
+    reach(browser, "asf-index a[href='#/parts']")?;
+    browser.press(Key::Enter)?;
+    reach(browser, "asf-place-parts a.row")?;
+    browser.press(Key::Enter)?;
+    reach(browser, "asf-sheet-routes a")?;
+    browser.press(Key::Enter)?;
+    browser.wait_for("asf-place-routes h1")?;
+    for (route, cash) in [("repair-here", "18"), ("buy", "45")] {
+        browser.type_text("a")?;
+        browser.wait_for("dialog[open] asf-quote-form")?;
+        reach(browser, "asf-quote-form asf-choice input")?;
+        pick(browser, route)?;
+        reach(browser, "asf-quote-form input.field-figure")?;
+        browser.type_text(cash)?;
+        browser.press(Key::Enter)?;
+        browser.wait_until_gone("asf-quote-form")?;
+    }
+    browser.type_text("c")?;
+    browser.wait_for("dialog[open] asf-field input")?;
+    reach(browser, "asf-who-dialog input")?;
+    browser.type_text("A. Carver")?;
+    browser.press(Key::Enter)?;
+    browser.wait_for_text("asf-place-routes", "chosen by A. Carver")
+}
+
+/// Tab until the focus is there, as anybody would; at every step the focus can be seen.
+fn reach(browser: &Browser, selector: &str) -> anyhow::Result<()> {
+    browser.wait_for(selector)?;
+    for _ in 0..120 {
+        let there = browser.run_js(
+            "const now = document.activeElement;
+             const ring = now && now !== document.body ? getComputedStyle(now) : null;
+             const label = now?.closest('label');
+             const shown = ring && (ring.outlineStyle !== 'none' || ring.boxShadow !== 'none' || (label && (getComputedStyle(label).outlineStyle !== 'none' || getComputedStyle(label).boxShadow !== 'none')) || (now.closest('.field-box') && getComputedStyle(now.closest('.field-box')).outlineStyle !== 'none'));
+             return [Boolean(now?.matches(arguments[0])), now === document.body || Boolean(shown), `${now?.tagName} ${now?.className}`];",
+            vec![json!(selector)],
+        )?;
+        if there[0] == json!(true) {
+            ensure!(there[1] == json!(true), "the focus cannot be seen on {}", there[2]);
+            return Ok(());
+        }
+        browser.press(Key::Tab)?;
+    }
+    anyhow::bail!("{selector} is not reached by Tab")
+}
+
+/// Arrow keys in a group of radios until the one with this value is chosen.
+fn pick(browser: &Browser, value: &str) -> anyhow::Result<()> {
+    for _ in 0..10 {
+        let now = browser.run_js("const now = document.activeElement; return [now.value, now.checked]", vec![])?;
+        if now == json!([value, true]) {
+            return Ok(());
+        }
+        browser.press(Key::Down)?;
+        std::thread::sleep(Duration::from_millis(30));
+    }
+    anyhow::bail!("{value} is not reached by arrow keys")
+}

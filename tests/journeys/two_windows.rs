@@ -1,0 +1,96 @@
+//! Two windows at one job: a frozen one holds nothing up and catches up when it thaws; what two windows wrote without
+//! seeing one another is shown and settled.
+
+use std::time::{Duration, Instant};
+
+use anyhow::{Context, ensure};
+use asfound_journeys::{Size, Visit};
+use serde_json::json;
+
+const TICKED_WITHIN: f64 = 2000.0;
+
+const TAP_TO_TICK: &str = "
+    const ticked = () => Number(document.querySelector('.td-count [data-safe]')?.dataset.safe ?? 0);
+    const [from, before] = [performance.now(), ticked()];
+    document.querySelector('asf-shutter button').click();
+    while (ticked() === before && performance.now() - from < 20000) await new Promise((soon) => setTimeout(soon, 5));
+    return performance.now() - from;";
+
+#[test]
+fn chromium_a_frozen_window_holds_nothing_up() -> anyhow::Result<()> {
+    let visit = Visit::with_faults(Size::Desk)?;
+    let Visit { browser, .. } = &visit;
+    browser.start_job("The grey saloon")?;
+    browser.record_part(1)?;
+    browser.go("parts")?;
+    browser.wait_for("asf-place-parts a.row")?;
+    let first = browser.window()?;
+    let beat = "window.__beats = []; setInterval(() => window.__beats.push(Date.now()), 100);";
+    browser.run_js(beat, vec![])?;
+
+    let second = browser.new_window()?;
+    browser.open(&format!("{}?faults#/teardown", visit.app.address()))?;
+    browser.wait_for_camera()?;
+    browser.switch_to(&first)?;
+    browser.devtools("Page.setWebLifecycleState", json!({ "state": "frozen" }))?;
+    let frozen = Instant::now();
+    browser.switch_to(&second)?;
+    browser.next_tag()?;
+    let took = browser.run_async_js(TAP_TO_TICK, vec![])?;
+    ensure!(took.as_f64() <= Some(TICKED_WITHIN), "the tick took {took} ms");
+    println!("tick beside a frozen window: {took} ms");
+    std::thread::sleep(Duration::from_millis(1500));
+
+    browser.switch_to(&first)?;
+    browser.devtools("Page.setWebLifecycleState", json!({ "state": "active" }))?;
+    let slept = frozen.elapsed();
+    browser.wait_for_js("document.querySelectorAll('asf-place-parts a.row').length === 2", Duration::from_secs(5)).context("after the thaw")?;
+    let gap = "return Math.max(...window.__beats.slice(1).map((beat, i) => beat - window.__beats[i]))";
+    let gap = browser.run_js(gap, vec![])?;
+    ensure!(gap.as_f64() >= Some(slept.as_secs_f64() * 500.0), "the window was not frozen: at most {gap} ms between two beats of {slept:?}");
+    Ok(())
+}
+
+#[test]
+fn chromium_two_edits_unseen_are_shown_and_settled() -> anyhow::Result<()> {
+    let visit = Visit::with_faults(Size::Desk)?;
+    let Visit { browser, .. } = &visit;
+    browser.start_job("The grey saloon")?;
+    browser.record_part(1)?;
+    browser.go("parts")?;
+    browser.click("asf-place-parts a.row")?;
+    browser.press_words("asf-sheet-named", "Name")?;
+    browser.write_into("asf-sheet-named", "Name", "Stub axle")?;
+    let first = browser.window()?;
+    let sheet = browser.run_js("return location.hash", vec![])?;
+
+    browser.new_window()?;
+    browser.open(&format!("{}?faults{}", visit.app.address(), sheet.as_str().unwrap_or_default()))?;
+    name_it(browser, "Hub carrier")?;
+    browser.wait_for_text("asf-part-sheet h1", "Hub carrier")?;
+
+    // The first window still shows what was typed there, and has not shown the other.
+    browser.switch_to(&first)?;
+    browser.wait_for_text("asf-part-sheet h1", "Hub carrier")?;
+    browser.press_words("asf-sheet-named form", "Put down")?;
+    browser.wait_for("asf-conflict").context("two values, neither thrown away")?;
+    let shown = browser.text("asf-conflict")?;
+    ensure!(shown.contains("Stub axle") && shown.contains("Hub carrier"), "the conflict shows {shown}");
+    browser.press_words("asf-conflict", "This one holds: Stub axle")?;
+    browser.wait_until_gone("asf-conflict")?;
+    browser.wait_for_text("asf-part-sheet h1", "Stub axle")?;
+    let part = sheet.as_str().unwrap_or_default().rsplit('/').next().unwrap_or_default().to_owned();
+    let view = browser.view(&json!({ "ask": "part", "part": part }))?;
+    ensure!(view["line"]["name"] == json!("Stub axle") && view["record"]["conflicts"] == json!([]), "{view}");
+    Ok(())
+}
+
+fn name_it(browser: &asfound_journeys::Browser, name: &str) -> anyhow::Result<()> {
+    browser.wait_for("asf-sheet-named")?;
+    // What the other window is typing is its own: it opens here too, and is typed over.
+    if !browser.offers("asf-sheet-named", "Put down")? {
+        browser.press_words("asf-sheet-named", "Name")?;
+    }
+    browser.replace_in("asf-sheet-named form input", name)?;
+    browser.press_words("asf-sheet-named form", "Put down")
+}
