@@ -1,4 +1,4 @@
-import { html, svg, type TemplateResult } from 'lit';
+import { html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { words } from '../words';
 import { LightElement } from './light-element';
@@ -17,8 +17,8 @@ export class Stamp extends LightElement {
     const say = words().kit;
     const label = { kept: say.kept, saving: say.saving, failed: say.failed }[this.state];
     const side = `${this.size / 16}rem`;
-    return html`<svg class="stamp stamp-${this.state}" viewBox="0 0 24 24" width=${side} height=${side} role=${this.quiet ? 'presentation' : 'img'}
-      aria-label=${label}>${this.drawing()}</svg>`;
+    return html`<svg class="stamp stamp-${this.state}" viewBox="0 0 24 24" width=${side} height=${side} role=${this.quiet ? nothing : 'img'}
+      aria-label=${this.quiet ? nothing : label} aria-hidden=${this.quiet ? 'true' : nothing}>${this.drawing()}</svg>`;
   }
 
   private drawing(): TemplateResult {

@@ -195,11 +195,19 @@ export class PartsList extends LightElement {
       case 'PageDown': this.go(this.at + 8); return true;
       case 'PageUp': this.go(this.at - 8); return true;
       case 'g': case 'G': this.filtering = !this.filtering; return true;
-      case 's': case 'S': this.toggleSelecting(); return true;
+      case 's': case 'S': void this.selectByKey(); return true;
       case 'm': case 'M': this.querySelector('asf-parts-selection')?.move(); return this.selecting;
       case 'Enter': return this.openFirst();
     }
     return false;
+  }
+
+  /** Links become buttons: the focus goes along with its row. */
+  private async selectByKey(): Promise<void> {
+    const wasOnRow = this.focusedRow() !== null;
+    this.toggleSelecting();
+    await this.updateComplete;
+    if (wasOnRow) await this.focusRow(this.at, false);
   }
 
   /** Enter in the find field opens the best match. */
@@ -239,14 +247,14 @@ export class PartsList extends LightElement {
     box?.scrollBy({ top: all.getBoundingClientRect().top + top - innerHeight / 3 });
   }
 
-  private async focusRow(index: number): Promise<void> {
+  private async focusRow(index: number, opens = true): Promise<void> {
     for (let tries = 0; tries < 20; tries += 1) {
       const target = this.querySelector<HTMLElement>(`.parts-item[data-row="${index}"] .row`);
       if (target) {
         target.focus();
         target.scrollIntoView({ block: 'nearest' });
         const line = this.rows.row(index);
-        if (line && this.panes && !this.selecting) this.tell('asf-open', { part: line.id });
+        if (line && opens && this.panes && !this.selecting) this.tell('asf-open', { part: line.id });
         return;
       }
       await new Promise((resolve) => { requestAnimationFrame(resolve); });

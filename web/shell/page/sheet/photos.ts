@@ -37,8 +37,8 @@ export class SheetPhotos extends LightElement {
   private large({ record, marks }: PhotoView): TemplateResult {
     const say = words().sheet.photos;
     const when = words().moments.word[record.values.moment ?? 'off'];
-    return html`<a class="sheet-photo" href=${`#/photo/${record.id}`} aria-label=${say.open(this.at + 1)}>
-      <asf-framed .hash=${record.values.blob ?? ''} .marks=${marks.filter(({ struck }) => !struck)} label=${record.values.caption ?? say.of(when, this.at + 1, this.photos.length)}></asf-framed>
+    return html`<a class="sheet-photo" href=${`#/photo/${record.id}`}>
+      <asf-framed .hash=${record.values.blob ?? ''} .marks=${marks.filter(({ struck }) => !struck)} label=${record.values.caption ?? say.open(this.at + 1)}></asf-framed>
       <span class="plate">${say.of(when, this.at + 1, this.photos.length)}</span></a>`;
   }
 

@@ -33,7 +33,7 @@ export class PartSheet extends LightElement {
   private readonly keeping = new KeepingWord(this);
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('part') && this.hasUpdated) this.live.anew();
+    if (changed.has('partId') && this.hasUpdated) this.live.anew();
   }
 
   override render(): TemplateResult {
