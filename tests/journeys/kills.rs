@@ -121,7 +121,7 @@ impl Run<'_> {
         let named = browser.view(&json!({ "ask": "head" }))?["photos"].clone();
         ensure!(stored.count("photo") as u64 >= named.as_u64().unwrap_or(u64::MAX).min(1), "{named} photos, {} lie there", stored.count("photo"));
         if let Some((part, typed)) = &shown.typed {
-            let kept = "return [JSON.parse(localStorage.getItem('asfound.typing') ?? '[]').find(([key]) => key === `name:${arguments[0]}`)?.[1] ?? null]";
+            let kept = "return [(JSON.parse(localStorage.getItem('asfound.typing') ?? 'null')?.value ?? []).find(([key]) => key === `name:${arguments[0]}`)?.[1] ?? null]";
             let kept = browser.run_js(kept, vec![json!(part)])?[0].as_str().unwrap_or_default().to_owned();
             let name = browser.view(&json!({ "ask": "part", "part": part }))?["record"]["values"]["name"].as_str().unwrap_or_default().to_owned();
             ensure!(kept.starts_with(typed) || name.starts_with(typed), "typed {typed:?}, kept {kept:?}, recorded {name:?}");

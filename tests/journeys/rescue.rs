@@ -24,7 +24,8 @@ fn everything_leaves(engine: Engine, size: Size) -> anyhow::Result<()> {
     visit.browser.next_tag()?;
     visit.browser.record_part(1)?;
     visit.browser.click(".td-plate")?;
-    visit.browser.write_into("asf-more", "Name", "Stub axle\n")?;
+    visit.browser.write_into("asf-more", "Name", "Stub axle")?;
+    visit.browser.click("dialog[open] .dialog-close")?;
     visit.browser.go("parts")?;
     visit.browser.wait_for_text("asf-place-parts", "Stub axle")?;
     let before = visit.browser.stored()?;
