@@ -52,7 +52,7 @@ export async function settle() {
 async function weighing(bytes) {
   let best;
   for (let noise = 0; noise <= 120; noise += 6) {
-    best = await picture(800, 600, noise, 0.6);
+    best = await picture(...(bytes > 100_000 ? [1600, 1200] : [800, 600]), noise, bytes > 100_000 ? 0.85 : 0.6);
     if (best.byteLength >= bytes) return best.slice(0);
   }
   return best;

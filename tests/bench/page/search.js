@@ -56,15 +56,15 @@ export function keystrokes(peer, queries) {
   return spent;
 }
 
-/** How many of the queries bring, among the first five, a part that holds every word meant. */
-export function recall(peer, count, mistakes, seed = 7) {
+/** How many of the queries `from` to `to` bring, among the first five, a part that holds every word meant. */
+export function recall(peer, mistakes, from, to, seed = 7) {
   const text = new Map(documents().map((one) => [one.id, new Set(FIELDS.flatMap((field) => one[field].toLowerCase().split(/[^\p{L}\p{N}]+/u)))]));
   const missed = [];
-  for (const { typed, meant } of misspelt(parts, count, seed, mistakes)) {
+  for (const { typed, meant } of misspelt(parts, to, seed, mistakes).slice(from)) {
     const first = peers[peer](typed).slice(0, 5);
     if (!first.some((id) => meant.every((word) => text.get(id)?.has(word)))) missed.push(`${typed} (${meant.join(' ')})`);
   }
-  return { found: count - missed.length, count, missed: missed.slice(0, 12) };
+  return { missed };
 }
 
 /** For the painted comparison. */

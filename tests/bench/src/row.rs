@@ -12,8 +12,9 @@ pub(crate) struct Row {
 
 impl Row {
     pub(crate) fn new(what: impl Into<String>, ours: impl Into<String>) -> Self {
-        eprintln!("   measured");
-        Self { what: what.into(), ours: ours.into(), ..Self::default() }
+        let (what, ours) = (what.into(), ours.into());
+        eprintln!("   {what}: {ours}");
+        Self { what, ours, ..Self::default() }
     }
 
     /// The peer or the bare operation, in the same run.

@@ -51,29 +51,25 @@ fn core_alone(browser: &Browser) -> anyhow::Result<Row> {
 
 fn as_listed(browser: &Browser) -> anyhow::Result<Row> {
     let core = Figures::read(&ask(browser, &format!("keystrokes('as-listed', {QUERIES})"))?)?;
-    Ok(Row::new("… as the list asks it: grouped by assembly, with sums", core.said()).target("p95 ≤ 5 ms", core.p95() <= 5.0))
+    Ok(Row::new("… as the list asks it: grouped by assembly, with sums", core.said())
+        .target("p95 ≤ 5 ms", core.p95() <= 5.0))
 }
 
 fn recall(browser: &Browser) -> anyhow::Result<Vec<Row>> {
     let mut rows = Vec::new();
-    let sets = [(1, "300 queries with one letter wrong, missing, extra or swapped"), (2, "the same with such a letter in each of two words")];
+    let sets = [
+        (1, "300 queries with one letter wrong, missing, extra or swapped"),
+        (2, "the same with such a letter in each of two words"),
+    ];
     for (mistakes, what) in sets {
-        let of = |peer: &str| ask(browser, &format!("recall('{peer}', 300, {mistakes})"));
-        let share = |answer: &serde_json::Value| -> anyhow::Result<f64> {
-            Ok(answer["found"].as_f64().context("found")? / answer["count"].as_f64().context("count")? * 100.0)
-        };
-        let core = of("core")?;
-        eprintln!("   missed by the core: {}", core["missed"]);
-        let ours = share(&core)?;
+        let core = missed(browser, "core", mistakes)?;
+        eprintln!("   missed by the core: {core:?}");
+        let share = |missed: &[String]| 100.0 * (MISSPELT - missed.len()) as f64 / MISSPELT as f64;
+        let ours = share(&core);
         let mut best: f64 = 0.0;
         let mut said = Vec::new();
-        for (peer, name) in [
-            ("minisearch", "MiniSearch all words, fuzzy 0.2"),
-            ("minisearch-or", "any word"),
-            ("minisearch-2", "all words, fuzzy 2"),
-            ("fuse", "Fuse"),
-        ] {
-            let theirs = share(&of(peer)?)?;
+        for (peer, name) in PEERS {
+            let theirs = share(&missed(browser, peer, mistakes)?);
             best = best.max(theirs);
             said.push(format!("{name} {theirs:.1} %"));
         }
@@ -86,14 +82,36 @@ fn recall(browser: &Browser) -> anyhow::Result<Vec<Row>> {
     Ok(rows)
 }
 
+const MISSPELT: usize = 300;
+
+/// As their own pages advise, and as lenient as they go.
+const PEERS: [(&str, &str); 4] = [
+    ("minisearch", "MiniSearch all words, fuzzy 0.2"),
+    ("minisearch-or", "any word"),
+    ("minisearch-2", "all words, fuzzy 2"),
+    ("fuse", "Fuse"),
+];
+
+/// The queries that do not bring what was meant; in steps, since one of the peers takes its time.
+fn missed(browser: &Browser, peer: &str, mistakes: usize) -> anyhow::Result<Vec<String>> {
+    let mut missed = Vec::new();
+    for from in (0..MISSPELT).step_by(50) {
+        let answer = ask(browser, &format!("recall('{peer}', {mistakes}, {from}, {})", from + 50))?;
+        missed.extend(serde_json::from_value::<Vec<String>>(answer["missed"].clone())?);
+    }
+    Ok(missed)
+}
+
 /// A rename among 10,000 parts beside a rename among ten: what the size of the job costs.
 fn after_an_edit(browser: &Browser) -> anyhow::Result<Row> {
-    let many = Figures::read(&ask(browser, "timedRenames(Array.from({ length: 40 }, (_, i) => bench.hexId(1, i * 9)))")?)?;
+    let many =
+        Figures::read(&ask(browser, "timedRenames(Array.from({ length: 40 }, (_, i) => bench.hexId(1, i * 9)))")?)?;
     let small = format!("newJob({}, '#/parts')", json!("be000000000000000000000000000002"));
     ask(browser, &small)?;
     ask(browser, "fillGround()")?;
     ask(browser, "fillParts(10, 0, 10)")?;
-    let few = Figures::read(&ask(browser, "timedRenames(Array.from({ length: 40 }, (_, i) => bench.hexId(1, i % 10)))")?)?;
+    let few =
+        Figures::read(&ask(browser, "timedRenames(Array.from({ length: 40 }, (_, i) => bench.hexId(1, i % 10)))")?)?;
     // Back to the job of 10,000.
     ask(browser, &format!("timedOpen('{}')", crate::garage::JOB))?;
     ask(browser, &format!("comeUpIn('{}', '#/parts')", crate::garage::JOB))?;

@@ -36,7 +36,7 @@ impl Site {
         browser.ask(|session| session.set_page_load_timeout(Duration::from_secs(15)))?;
         // On a busy machine a first page now and then never finishes loading; nothing is measured yet.
         if let Err(error) = browser.open(&address) {
-            eprintln!("   once more: {error:#}");
+            eprintln!("   once more: {}", format!("{error:#}").lines().next().unwrap_or_default());
             browser.open(&address)?;
         }
         browser.wait_for_js("globalThis.bench", Duration::from_secs(20))

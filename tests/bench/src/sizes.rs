@@ -25,18 +25,24 @@ pub(crate) fn measure() -> anyhow::Result<Vec<Row>> {
     let is_record = |file: &str| file.contains("record_bg");
     let record = files.iter().find(|one| is_record(&one.file)).context("no record wasm")?;
     let asked = asked_at_start()?;
-    let at_start: Vec<&Sized> = files.iter().filter(|one| asked.iter().any(|file| *file == one.file)).collect();
+    let at_start: Vec<&Sized> = files.iter().filter(|one| asked.contains(&one.file)).collect();
     let all: Vec<&Sized> = files.iter().collect();
     let mut rows = vec![
         Row::new("Record wasm", said(&[record])).target("≤ 350 kB packed", record.gzip <= 350_000),
-        Row::new(format!("Everything asked for until the first screen stands ({} files)", at_start.len()), said(&at_start))
-            .target("≤ 600 kB packed", sum(&at_start, |one| one.gzip) <= 600_000),
+        Row::new(
+            format!("Everything asked for until the first screen stands ({} files)", at_start.len()),
+            said(&at_start),
+        )
+        .target("≤ 600 kB packed", sum(&at_start, |one| one.gzip) <= 600_000),
         Row::new(format!("All {} files that are then kept for use with no signal", all.len()), said(&all)),
     ];
     let mut largest = all;
     largest.sort_by_key(|one| std::cmp::Reverse(one.gzip));
-    let names: Vec<String> =
-        largest.iter().take(LARGEST).map(|one| format!("{} {}", one.file.trim_start_matches("assets/"), kb(one.gzip))).collect();
+    let names: Vec<String> = largest
+        .iter()
+        .take(LARGEST)
+        .map(|one| format!("{} {}", one.file.trim_start_matches("assets/"), kb(one.gzip)))
+        .collect();
     rows.push(Row::new("Largest files, gzip", names.join(", ")));
     Ok(rows)
 }

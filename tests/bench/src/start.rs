@@ -51,7 +51,10 @@ pub(crate) fn measure() -> anyhow::Result<Vec<Row>> {
         line("Cold offline start → usable Parts list, 2,000 parts, 5,000 photos", &full, 1500.0, "p75 ≤ 1.5 s"),
         line("… page's main thread at a quarter (the browser's own throttling)", &page, 2500.0, "p75 ≤ 2.5 s"),
         line("… every thread and process of the browser at a quarter", &all, 2500.0, "p75 ≤ 2.5 s"),
-        Row::new("… of which loading and folding the record", format!("p50 {} ms (n = {})", ms(fold.p50()), fold.count())),
+        Row::new(
+            "… of which loading and folding the record",
+            format!("p50 {} ms (n = {})", ms(fold.p50()), fold.count()),
+        ),
     ])
 }
 
