@@ -8,6 +8,7 @@ mod handing;
 mod hosting;
 mod kills;
 mod main_job;
+mod merge;
 mod picture;
 mod rescue;
 mod resend;

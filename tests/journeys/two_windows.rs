@@ -99,7 +99,7 @@ fn chromium_two_edits_unseen_are_shown_and_settled() -> anyhow::Result<()> {
 fn name_it(browser: &Browser, name: &str) -> anyhow::Result<()> {
     browser.press_words("asf-sheet-named", "Name")?;
     browser.click("asf-sheet-named form input")?;
-    browser.type_into("asf-sheet-named form input", &(Key::Control + "a"))?;
+    browser.run_js("document.querySelector('asf-sheet-named form input').select()", vec![])?;
     browser.type_into("asf-sheet-named form input", name)?;
     browser.press(Key::Enter)?;
     browser.wait_for_text("asf-part-sheet h1", name)
