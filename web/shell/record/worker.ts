@@ -50,15 +50,14 @@ const calls: Carried<RecordCalls> = {
   begin: (job) => inOrder.run(async () => record().begin(job)),
   open: (job) => inOrder.run(() => record().open(job)),
   command: (sent, beside) =>
-    inOrder.run(async () => {
-      idle.poke();
+    idle.during(() => inOrder.run(async () => {
       const named = await nameBesides(sent, beside);
       hooks?.beforeCommand();
       const answer = await twice(() => record().command(named.sent, named.beside));
       await hooks?.beforeAnswer();
       if (answer.ok && answer.job && answer.entry) windows.tell(answer.job, answer.entry);
       return answer;
-    }),
+    })),
   ask: async (query) => record().ask(query),
   catchUp: () => inOrder.run(() => record().catchUp()),
   bringInBlob: (name, { media_type, bytes }) => inOrder.run(() => record().bringInBlob(name, media_type, bytes)),
