@@ -17,12 +17,33 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
     let made = browser.run_async_js(FURNISH, vec![])?;
     let id = |name: &str| made[name].as_str().unwrap_or_default().to_owned();
     let mut places: Vec<String> = [
-        "first", "job", "teardown", "assemblies", "parts", "stores", "plan", "refit", "vehicles", "settings", "problems", "hand-over",
-        "safe-keeping", "self-test", "tags-sheet",
+        "first",
+        "job",
+        "teardown",
+        "assemblies",
+        "parts",
+        "stores",
+        "plan",
+        "refit",
+        "vehicles",
+        "settings",
+        "problems",
+        "hand-over",
+        "safe-keeping",
+        "self-test",
+        "tags-sheet",
     ]
     .map(str::to_owned)
     .to_vec();
-    let with_ids = [("part", "part"), ("photo", "photo"), ("routes", "part"), ("history", "part"), ("before", "assembly"), ("joint", "joint"), ("stores", "place")];
+    let with_ids = [
+        ("part", "part"),
+        ("photo", "photo"),
+        ("routes", "part"),
+        ("history", "part"),
+        ("before", "assembly"),
+        ("joint", "joint"),
+        ("stores", "place"),
+    ];
     places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
     every_place_is_looked_at(browser, &places)?;
     Ok((visit, places))
@@ -53,7 +74,8 @@ const FURNISH: &str = "
 fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Result<()> {
     let known = std::fs::read_to_string(asfound_demo::workspace::shell().join("page/places.ts"))?;
     let entries = known.lines().filter(|line| line.contains("load: () => import("));
-    let names: Vec<&str> = entries.filter_map(|line| line.trim().split(':').next()).map(|name| name.trim_matches('\'')).collect();
+    let names: Vec<&str> =
+        entries.filter_map(|line| line.trim().split(':').next()).map(|name| name.trim_matches('\'')).collect();
     ensure!(names.len() > 15, "page/places.ts reads otherwise now: {names:?}");
     for name in names {
         ensure!(places.iter().any(|place| place.split('/').next() == Some(name)), "the place {name} is not looked at");
@@ -70,7 +92,15 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
         for place in &places {
             browser.go(place)?;
             settled(browser)?;
-            look(browser, &format!("{size:?}-{}-{}", place.split('/').next().unwrap_or(place), if dark { "dark" } else { "light" }), &mut found)?;
+            look(
+                browser,
+                &format!(
+                    "{size:?}-{}-{}",
+                    place.split('/').next().unwrap_or(place),
+                    if dark { "dark" } else { "light" }
+                ),
+                &mut found,
+            )?;
         }
         for (place, within, opener, dialog) in DIALOGS {
             let place = places.iter().find(|one| one.split('/').next() == Some(place)).context(place)?;
@@ -112,22 +142,25 @@ fn look(browser: &Browser, name: &str, found: &mut Vec<String>) -> anyhow::Resul
 
 /// What lies half under the foot of a page, wherever that was scrolled to, is looked at again in the middle.
 fn is_large_enough_in_the_middle(browser: &Browser, place: &str) -> anyhow::Result<bool> {
-    let selectors = serde_json::Deserializer::from_str(place).into_iter::<Vec<String>>().next().context("a selector")??;
+    let selectors =
+        serde_json::Deserializer::from_str(place).into_iter::<Vec<String>>().next().context("a selector")??;
     let selector = selectors.first().context("a selector")?;
-    browser.run_js("document.querySelector(arguments[0]).scrollIntoView({ block: 'center' })", vec![json!(selector)])?;
+    browser
+        .run_js("document.querySelector(arguments[0]).scrollIntoView({ block: 'center' })", vec![json!(selector)])?;
     settled(browser)?;
     Ok(browser.axe(&[selector])?.is_empty())
 }
 
 /// Answers have come, pictures are drawn, nothing moves.
 fn settled(browser: &Browser) -> anyhow::Result<()> {
-    browser.run_async_js(
-        "await new Promise((soon) => setTimeout(soon, 120));
+    browser
+        .run_async_js(
+            "await new Promise((soon) => setTimeout(soon, 120));
          await Promise.all(document.getAnimations().map((one) => one.finished.catch(() => undefined)));
          await new Promise((soon) => requestAnimationFrame(() => requestAnimationFrame(soon)));",
-        vec![],
-    )
-    .map(drop)
+            vec![],
+        )
+        .map(drop)
 }
 
 #[test]
@@ -147,7 +180,10 @@ fn chromium_nothing_runs_off_sideways() -> anyhow::Result<()> {
     let Visit { browser, .. } = &visit;
     let mut found = Vec::new();
     for (width, type_size) in [(320, 100), (390, 200), (1280, 200)] {
-        browser.devtools("Emulation.setDeviceMetricsOverride", json!({ "width": width, "height": 844, "deviceScaleFactor": 1, "mobile": true }))?;
+        browser.devtools(
+            "Emulation.setDeviceMetricsOverride",
+            json!({ "width": width, "height": 844, "deviceScaleFactor": 1, "mobile": true }),
+        )?;
         browser.devtools("Emulation.setEmulatedMedia", json!({ "media": "" }))?;
         for place in &places {
             browser.go(place)?;

@@ -1,7 +1,7 @@
 //! A heavy question never delays a tick, and is stopped at once.
 //!
 //! The bound: with a 10-second question running all the while, half of 20 ticks come within 1.5 times the half without it
-//! plus 50 ms, and each within twice the slowest without it plus 250 ms, all in the same run. (With two cores the question
+//! plus 50 ms, and each within a second or twice the slowest without it, all in the same run. (With two cores the question
 //! takes one of them; a question that held the record worker would add 10 s to the first tick.) Stopping it takes 200 ms at
 //! most.
 
@@ -57,9 +57,12 @@ fn chromium_ticks_come_while_a_question_runs() -> anyhow::Result<()> {
     let state = browser.run_js("return [window.__busy.asked, window.__busy.failed]", vec![])?;
     ensure!(state[1].is_null() && state[0].as_u64() >= Some(1), "the question did not run all the while: {state}");
 
-    println!("tap to tick, half of {PHOTOS}: {:.0} ms without, {:.0} ms with; slowest {:.0} and {:.0}", without.half, with.half, without.slowest, with.slowest);
+    println!(
+        "tap to tick, half of {PHOTOS}: {:.0} ms without, {:.0} ms with; slowest {:.0} and {:.0}",
+        without.half, with.half, without.slowest, with.slowest
+    );
     ensure!(with.half <= 1.5 * without.half + 50.0, "half of the ticks: {with:?}, without {without:?}");
-    ensure!(with.slowest <= 2.0 * without.slowest + 250.0, "the slowest tick: {with:?}, without {without:?}");
+    ensure!(with.slowest <= (2.0 * without.slowest).max(1000.0), "the slowest tick: {with:?}, without {without:?}");
 
     let stopped = browser.run_async_js(STOP, vec![])?;
     ensure!(stopped[0].as_str().is_some_and(|why| why.contains("Abort")), "it ended otherwise: {stopped}");

@@ -67,11 +67,13 @@ fn chromium_nothing_with_a_tick_is_lost() -> anyhow::Result<()> {
     let mut chance = Chance(seed);
     let app = App::start()?;
     let profile = Profile::fresh()?;
-    let mut run = Run { address: format!("{}?faults#/teardown", app.address()), profile: &profile, ticks: 0, letters: 0 };
+    let mut run =
+        Run { address: format!("{}?faults#/teardown", app.address()), profile: &profile, ticks: 0, letters: 0 };
     run.begin(app.address())?;
     for kill in 0..kills {
         let moment = Duration::from_millis(150 + chance.below(1850));
-        run.kill_once(moment, chance.below(u64::from(u32::MAX))).with_context(|| format!("kill {kill} after {moment:?}, ASFOUND_SEED={seed}"))?;
+        run.kill_once(moment, chance.below(u64::from(u32::MAX)))
+            .with_context(|| format!("kill {kill} after {moment:?}, ASFOUND_SEED={seed}"))?;
     }
     println!("{kills} kills: {} ticks and {} letters were shown, all there", run.ticks, run.letters);
     ensure!(run.ticks >= kills / 2 && run.letters > 0, "hardly anything was recorded between the kills");
@@ -110,7 +112,10 @@ impl Run<'_> {
     }
 
     fn all_there(&mut self, browser: &Browser, shown: &Shown) -> anyhow::Result<()> {
-        browser.wait_for_js("globalThis.desk?.current() && document.querySelector('asf-place-teardown .td-tag')", Duration::from_secs(20))?;
+        browser.wait_for_js(
+            "globalThis.desk?.current() && document.querySelector('asf-place-teardown .td-tag')",
+            Duration::from_secs(20),
+        )?;
         for (part, ticks) in &shown.ticks {
             let view = browser.view(&json!({ "ask": "part", "part": part }))?;
             let photos = view["photos"].as_array().map_or(0, Vec::len) as u64;
@@ -119,12 +124,22 @@ impl Run<'_> {
         }
         let stored = browser.stored_keys()?;
         let named = browser.view(&json!({ "ask": "head" }))?["photos"].clone();
-        ensure!(stored.count("photo") as u64 >= named.as_u64().unwrap_or(u64::MAX).min(1), "{named} photos, {} lie there", stored.count("photo"));
+        ensure!(
+            stored.count("photo") as u64 >= named.as_u64().unwrap_or(u64::MAX).min(1),
+            "{named} photos, {} lie there",
+            stored.count("photo")
+        );
         if let Some((part, typed)) = &shown.typed {
             let kept = "return [(JSON.parse(localStorage.getItem('asfound.typing') ?? 'null')?.value ?? []).find(([key]) => key === `name:${arguments[0]}`)?.[1] ?? null]";
             let kept = browser.run_js(kept, vec![json!(part)])?[0].as_str().unwrap_or_default().to_owned();
-            let name = browser.view(&json!({ "ask": "part", "part": part }))?["record"]["values"]["name"].as_str().unwrap_or_default().to_owned();
-            ensure!(kept.starts_with(typed) || name.starts_with(typed), "typed {typed:?}, kept {kept:?}, recorded {name:?}");
+            let name = browser.view(&json!({ "ask": "part", "part": part }))?["record"]["values"]["name"]
+                .as_str()
+                .unwrap_or_default()
+                .to_owned();
+            ensure!(
+                kept.starts_with(typed) || name.starts_with(typed),
+                "typed {typed:?}, kept {kept:?}, recorded {name:?}"
+            );
             self.letters += typed.chars().count();
         }
         Ok(())

@@ -87,7 +87,9 @@ impl Strip {
         browser.wait_for("asf-place-teardown dialog[open] asf-more")?;
         browser.wait_until_ticked(PHOTOS[4])?;
         Ok(Self {
-            assembly: browser.run_js("return document.querySelector('asf-place-teardown h1').textContent.trim()", vec![])?.to_string(),
+            assembly: browser
+                .run_js("return document.querySelector('asf-place-teardown h1').textContent.trim()", vec![])?
+                .to_string(),
             tag: browser.tag_in_hand()?,
             photos: browser.ticked()?,
             typed: browser.value_of("asf-more", "Name")?,
@@ -141,7 +143,10 @@ fn hand_out(browser: &Browser, profile: &Profile) -> anyhow::Result<PathBuf> {
     browser.press_words("asf-list-out asf-prepared", "Save to this device")?;
     let list = fs::read_to_string(profile.wait_for_download(".csv", SAVED)?)?;
     for tag in 1..=PHOTOS.len() {
-        ensure!(list.lines().any(|line| line.starts_with(&format!("{tag},"))), "the list does not name tag {tag}: {list}");
+        ensure!(
+            list.lines().any(|line| line.starts_with(&format!("{tag},"))),
+            "the list does not name tag {tag}: {list}"
+        );
     }
     browser.press_words("asf-job-file-out", "Make a job file")?;
     browser.press_words("asf-job-file-out asf-prepared", "Save to this device")?;
@@ -151,7 +156,13 @@ fn hand_out(browser: &Browser, profile: &Profile) -> anyhow::Result<PathBuf> {
     Ok(file)
 }
 
-fn come_back_in(mut out: Visit, engine: Engine, size: Size, file: &std::path::Path, photos: &BTreeMap<String, String>) -> anyhow::Result<()> {
+fn come_back_in(
+    mut out: Visit,
+    engine: Engine,
+    size: Size,
+    file: &std::path::Path,
+    photos: &BTreeMap<String, String>,
+) -> anyhow::Result<()> {
     if engine != Engine::Chromium {
         return come_in_here(&out.browser, file);
     }

@@ -46,7 +46,10 @@ fn chromium_merge_in_either_order_is_equal() -> anyhow::Result<()> {
     }
     assert_eq!(came[0], came[1]);
     let problems = came[0].0.iter().find(|view| view["view"] == json!("problems")).context("the problems")?;
-    ensure!(problems["conflicts"].as_array().map(Vec::len) == Some(1), "both names stay until they are settled: {problems}");
+    ensure!(
+        problems["conflicts"].as_array().map(Vec::len) == Some(1),
+        "both names stay until they are settled: {problems}"
+    );
     Ok(())
 }
 

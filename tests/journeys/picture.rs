@@ -44,5 +44,7 @@ fn adler(bytes: &[u8]) -> u32 {
 }
 
 fn checksum(bytes: &[u8]) -> u32 {
-    !bytes.iter().fold(!0_u32, |sum, byte| (0..8).fold(sum ^ u32::from(*byte), |sum, _| if sum & 1 == 1 { sum >> 1 ^ 0xedb8_8320 } else { sum >> 1 }))
+    !bytes.iter().fold(!0_u32, |sum, byte| {
+        (0..8).fold(sum ^ u32::from(*byte), |sum, _| if sum & 1 == 1 { sum >> 1 ^ 0xedb8_8320 } else { sum >> 1 })
+    })
 }

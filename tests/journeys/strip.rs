@@ -58,9 +58,19 @@ fn chromium_thirty_shots_in_thirty_seconds() -> anyhow::Result<()> {
     let [part] = &parts(browser)?[..] else { anyhow::bail!("not one part") };
     assert_eq!(part["photos"], json!(30));
     let view = browser.view(&json!({ "ask": "part", "part": part["id"] }))?;
-    let of = |field: &str| view["photos"].as_array().into_iter().flatten().map(|photo| photo["record"]["values"][field].to_string()).collect::<Vec<_>>();
+    let of = |field: &str| {
+        view["photos"]
+            .as_array()
+            .into_iter()
+            .flatten()
+            .map(|photo| photo["record"]["values"][field].to_string())
+            .collect::<Vec<_>>()
+    };
     let different = |field: &str| of(field).into_iter().collect::<BTreeSet<_>>().len();
-    ensure!(of("blob").len() == 30 && different("taken") == 30 && different("order") == 30, "a photo is double: {view}");
+    ensure!(
+        of("blob").len() == 30 && different("taken") == 30 && different("order") == 30,
+        "a photo is double: {view}"
+    );
     // The camera for tests gives the same frame again now and then; equal bytes lie there once.
     let stored = browser.stored()?;
     ensure!(stored.is_sound() && stored.photos.len() == different("blob"), "{} photos lie there", stored.photos.len());
@@ -99,7 +109,10 @@ fn chromium_keys_alone() -> anyhow::Result<()> {
     // On the next tag itself the same keys press it.
     browser.run_js("document.querySelector('asf-next-tag button').focus()", vec![])?;
     browser.press(Key::Enter)?;
-    browser.wait_for_js("document.querySelector('asf-place-teardown .td-tag')?.number === '0002'", Duration::from_secs(5))?;
+    browser.wait_for_js(
+        "document.querySelector('asf-place-teardown .td-tag')?.number === '0002'",
+        Duration::from_secs(5),
+    )?;
     browser.run_js("document.activeElement?.blur()", vec![])?;
     browser.press(Key::Space)?;
     browser.wait_until_ticked(1)?;
@@ -112,7 +125,8 @@ fn chromium_keys_alone() -> anyhow::Result<()> {
 fn chromium_files_without_a_camera() -> anyhow::Result<()> {
     let visit = Visit::with_faults(Size::Phone)?;
     let Visit { browser, .. } = &visit;
-    let deny = "navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('denied', 'NotAllowedError'))";
+    let deny =
+        "navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('denied', 'NotAllowedError'))";
     browser.run_js(deny, vec![])?;
     browser.start_job_without_camera("The grey saloon")?;
     browser.wait_for_text(".sight-words", "No permission for the camera")?;
@@ -137,7 +151,10 @@ fn chromium_speech_survives_a_kill() -> anyhow::Result<()> {
     // A synthetic pointer cannot be captured, which is not what this is about.
     visit.browser.run_js("Element.prototype.setPointerCapture = () => undefined", vec![])?;
     visit.browser.run_js(hold, vec![])?;
-    visit.browser.wait_for_js("document.querySelector('asf-hold-to-speak')?.safe >= 2", Duration::from_secs(20)).context("two slices")?;
+    visit
+        .browser
+        .wait_for_js("document.querySelector('asf-hold-to-speak')?.safe >= 2", Duration::from_secs(20))
+        .context("two slices")?;
     let visit = visit.killed_and_back()?;
     let Visit { browser, .. } = &visit;
     browser.wait_for_js("globalThis.desk?.current() && document.querySelector('.td-tag')", Duration::from_secs(20))?;
@@ -165,7 +182,8 @@ fn chromium_joints_in_order() -> anyhow::Result<()> {
         browser.wait_for_text(".td-joint-count b", &pieces.to_string())?;
     }
     browser.click("a.td-joint-open")?;
-    browser.wait_for_js("document.querySelectorAll('asf-place-joint asf-piece').length === 3", Duration::from_secs(5))?;
+    browser
+        .wait_for_js("document.querySelectorAll('asf-place-joint asf-piece').length === 3", Duration::from_secs(5))?;
     browser.click("asf-piece .jt-open")?;
     browser.press_words("asf-piece", "Shim")?;
     browser.write_into("asf-piece", "Thickness", "0.25\n")?;
@@ -202,7 +220,8 @@ fn chromium_before_it_is_slackened() -> anyhow::Result<()> {
     browser.wait_for_text("[data-check=photos]", "1 photo")?;
     browser.wait_for_text("asf-place-before asf-head", "3\u{a0}of\u{a0}6")?;
     browser.press_words("asf-place-before .foot", "Take it apart")?;
-    browser.wait_for_text("asf-place-teardown asf-side", "RIGHT")
+    browser
+        .wait_for_text("asf-place-teardown asf-side", "RIGHT")
         .or_else(|_| browser.wait_for_text("asf-place-teardown asf-side", "Right"))
 }
 

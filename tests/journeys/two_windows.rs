@@ -44,10 +44,15 @@ fn chromium_a_frozen_window_holds_nothing_up() -> anyhow::Result<()> {
     browser.switch_to(&first)?;
     browser.devtools("Page.setWebLifecycleState", json!({ "state": "active" }))?;
     let slept = frozen.elapsed();
-    browser.wait_for_js("document.querySelectorAll('asf-place-parts a.row').length === 2", Duration::from_secs(5)).context("after the thaw")?;
+    browser
+        .wait_for_js("document.querySelectorAll('asf-place-parts a.row').length === 2", Duration::from_secs(5))
+        .context("after the thaw")?;
     let gap = "return Math.max(...window.__beats.slice(1).map((beat, i) => beat - window.__beats[i]))";
     let gap = browser.run_js(gap, vec![])?;
-    ensure!(gap.as_f64() >= Some(slept.as_secs_f64() * 500.0), "the window was not frozen: at most {gap} ms between two beats of {slept:?}");
+    ensure!(
+        gap.as_f64() >= Some(slept.as_secs_f64() * 500.0),
+        "the window was not frozen: at most {gap} ms between two beats of {slept:?}"
+    );
     Ok(())
 }
 
@@ -76,7 +81,8 @@ fn chromium_two_edits_unseen_are_shown_and_settled() -> anyhow::Result<()> {
 
     browser.switch_to(&first)?;
     browser.wait_for_text("asf-part-sheet h1", "Hub carrier").context("what the other window wrote")?;
-    let command = json!({ "do": "change", "ids": [part], "changes": [{ "name": "Stub axle" }], "seen": { "name": seen } });
+    let command =
+        json!({ "do": "change", "ids": [part], "changes": [{ "name": "Stub axle" }], "seen": { "name": seen } });
     let answer = browser.run_async_js("return await globalThis.desk.command(given[0])", vec![command])?;
     ensure!(answer["ok"] == json!(true), "{answer}");
     for window in [&second, &first] {

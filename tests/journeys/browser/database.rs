@@ -64,7 +64,8 @@ impl Browser {
         let read = self.run_async_js(READ, vec![json!(bytes)]).context("reading the database")?;
         let keys = serde_json::from_value(read["keys"].clone())?;
         let bytes: BTreeMap<String, String> = serde_json::from_value(read["photos"].clone())?;
-        let photos = bytes.into_iter().map(|(name, figures)| Ok((name, Hash::of(&from_figures(&figures)?).to_string())));
+        let photos =
+            bytes.into_iter().map(|(name, figures)| Ok((name, Hash::of(&from_figures(&figures)?).to_string())));
         Ok(Stored { keys, photos: photos.collect::<anyhow::Result<_>>()? })
     }
 }

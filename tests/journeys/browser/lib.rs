@@ -35,5 +35,5 @@ pub use driver::Killer;
 pub use engine::{Engine, Size};
 pub use profile::Profile;
 pub use sent_job::SentJob;
-pub use visit::Visit;
 pub use thirtyfour::{Key, WindowHandle};
+pub use visit::Visit;

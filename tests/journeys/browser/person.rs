@@ -93,7 +93,8 @@ impl Browser {
 
     /// How many photos of the part in hand have a tick.
     pub fn ticked(&self) -> anyhow::Result<u64> {
-        let ticked = self.run_js("return Number(document.querySelector('.td-count [data-safe]')?.dataset.safe ?? 0)", vec![])?;
+        let ticked =
+            self.run_js("return Number(document.querySelector('.td-count [data-safe]')?.dataset.safe ?? 0)", vec![])?;
         ticked.as_u64().context("a count of ticks")
     }
 
@@ -135,7 +136,10 @@ impl Browser {
                 return Ok(answer.element()?);
             }
             if start.elapsed() > Duration::from_secs(10) {
-                bail!("nothing called {words:?} within {within}\nthe page says: {}", self.text("body").unwrap_or_default());
+                bail!(
+                    "nothing called {words:?} within {within}\nthe page says: {}",
+                    self.text("body").unwrap_or_default()
+                );
             }
             std::thread::sleep(Duration::from_millis(25));
         }
