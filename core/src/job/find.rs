@@ -1,12 +1,12 @@
 //! Finding as one types: over tag, name, numbers, notes and place; one wrong, missing, extra or swapped letter still finds.
 //!
-//! Words are kept once, each with the records that hold it. A keystroke looks through the words (some thousands), never
-//! through the parts.
+//! Words are kept once, each with the records that hold it. A keystroke looks through the words (some thousands) and then
+//! once along the parts: what it finds is sorted by id and met, since a look-up for each costs far more.
 
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 use super::view::{Found, FoundIn};
-use super::whole::Job;
+use super::whole::{Job, PartKey};
 use crate::record::{FieldName, Id, Item, Kind};
 
 /// Words of this many letters and more may be misspelt by one.
@@ -23,8 +23,27 @@ pub(super) struct FindIndex {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 struct Posting {
     id: Id,
+    holder: Holder,
     within: FoundIn,
 }
+
+/// What holds a word.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Holder {
+    Part,
+    Note,
+    Place,
+}
+
+/// A record that was found, and how well; smaller is better.
+type Hit = (Id, Rank);
+/// How well one word is answered, and in what it stands.
+type Rank = u8;
+/// The ranks of all words typed, the worst first.
+type Ranks = u128;
+
+/// Words typed beyond this many still must be found, and no longer tell in which order.
+const RANKED_WORDS: usize = size_of::<Ranks>();
 
 /// How well a word answers what was typed; smaller is better.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -46,11 +65,17 @@ impl FindIndex {
                 }
             }
         }
+        let holder = match kind {
+            Some(Kind::Part) => Holder::Part,
+            Some(Kind::Note) => Holder::Note,
+            Some(Kind::Place) => Holder::Place,
+            _ => return,
+        };
         let mut words = Vec::new();
         for (within, text) in texts(kind, item) {
             let bare = (within == FoundIn::Tag).then(|| text.trim_start_matches('0').to_owned());
             for word in words_of(&text).into_iter().map(|(word, _)| word).chain(bare.filter(|bare| *bare != text)) {
-                self.words.entry(word.clone()).or_default().push(Posting { id, within });
+                self.words.entry(word.clone()).or_default().push(Posting { id, holder, within });
                 words.push(word);
             }
         }
@@ -59,19 +84,16 @@ impl FindIndex {
         }
     }
 
-    /// The records that hold a word like the one typed, with how well it fits and in what it stands.
-    fn look_up(&self, typed: &str) -> HashMap<Id, (Fit, FoundIn)> {
-        let letters: Vec<char> = typed.chars().collect();
-        let mut best: HashMap<Id, (Fit, FoundIn)> = HashMap::new();
-        for (word, postings) in &self.words {
-            let Some(fit) = fit(&letters, typed, word) else { continue };
-            for posting in postings {
-                let found = (fit, posting.within);
-                best.entry(posting.id).and_modify(|known| *known = (*known).min(found)).or_insert(found);
-            }
-        }
-        best
+    /// The records that hold a word like the one typed, each with how well it fits and in what it stands.
+    fn look_up(&self, typed: &str) -> impl Iterator<Item = (&Posting, Rank)> {
+        let typed = Typed::new(typed);
+        let hits = self.words.iter().filter_map(move |(word, postings)| Some((typed.fit(word)?, postings)));
+        hits.flat_map(|(fit, postings)| postings.iter().map(move |posting| (posting, rank(fit, posting.within))))
     }
+}
+
+const fn rank(fit: Fit, within: FoundIn) -> Rank {
+    ((fit as u8) << 4) | within as u8
 }
 
 /// The texts of a record that are searched.
@@ -136,43 +158,52 @@ const fn without_accent(letter: char) -> char {
     }
 }
 
-/// How well a word answers what was typed; nothing when it does not.
-fn fit(letters: &[char], typed: &str, word: &str) -> Option<Fit> {
-    if word.starts_with(typed) {
-        return Some(if word.len() == typed.len() { Fit::Whole } else { Fit::Beginning });
+/// A word as it was typed.
+struct Typed<'a> {
+    text: &'a str,
+    letters: Vec<char>,
+}
+
+impl<'a> Typed<'a> {
+    fn new(text: &'a str) -> Self {
+        Self { text, letters: text.chars().collect() }
     }
-    if letters.len() < MISSPELT_FROM {
-        return None;
+
+    /// How well a word answers what was typed; nothing when it does not.
+    fn fit(&self, word: &str) -> Option<Fit> {
+        if word.starts_with(self.text) {
+            return Some(if word.len() == self.text.len() { Fit::Whole } else { Fit::Beginning });
+        }
+        if self.letters.len() < MISSPELT_FROM {
+            return None;
+        }
+        // Nearly all words are plain letters and figures, which need not be taken apart.
+        if self.letters.len() == self.text.len() && word.is_ascii() {
+            return misspelt(self.text.as_bytes(), word.as_bytes());
+        }
+        misspelt(&self.letters, &word.chars().collect::<Vec<_>>())
     }
-    misspelt(letters, word)
 }
 
 /// Whether what was typed is, but for one letter, the word or its beginning. A letter may be wrong, missing, too much, or
 /// swapped with the next (optimal string alignment distance of one).
-fn misspelt(typed: &[char], word: &str) -> Option<Fit> {
-    // Nothing in the word beyond this can matter.
-    let mut letters = ['\0'; 64];
-    let mut length = 0;
-    for letter in word.chars().take((typed.len() + 2).min(letters.len())) {
-        letters[length] = letter;
-        length += 1;
-    }
-    let word = &letters[..length];
+fn misspelt<T: PartialEq>(typed: &[T], word: &[T]) -> Option<Fit> {
     let same = typed.iter().zip(word).take_while(|(a, b)| a == b).count();
     let (typed, word) = (&typed[same..], &word[same..]);
-    let mut skips = vec![(1, 1), (0, 1), (1, 0)];
-    if swapped(typed, word) {
-        skips.push((2, 2));
+    // Nearly all words end here: none of the four ways can begin.
+    if matches!((typed, word), ([a, b, ..], [c, d, ..]) if b != d && a != d && b != c) {
+        return None;
     }
-    let rests = skips.into_iter().filter_map(|(typing, reading)| Some((typed.get(typing..)?, word.get(reading..)?)));
-    rests.filter(|(typed, word)| word.starts_with(typed)).map(|(typed, word)| misspelt_by(typed, word)).min()
+    let fit = |typing: usize, reading: usize| -> Option<Fit> {
+        let (typed, word) = (typed.get(typing..)?, word.get(reading..)?);
+        let by = if typed.len() == word.len() { Fit::MisspeltWhole } else { Fit::MisspeltBeginning };
+        word.starts_with(typed).then_some(by)
+    };
+    let swapped = if swapped(typed, word) { fit(2, 2) } else { None };
+    [fit(1, 1), fit(0, 1), fit(1, 0), swapped].into_iter().flatten().min()
 }
 
-const fn misspelt_by(typed: &[char], word: &[char]) -> Fit {
-    if typed.len() == word.len() { Fit::MisspeltWhole } else { Fit::MisspeltBeginning }
-}
-
-fn swapped(typed: &[char], word: &[char]) -> bool {
+fn swapped<T: PartialEq>(typed: &[T], word: &[T]) -> bool {
     matches!((typed, word), ([a, b, ..], [c, d, ..]) if a == d && b == c)
 }
 
@@ -180,56 +211,57 @@ impl Job {
     /// The parts that answer what was typed, best first, then by tag: every word typed must be found, in any of the texts.
     #[must_use]
     pub fn find_parts(&self, typed: &str) -> Vec<Id> {
-        let mut found: Option<HashMap<Id, Vec<(Fit, FoundIn)>>> = None;
-        for (word, _) in words_of(typed) {
-            let hits = self.parts_of_hits(self.find_index().look_up(&word));
-            found = Some(match found {
-                None => hits.into_iter().map(|(part, hit)| (part, vec![hit])).collect(),
-                Some(known) => meet(known, &hits),
-            });
-        }
-        let Some(found) = found else { return Vec::new() };
-        let mut found: Vec<_> = found
-            .into_iter()
-            .map(|(part, mut hits)| {
-                hits.sort_unstable_by(|a, b| b.cmp(a));
-                let tag = self.item(part).and_then(|item| item.read::<i64>(FieldName::Tag));
-                (hits, tag.unwrap_or(i64::MAX), part)
-            })
-            .collect();
-        found.sort_unstable();
-        found.into_iter().map(|(_, _, part)| part).collect()
+        self.keys_of_found(typed).into_iter().map(|(part, _)| part).collect()
     }
 
-    /// From records that hold a word to the parts they belong to: a note to its part, a place to all that lies in it.
-    fn parts_of_hits(&self, hits: HashMap<Id, (Fit, FoundIn)>) -> HashMap<Id, (Fit, FoundIn)> {
-        let mut parts: HashMap<Id, (Fit, FoundIn)> = HashMap::with_capacity(hits.len());
-        let mut put = |part: Id, hit: (Fit, FoundIn)| {
-            parts.entry(part).and_modify(|known| *known = (*known).min(hit)).or_insert(hit);
-        };
+    /// The same with what a list needs to know of each.
+    pub(super) fn keys_of_found(&self, typed: &str) -> Vec<(Id, &PartKey)> {
+        let mut found: Option<Vec<(Id, Ranks)>> = None;
+        for (number, (word, _)) in words_of(typed).into_iter().enumerate() {
+            let hits = self.part_hits(&word);
+            found = Some(match found {
+                None => hits.into_iter().map(|(part, rank)| (part, Ranks::from(rank))).collect(),
+                Some(known) => met(&known, &hits, |ranks, rank| (*ranks, *rank))
+                    .map(|(part, (ranks, rank))| {
+                        (part, if number < RANKED_WORDS { ranks << 8 | Ranks::from(rank) } else { ranks })
+                    })
+                    .collect(),
+            });
+        }
+        let found = found.unwrap_or_default();
+        let keyed = met_with_keys(&found, self.part_keys());
+        let mut keyed: Vec<_> =
+            keyed.map(|(part, ranks, key)| ((worst_first(ranks), key.tag.unwrap_or(i64::MAX), part), key)).collect();
+        keyed.sort_unstable_by_key(|(order, _)| *order);
+        keyed.into_iter().map(|((_, _, part), key)| (part, key)).collect()
+    }
+
+    /// The parts that hold a word like the one typed, in order of id, each with its best rank. A note stands for its part,
+    /// a place for all that lies in it.
+    fn part_hits(&self, word: &str) -> Vec<Hit> {
+        let mut hits: Vec<Hit> = Vec::new();
         let mut places = Vec::new();
-        for (id, hit) in hits {
-            match self.kind(id) {
-                Some(Kind::Part) => put(id, hit),
-                Some(Kind::Note) if !self.is_struck(id) => {
-                    let part = self.item(id).and_then(|item| item.read::<Id>(FieldName::Of));
-                    if let Some(part) = part.filter(|part| self.kind(*part) == Some(Kind::Part)) {
-                        put(part, hit);
-                    }
+        for (posting, rank) in self.find_index().look_up(word) {
+            match posting.holder {
+                Holder::Part => hits.push((posting.id, rank)),
+                Holder::Note if !self.is_struck(posting.id) => {
+                    let part = self.item(posting.id).and_then(|item| item.read::<Id>(FieldName::Of));
+                    hits.extend(part.map(|part| (part, rank)));
                 }
-                Some(Kind::Place) => places.push((hit, id)),
-                _ => {}
+                Holder::Note => {}
+                Holder::Place => places.push((rank, posting.id)),
             }
         }
-        self.places_of_hits(places, |place, hit| {
-            let lying = self.pointing(FieldName::Place, place);
-            lying.filter(|part| self.kind(*part) == Some(Kind::Part)).for_each(|part| put(part, hit));
+        self.places_of_hits(places, |place, rank| {
+            hits.extend(self.pointing(FieldName::Place, place).map(|part| (part, rank)));
         });
-        parts
+        hits.sort_unstable();
+        hits.dedup_by_key(|(part, _)| *part);
+        hits
     }
 
     /// Every place in which something was found, and all places within it, once each under its best hit.
-    fn places_of_hits(&self, mut hits: Vec<((Fit, FoundIn), Id)>, mut tell: impl FnMut(Id, (Fit, FoundIn))) {
+    fn places_of_hits(&self, mut hits: Vec<(Rank, Id)>, mut tell: impl FnMut(Id, Rank)) {
         hits.sort_unstable();
         let mut told = BTreeSet::new();
         for (hit, place) in hits {
@@ -253,23 +285,23 @@ impl Job {
         if let Some(place) = self.item(part).and_then(|item| item.read::<Id>(FieldName::Place)) {
             texts.extend(self.place_path(place).into_iter().map(|name| (FoundIn::Place, name)));
         }
-        let typed: Vec<(String, Vec<char>)> =
-            words_of(typed).into_iter().map(|(word, _)| (word.clone(), word.chars().collect())).collect();
+        let words = words_of(typed);
+        let typed: Vec<Typed> = words.iter().map(|(word, _)| Typed::new(word)).collect();
         texts.iter().flat_map(|(within, text)| found_in_text(*within, text, &typed)).collect()
     }
 }
 
-fn found_in_text(within: FoundIn, text: &str, typed: &[(String, Vec<char>)]) -> Vec<Found> {
+fn found_in_text(within: FoundIn, text: &str, typed: &[Typed]) -> Vec<Found> {
     let mut found = Vec::new();
     for (word, range) in words_of(text) {
         // A tag is found without its leading noughts too, and shown where its own figures begin.
         let noughts = if within == FoundIn::Tag { word.len() - word.trim_start_matches('0').len() } else { 0 };
-        let hits = typed.iter().flat_map(|(whole, letters)| {
+        let hits = typed.iter().flat_map(|typed| {
             let begins = [Some(0), (noughts > 0).then_some(noughts)];
             begins
                 .into_iter()
                 .flatten()
-                .filter_map(|skipped| Some((fit(letters, whole, &word[skipped..])?, letters.len(), skipped)))
+                .filter_map(|skipped| Some((typed.fit(&word[skipped..])?, typed.letters.len(), skipped)))
         });
         let Some((_, length, skipped)) = hits.min() else { continue };
         let range = range.start + skipped..range.end;
@@ -280,24 +312,46 @@ fn found_in_text(within: FoundIn, text: &str, typed: &[(String, Vec<char>)]) -> 
     found
 }
 
-/// Parts that are among both, with all their hits.
-fn meet(
-    known: HashMap<Id, Vec<(Fit, FoundIn)>>,
-    hits: &HashMap<Id, (Fit, FoundIn)>,
-) -> HashMap<Id, Vec<(Fit, FoundIn)>> {
-    let both = known.into_iter().filter_map(|(part, mut known)| {
-        known.push(*hits.get(&part)?);
-        Some((part, known))
-    });
-    both.collect()
+/// Those that are among both; each list in order of id, once each.
+fn met<'a, A, B, C>(
+    one: &'a [(Id, A)],
+    other: &'a [(Id, B)],
+    both: impl Fn(&A, &B) -> C + 'a,
+) -> impl Iterator<Item = (Id, C)> + 'a {
+    let mut other = other.iter().peekable();
+    one.iter().filter_map(move |(id, left)| {
+        while other.next_if(|(its, _)| its < id).is_some() {}
+        let (_, right) = other.next_if(|(its, _)| its == id)?;
+        Some((*id, both(left, right)))
+    })
+}
+
+/// The parts among those found, with what is known of them.
+fn met_with_keys<'keys>(
+    found: &[(Id, Ranks)],
+    keys: &'keys BTreeMap<Id, PartKey>,
+) -> impl Iterator<Item = (Id, Ranks, &'keys PartKey)> {
+    let mut keys = keys.iter().peekable();
+    found.iter().filter_map(move |(id, ranks)| {
+        while keys.next_if(|(its, _)| *its < id).is_some() {}
+        let (_, key) = keys.next_if(|(its, _)| *its == id)?;
+        Some((*id, *ranks, key))
+    })
+}
+
+/// Ranks sorted so that the worst counts most.
+fn worst_first(ranks: Ranks) -> Ranks {
+    let mut bytes = ranks.to_be_bytes();
+    bytes.sort_unstable_by(|a, b| b.cmp(a));
+    Ranks::from_be_bytes(bytes)
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Fit, fit, words_of};
+    use super::{Fit, Typed, words_of};
 
     fn fit_of(typed: &str, word: &str) -> Option<Fit> {
-        fit(&typed.chars().collect::<Vec<_>>(), typed, word)
+        Typed::new(typed).fit(word)
     }
 
     #[test]

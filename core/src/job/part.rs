@@ -7,7 +7,11 @@ impl Job {
     /// The decision that holds for a part: chosen, and not struck out.
     #[must_use]
     pub fn choice_of(&self, part: Id) -> Option<Id> {
-        let choice = self.item(part)?.read::<Id>(FieldName::Chosen)?;
+        self.holding_choice(self.item(part)?.read::<Id>(FieldName::Chosen)?)
+    }
+
+    /// A decision, while it is one.
+    pub(super) fn holding_choice(&self, choice: Id) -> Option<Id> {
         (self.kind(choice) == Some(Kind::Choice) && !self.is_struck(choice)).then_some(choice)
     }
 

@@ -22,7 +22,30 @@ pub struct Job {
     /// Who points at whom by a value that another one stands beside and goes before.
     rivals: BTreeMap<Id, BTreeSet<Id>>,
     indexed: BTreeMap<Id, Indexed>,
+    parts: BTreeMap<Id, PartKey>,
     find: FindIndex,
+}
+
+/// What lists of parts look at in every part, read once.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct PartKey {
+    pub(super) tag: Option<i64>,
+    pub(super) struck: bool,
+    pub(super) assembly: Option<Id>,
+    pub(super) place: Option<Id>,
+    pub(super) chosen: Option<Id>,
+}
+
+impl PartKey {
+    fn of(item: &Item) -> Self {
+        Self {
+            tag: item.read(FieldName::Tag),
+            struck: item.is_struck(),
+            assembly: item.read(FieldName::Assembly),
+            place: item.read(FieldName::Place),
+            chosen: item.read(FieldName::Chosen),
+        }
+    }
 }
 
 /// What is known of one record, so that it is worked out once, and can be taken out of the indexes again.
@@ -145,6 +168,11 @@ impl Job {
         self.item(id).and_then(|item| item.read(FieldName::Name)).unwrap_or_default()
     }
 
+    /// All parts in order of id, struck-out ones too.
+    pub(super) const fn part_keys(&self) -> &BTreeMap<Id, PartKey> {
+        &self.parts
+    }
+
     /// The index of words.
     pub(super) const fn find_index(&self) -> &FindIndex {
         &self.find
@@ -189,6 +217,11 @@ impl Job {
         }
         for link in fresh.links {
             self.links.entry(link).or_default().insert(id);
+        }
+        if fresh.kind == Some(Kind::Part) {
+            self.parts.insert(id, PartKey::of(item));
+        } else if stale.kind == Some(Kind::Part) {
+            self.parts.remove(&id);
         }
         self.find.replace(id, fresh.kind, item);
         stale.kind != fresh.kind || stale.struck != fresh.struck
