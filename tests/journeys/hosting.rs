@@ -54,7 +54,7 @@ fn lets_a_new_version_wait(engine: Engine) -> anyhow::Result<()> {
     browser.run_async_js(&format!("await {registration}"), vec![])?;
     browser.wait_for_js("window.__registration.waiting", Duration::from_secs(10))?;
     browser.reload()?;
-    assert_eq!(browser.run_js("return document.title", vec![])?, json!("asfound"), "it did not wait");
+    assert_eq!(browser.run_js(RELEASE, vec![])?, json!("this"), "it did not wait");
 
     let agree = "const r = await navigator.serviceWorker.getRegistration();
         const over = new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done));
@@ -62,7 +62,7 @@ fn lets_a_new_version_wait(engine: Engine) -> anyhow::Result<()> {
         await over;";
     browser.run_async_js(agree, vec![])?;
     browser.reload()?;
-    assert_eq!(browser.run_js("return document.title", vec![])?, json!("asfound, another"));
+    assert_eq!(browser.run_js(RELEASE, vec![])?, json!("another"));
     browser.wait_until_kept()
 }
 
@@ -81,10 +81,13 @@ fn webkit_lets_a_new_version_wait() -> anyhow::Result<()> {
     lets_a_new_version_wait(Engine::WebKit)
 }
 
-/// The same app with another title, as the next build would leave it.
+/// Which release the page is of.
+const RELEASE: &str = "return document.documentElement.dataset.release ?? 'this'";
+
+/// The same app with a mark on its page, as the next build would leave it.
 fn release_another(folder: &Path) -> anyhow::Result<()> {
     let page = fs::read_to_string(folder.join("index.html"))?;
-    fs::write(folder.join("index.html"), page.replace("<title>asfound<", "<title>asfound, another<"))?;
+    fs::write(folder.join("index.html"), page.replacen("<html", "<html data-release=\"another\"", 1))?;
     let worker = fs::read_to_string(folder.join("sw.js"))?;
     let entry = worker.find(r#"url:"index.html",revision:""#).context("sw.js names index.html otherwise now")?;
     let revision = entry + r#"url:"index.html",revision:""#.len();
