@@ -15,7 +15,7 @@ import { Live } from '../live';
 import type { Address } from '../places';
 import { tagFigures } from '../parts/tag-figures';
 import '../sheet/edit-line';
-import { write } from '../sheet/write';
+import { putDown, write } from '../sheet/write';
 import '../styles/photo.css';
 import '../styles/sheet.css';
 import { words } from '../words';
@@ -161,11 +161,8 @@ export class PlacePhoto extends LightElement {
 
   // ---- the photo itself ----
 
-  private readonly caption = async (text: string): Promise<string> => {
-    const { view } = this.live;
-    if (view) await write(view.record, [text.trim() ? { caption: text.trim() } : { clear: 'caption' }], words().photo.captionDone);
-    return '';
-  };
+  private readonly caption = (text: string): Promise<string | null> =>
+    putDown(this.live.view?.record, text.trim() ? { caption: text.trim() } : { clear: 'caption' }, words().photo.captionDone);
 
   private async reorder(from: number, to: number): Promise<void> {
     await carryOut({ do: 'all', commands: reordered(this.siblings().map(({ record }) => record), from, to) }, words().photo.ordered);

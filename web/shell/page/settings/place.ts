@@ -14,7 +14,7 @@ import type { Address } from '../places';
 import { whoDecides } from '../routes/who-dialog';
 import '../sheet/conflict';
 import '../sheet/edit-line';
-import { write } from '../sheet/write';
+import { putDown, write } from '../sheet/write';
 import '../styles/sheet.css';
 import { setSpeech, words } from '../words';
 import { currencySign, minorDigits, money } from '../words/format';
@@ -92,7 +92,7 @@ export class PlaceSettings extends LightElement {
     return [...new Set([...CURRENCIES, now])].map((code) => [code, currencySign(code) === code ? code : `${code} (${currencySign(code)})`] as const);
   }
 
-  private readonly hour = async (text: string): Promise<string> => {
+  private readonly hour = async (text: string): Promise<string | null> => {
     const say = words().settings;
     const hour_value = readMoney(text, this.live.view?.settings.currency ?? 'GBP');
     return hour_value ? this.put(say.hour, { hour_value }) : say.wrongMoney;
@@ -106,10 +106,8 @@ export class PlaceSettings extends LightElement {
     await write(view.job, [{ currency }, { hour_value: { minor: Math.round(major * 10 ** minorDigits(currency)), currency } }], words().settings.saved(words().settings.currency));
   }
 
-  private async put(label: string, change: Change): Promise<string> {
-    const { view } = this.live;
-    if (view) await write(view.job, [change], words().settings.saved(label));
-    return '';
+  private put(label: string, change: Change): Promise<string | null> {
+    return putDown(this.live.view?.job, change, words().settings.saved(label));
   }
 }
 

@@ -8,8 +8,8 @@ import '../kit/leader';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
 
-/** Puts a text down; answers with what is wrong with it, or nothing. */
-export type Save = (text: string) => Promise<string>;
+/** Puts a text down; answers with what is wrong with it, '' once it is stored, null when it was not stored. */
+export type Save = (text: string) => Promise<string | null>;
 
 /**
  * A value that opens to be changed. Every stroke goes to the journal; Enter and leaving the field put it down, Escape leaves
@@ -89,13 +89,17 @@ export class EditLine extends LightElement {
       this.close(withFocus);
       return;
     }
+    const { text } = this;
+    let wrong: string | null = null;
     this.busy = true;
     try {
-      this.wrong = await this.save(this.text);
+      wrong = await this.save(text);
     } finally {
       this.busy = false;
     }
-    if (!this.wrong) this.close(withFocus);
+    this.wrong = wrong ?? '';
+    // What was not stored, or was typed in the meantime, stays in the field and in the journal.
+    if (wrong === '' && this.text === text) this.close(withFocus);
   }
 
   private close(withFocus: boolean): void {

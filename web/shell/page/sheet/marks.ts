@@ -6,7 +6,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
 import './edit-line';
-import { write } from './write';
+import { putDown, write } from './write';
 
 const MARKS = ['single_use', 'cannot_be_bought', 'missing_from_start', 'wrong_piece', 'stuck'] as const;
 type Mark = (typeof MARKS)[number];
@@ -34,10 +34,9 @@ export class SheetMarks extends LightElement {
     if (this.view) void write(this.view.record, [markChange(value, on)], on ? say.set(say[value]) : say.unset(say[value]));
   };
 
-  private readonly tried = async (text: string): Promise<string> => {
+  private readonly tried = (text: string): Promise<string | null> => {
     const say = words().sheet;
-    if (this.view) await write(this.view.record, [text.trim() ? { tried: text.trim() } : { clear: 'tried' }], say.named.saved(say.marks.tried));
-    return '';
+    return putDown(this.view?.record, text.trim() ? { tried: text.trim() } : { clear: 'tried' }, say.named.saved(say.marks.tried));
   };
 }
 

@@ -9,7 +9,7 @@ import '../parts/pick';
 import { words } from '../words';
 import './edit-line';
 import { massInUnit, massText, massUnit } from './mass';
-import { write } from './write';
+import { putDown } from './write';
 import { readNumber } from '../words/read';
 
 type TextField = 'name' | 'makers_number' | 'casting_number' | 'material' | 'family' | 'remark';
@@ -74,11 +74,9 @@ export class SheetNamed extends LightElement {
       @asf-change=${(event: CustomEvent<{ value: Side | '' }>) => { void this.put(say.side, event.detail.value ? { side: event.detail.value } : { clear: 'side' }); }}></asf-choice>`;
   }
 
-  private async put(label: string, change: Change): Promise<string> {
+  private put(label: string, change: Change): Promise<string | null> {
     const say = words().sheet.named;
-    if (!this.view) return '';
-    await write(this.view.record, [change], 'clear' in change ? say.cleared(label) : say.saved(label));
-    return '';
+    return putDown(this.view?.record, change, 'clear' in change ? say.cleared(label) : say.saved(label));
   }
 
   private journalKey(field: string): string {

@@ -12,6 +12,11 @@ export async function write(record: RecordView, changes: Change[], message = '')
   return ok;
 }
 
+/** The same for a line that is edited: '' once it is stored, null when it was not. */
+export async function putDown(record: RecordView | undefined, change: Change, message: string): Promise<string | null> {
+  return record && await write(record, [change], message) ? '' : null;
+}
+
 /** The field that a change writes. */
 export function fieldOf(change: Change): FieldName {
   return 'clear' in change ? change.clear : (Object.keys(change)[0] as FieldName);

@@ -16,7 +16,7 @@ import { Live } from '../live';
 import type { Address } from '../places';
 import '../sheet/conflict';
 import '../sheet/edit-line';
-import { write } from '../sheet/write';
+import { putDown } from '../sheet/write';
 import '../styles/sheet.css';
 import '../styles/stores.css';
 import { words } from '../words';
@@ -55,9 +55,7 @@ export class PlaceVehicles extends LightElement {
     const assemblies = (this.live.view?.assemblies ?? []).filter(({ record }) => record.values.vehicle === vehicle.id).length;
     const line = (field: FieldName, label: string, value: string, read: (text: string) => Change | string): TemplateResult => html`<asf-edit-line .label=${label} .value=${value} key="vehicle/${vehicle.id}/${field}" .kind=${field === 'remark' ? 'area' : 'text'} .save=${async (text: string) => {
       const change = text.trim() ? read(text.trim()) : { clear: field };
-      if (typeof change === 'string') return change;
-      await write(vehicle, [change], say.saved(label));
-      return '';
+      return typeof change === 'string' ? change : putDown(vehicle, change, say.saved(label));
     }}></asf-edit-line>`;
     return html`<asf-section .label=${values.name ?? say.noName} .count=${[what, assemblies ? count(assemblies, 'assembly', 'assemblies') : ''].filter(Boolean).join(', ')}>
       ${vehicle.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict}></asf-conflict>`)}
