@@ -3,12 +3,13 @@ import type { Command, TeardownView } from '../../bridge/protocol';
 
 /** A desk that remembers what was asked of it and answers when it is told to. */
 const sent: { command: Command; id: string | undefined; answer: (ok: boolean) => void }[] = [];
-const view: { now: TeardownView } = { now: { open: [], next_tag: 147, names: [], places: [], joints: [], parts: [] } };
+const view: { job: string; now: TeardownView } = { job: 'job', now: { open: [], next_tag: 147, names: [], places: [], joints: [], parts: [] } };
 let ids = 0;
 
 vi.mock('../../bridge/desk', () => ({
   newId: () => `id-${++ids}`,
   desk: {
+    current: () => view.job,
     ask: () => Promise.resolve({ view: 'teardown', ...view.now }),
     command: (command: Command, _beside: unknown, id?: string) => new Promise((resolve) => {
       sent.push({ command, id, answer: (ok) => { resolve({ ok, problems: [] }); } });
@@ -16,7 +17,8 @@ vi.mock('../../bridge/desk', () => ({
   },
 }));
 
-const { Bench } = await import('./bench.ts');
+const { Bench, benchOf } = await import('./bench.ts');
+const { SpokenNotes } = await import('./spoken-notes.ts');
 type BenchType = InstanceType<typeof Bench>;
 
 const settle = (): Promise<void> => new Promise((resolve) => { setTimeout(resolve); });
@@ -39,6 +41,7 @@ beforeEach(() => {
   vi.stubGlobal('localStorage', { getItem: (key: string) => kept.get(key) ?? null, setItem: (key: string, value: string) => kept.set(key, value) });
   sent.length = 0;
   view.now = { open: [], next_tag: 147, names: [], places: [], joints: [], parts: [] };
+  view.job = 'job';
 });
 
 test('two quick taps are one part with two photos', async () => {
@@ -178,4 +181,88 @@ test('names keep their places under the thumb while a part is in hand', async ()
   bench.nextTag();
   await settle();
   expect(bench.names).toEqual(['Hub', 'Bearing', 'Cap']);
+});
+
+test('a part keeps its own number and assembly, however late it is saved', async () => {
+  const bench = await start();
+  bench.photo(shot());
+  await settle();
+  bench.nextTag();
+  bench.photo(shot());
+  const second = bench.part;
+  bench.nextTag();
+  await bench.take('gearbox');
+  last().answer(false);
+  await settle();
+  expect(last().command).toMatchObject({ commands: [{ id: second, kind: 'part', changes: [{ tag: 148 }] }, { kind: 'photo' }] });
+  last().answer(true);
+  await settle();
+  bench.tiles.failed[0]?.again();
+  await settle();
+  expect(last().command).toMatchObject({ commands: [{ kind: 'part', changes: [{ tag: 147 }] }, { kind: 'photo' }] });
+});
+
+test('hardware that comes off while its part is being saved is joined to it', async () => {
+  const bench = await start();
+  const part = bench.part;
+  bench.photo(shot());
+  bench.addPiece();
+  await settle();
+  last().answer(true);
+  await settle();
+  expect(last().command).toMatchObject({ commands: [{ kind: 'joint', changes: [{ name: 'A' }, { of: part }] }, { kind: 'piece' }] });
+});
+
+test('what is not saved outlives the screen', async () => {
+  const bench = benchOf('kept');
+  view.job = 'kept';
+  await bench.refresh();
+  bench.photo(shot());
+  await settle();
+  last().answer(false);
+  await settle();
+  expect(benchOf('other').tiles.failed).toHaveLength(0);
+  expect(benchOf('kept').tiles.failed).toHaveLength(1);
+});
+
+test('nothing is saved into another job than its own', async () => {
+  const bench = await start();
+  bench.photo(shot());
+  bench.photo(shot());
+  await settle();
+  view.job = 'other';
+  last().answer(true);
+  await settle();
+  expect(sent).toHaveLength(1);
+  expect(bench.tiles.failed).toHaveLength(1);
+});
+
+test('a spoken note stays with its part, and what is not stored of it is tried again', async () => {
+  const bench = await start();
+  const part = bench.part;
+  const notes = new SpokenNotes(bench);
+  const note = notes.begin() ?? '';
+  const slice = (order: number) => ({ note, order, lasts: 3000, media_type: 'audio/webm', bytes: Promise.resolve(new ArrayBuffer(2)) });
+  bench.photo(shot());
+  bench.nextTag();
+  notes.keep(slice(1));
+  await settle();
+  last().answer(true);
+  await settle();
+  expect(last().command).toMatchObject({ commands: [{ kind: 'note', changes: [{ of: part }, {}] }, { kind: 'slice' }] });
+  last().answer(false);
+  await settle();
+  notes.keep(slice(2));
+  await settle();
+  expect(made(last().command)).toEqual(['note', 'slice']);
+  last().answer(true);
+  await settle();
+  expect(notes.safe).toBe(1);
+  bench.tiles.failed[0]?.again();
+  await settle();
+  expect(made(last().command)).toEqual(['slice']);
+  last().answer(true);
+  await settle();
+  expect(notes.safe).toBe(2);
+  expect(bench.tiles.failed).toHaveLength(0);
 });

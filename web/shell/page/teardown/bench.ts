@@ -3,7 +3,7 @@ import type { Change, Command, JointView, Shot as ShotKind, TeardownView } from 
 import type { Shot } from '../camera/viewfinder';
 import * as journal from '../journal';
 import { Orders } from './order';
-import { DEEP, SaveQueue } from './save-queue';
+import { DEEP, SaveQueue, type Work } from './save-queue';
 import { Tiles } from './tile';
 
 /** As many as stand side by side. */
@@ -11,6 +11,9 @@ export const SHOWN_NAMES = 3;
 
 /** A kind of step at the strip. */
 export type Step = 'photo' | 'piece' | 'value';
+
+/** What a part begins with, as it was on the screen when it was first spoken of. */
+interface Birth { assembly: string | null; tag: number | null }
 
 /** The joint in hand, also before the record knows it. */
 export interface JointInHand { id: string; name: string; pieces: number }
@@ -22,7 +25,7 @@ export interface JointInHand { id: string; name: string; pieces: number }
 export class Bench extends EventTarget {
   view: TeardownView | null = null;
   shotKind: ShotKind = 'plain';
-  readonly queue = new SaveQueue();
+  readonly queue: SaveQueue;
   readonly tiles = new Tiles();
 
   /** What was stored last from here, to be taken back. */
@@ -34,6 +37,7 @@ export class Bench extends EventTarget {
   private hand: journal.InHand;
   private namesOf: string | null = null;
   private readonly made = new Set<string>();
+  private readonly births = new Map<string, Birth>();
   private joint: JointInHand | null = null;
   /** Made before the part it holds. */
   private looseJoint: string | null = null;
@@ -43,6 +47,7 @@ export class Bench extends EventTarget {
   constructor(readonly job: string) {
     super();
     this.hand = journal.inHand(job);
+    this.queue = new SaveQueue(job);
     this.queue.addEventListener('depth', () => { this.tell(); });
   }
 
@@ -91,11 +96,21 @@ export class Bench extends EventTarget {
     return nextLetter([...this.view?.joints ?? [], ...this.view?.part?.joints ?? []]);
   }
 
+  /** Back at the strip: what the journal says is in hand, and what could not be stored is still here. */
+  resume(): void {
+    this.hand = journal.inHand(this.job);
+    this.view = null;
+    this.shotKind = 'plain';
+    this.joint = null;
+    this.lastStep = null;
+  }
+
   async refresh(): Promise<void> {
     const turn = ++this.asked;
     const { assembly, part } = this.hand;
-    const view = await desk.ask({ ask: 'teardown', assembly: assembly ?? undefined, part: part ?? undefined });
-    if (turn !== this.asked || part !== this.hand.part || view.view !== 'teardown') return;
+    // Without an answer the last one stays; the desk tells of trouble by itself.
+    const view = await desk.ask({ ask: 'teardown', assembly: assembly ?? undefined, part: part ?? undefined }).catch(() => null);
+    if (turn !== this.asked || part !== this.hand.part || view?.view !== 'teardown') return;
     this.view = view;
     // Gone with a kill before it was saved, or struck out elsewhere: the strip begins anew.
     if (this.hand.part && (!view.part || view.part.record.struck)) this.hold({ part: null });
@@ -129,6 +144,7 @@ export class Bench extends EventTarget {
   photo(picture: Shot, moment: 'before' | 'off' = this.view?.part?.record.values.off === false ? 'before' : 'off'): void {
     const { part, shotKind: shot } = this;
     if (!part) return;
+    this.bear(part);
     const id = newId();
     const command = newId();
     const taken = Date.now();
@@ -153,13 +169,14 @@ export class Bench extends EventTarget {
   write(changes: Change[], then?: (answer: Answer) => void): void {
     const { part } = this;
     if (!part) return;
-    this.put(part, () => this.made.has(part) || this.hand.part === part ? [{ do: 'change', ids: [part], changes }] : [this.making(part, changes)], then);
+    this.put(part, () => this.isThere(part) ? [{ do: 'change', ids: [part], changes }] : [this.making(part, changes)], then);
   }
 
   /** Does more that needs the part in hand; it is made first when there is none yet. */
-  put(part: string, commands: (blobs: readonly Beside[]) => Command[], then?: (answer: Answer) => void, blobs?: () => Promise<Beside[]>): void {
+  put(part: string, commands: (blobs: readonly Beside[]) => Command[], then?: (answer: Answer) => void, more: Pick<Work, 'blobs' | 'id'> = {}): void {
+    this.bear(part);
     this.queue.add({
-      ...(blobs && { blobs }),
+      ...more,
       command: (ready) => this.withPart(part, commands(ready)),
       settled: (answer) => {
         this.madeOf(part, answer);
@@ -177,13 +194,17 @@ export class Bench extends EventTarget {
     const joint = before ?? { id: newId(), name: this.nextJointName, pieces: 0 };
     this.joint = { ...joint, pieces: joint.pieces + 1 };
     const { part, hand: { assembly } } = this;
-    if (!before && !this.isRecorded) this.looseJoint = joint.id;
-    const create: Command = { do: 'create', id: joint.id, kind: 'joint', changes: [
-      { name: joint.name }, ...(assembly ? [{ assembly }] : []), ...(part && this.isRecorded ? [{ of: part }] : []) ] };
+    const create = (isThere: boolean): Command => ({ do: 'create', id: joint.id, kind: 'joint', changes: [
+      { name: joint.name }, ...(assembly ? [{ assembly }] : []), ...(part && isThere ? [{ of: part }] : []) ] });
     const piece: Command = { do: 'create', id: newId(), kind: 'piece', changes: [{ joint: joint.id }, { order: joint.pieces + 1 }] };
     this.queue.add({
-      command: () => ({ do: 'all', commands: before ? [piece] : [create, piece] }),
-      settled: (answer) => { this.pieceSettled(answer); this.step(answer, 'piece'); },
+      command: () => {
+        if (before) return { do: 'all', commands: [piece] };
+        const isThere = part !== null && this.isThere(part);
+        if (!isThere) this.looseJoint = joint.id;
+        return { do: 'all', commands: [create(isThere), piece] };
+      },
+      settled: (answer) => { this.pieceSettled(joint.id, answer); this.step(answer, 'piece'); },
     });
     this.tell();
   }
@@ -211,9 +232,10 @@ export class Bench extends EventTarget {
     this.tell();
   }
 
-  private pieceSettled(answer: Answer): void {
+  private pieceSettled(joint: string, answer: Answer): void {
     // Not stored: the count must not say so.
     if (!answer.ok) this.joint = null;
+    if (!answer.ok && this.looseJoint === joint) this.looseJoint = null;
     this.dispatchEvent(new CustomEvent<Answer>('settled', { detail: answer }));
     void this.refresh();
   }
@@ -240,27 +262,37 @@ export class Bench extends EventTarget {
 
   private madeOf(part: string, { ok }: Answer): void {
     if (!ok) return;
+    // Whatever lay loose when the part was made was joined to it.
+    if (!this.isThere(part)) this.looseJoint = null;
     this.made.add(part);
     if (this.hand.draft?.id === part) this.hold({ part, draft: null });
   }
 
   private withPart(part: string, commands: Command[]): Command {
+    if (this.isThere(part)) return { do: 'all', commands };
     const isMaking = commands.some((one) => one.do === 'create' && one.id === part);
-    const isThere = this.made.has(part) || this.hand.part === part || isMaking;
-    const all = isThere ? commands : [this.making(part, []), ...commands, ...this.joinJoint(part)];
-    return { do: 'all', commands: all };
+    const making = isMaking ? [] : [this.making(part, [])];
+    return { do: 'all', commands: [...making, ...commands, ...this.joinJoint(part)] };
+  }
+
+  private isThere(part: string): boolean {
+    return this.made.has(part) || this.hand.part === part;
+  }
+
+  // Its turn to be saved may come when another assembly and another tag are in hand already.
+  private bear(part: string): void {
+    const { assembly, draft } = this.hand;
+    if (!this.births.has(part) && !this.isThere(part)) this.births.set(part, { assembly, tag: draft?.id === part ? draft.tag : null });
   }
 
   private making(part: string, changes: Change[]): Command {
-    const { assembly, draft } = this.hand;
-    return { do: 'create', id: part, kind: 'part', changes: [
-      ...(assembly ? [{ assembly }] : []), ...(draft?.id === part ? [{ tag: draft.tag }] : []), ...changes ] };
+    const { assembly, tag } = this.births.get(part) ?? { assembly: null, tag: null };
+    return { do: 'create', id: part, kind: 'part', changes: [...(assembly ? [{ assembly }] : []), ...(tag === null ? [] : [{ tag }]), ...changes] };
   }
 
   // Hardware often comes off before the part has its first photo.
   private joinJoint(part: string): Command[] {
     const joint = this.looseJoint;
-    this.looseJoint = null;
     return joint ? [{ do: 'change', ids: [joint], changes: [{ of: part }] }] : [];
   }
 
@@ -270,6 +302,8 @@ export class Bench extends EventTarget {
     // While something is still being saved the record does not know the latest tag. And a number once shown may stand on a
     // bag already: it gives way only to one that is taken.
     if (isBusy || (draft && (this.queue.depth > 0 || draft.tag >= next))) return;
+    const birth = draft && this.births.get(draft.id);
+    if (birth) birth.tag = next;
     this.hold({ draft: { id: draft?.id ?? newId(), tag: next } });
   }
 
@@ -281,6 +315,16 @@ export class Bench extends EventTarget {
   private tell(): void {
     this.dispatchEvent(new Event('bench'));
   }
+}
+
+const benches = new Map<string, Bench>();
+
+/** The bench of a job. It outlives the screen: what could not be stored yet must not go with it. */
+export function benchOf(job: string): Bench {
+  const bench = benches.get(job) ?? new Bench(job);
+  benches.set(job, bench);
+  bench.resume();
+  return bench;
 }
 
 function nextLetter(joints: readonly JointView[]): string {

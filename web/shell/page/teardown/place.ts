@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { desk, newId } from '../../bridge/desk';
+import { desk } from '../../bridge/desk';
 import { CAMERA, CHOOSE, readPicture } from '../camera/pictures-in';
 import { Series } from '../camera/series';
 import { Viewfinder, type Shot } from '../camera/viewfinder';
@@ -20,7 +20,7 @@ import '../speak/hold-button';
 import type { Slice } from '../speak/spoken-note';
 import '../styles/teardown.css';
 import { words } from '../words';
-import { Bench } from './bench';
+import { benchOf } from './bench';
 import { joinedCounter } from './counter';
 import { wasTyping } from './more';
 import { nameChips } from './names';
@@ -28,6 +28,7 @@ import { endOf, sideInHand } from './side-of';
 import './sight';
 import type { Sight } from './sight';
 import { soFar } from './so-far';
+import { SpokenNotes } from './spoken-notes';
 import './strip';
 import { tagNumber } from './tag-number';
 
@@ -36,22 +37,22 @@ import { tagNumber } from './tag-number';
 export class TeardownPlace extends LightElement {
   @property({ attribute: false }) address!: Address;
   @state() private more = false;
-  @state() private noteSafe = 0;
   @state() private driver: 'left' | 'right' = 'right';
   @state() private jobName = '';
   @query('asf-sight') private sight!: Sight | null;
 
-  private readonly bench = new Bench(desk.current() ?? '');
+  private readonly bench = benchOf(desk.current() ?? '');
+  private readonly notes = new SpokenNotes(this.bench);
   private readonly finder = new Viewfinder();
   private readonly series = new Series(() => { this.shoot(); });
   private readonly wakeLock = new WakeLock();
   private readonly keeping = new KeepingWord(this);
-  private note = '';
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.bench.addEventListener('bench', this.redraw);
     this.bench.addEventListener('settled', this.settled);
+    this.notes.addEventListener('stored', this.spoken);
     this.finder.addEventListener('sight', this.redraw);
     desk.addEventListener('changed', this.changed);
     document.addEventListener('keydown', this.key);
@@ -64,6 +65,7 @@ export class TeardownPlace extends LightElement {
   override disconnectedCallback(): void {
     this.bench.removeEventListener('bench', this.redraw);
     this.bench.removeEventListener('settled', this.settled);
+    this.notes.removeEventListener('stored', this.spoken);
     this.finder.removeEventListener('sight', this.redraw);
     desk.removeEventListener('changed', this.changed);
     document.removeEventListener('keydown', this.key);
@@ -80,10 +82,10 @@ export class TeardownPlace extends LightElement {
       <div class="td-lower">
         ${soFar(this.bench)}
         ${this.waiting()}
-        <asf-strip .photos=${this.bench.isRecorded ? this.bench.view?.part?.photos ?? [] : []} .tiles=${[...this.bench.tiles.of(this.bench.part ?? '')]} .tag=${this.tag}></asf-strip>
+        <asf-strip .photos=${this.bench.isRecorded ? this.bench.view?.part?.photos ?? [] : []} .tiles=${[...this.bench.tiles.of(this.bench.part ?? '')]} .failed=${this.bench.tiles.failed} .tag=${this.tag}></asf-strip>
         ${nameChips(this.bench, this.nameIt)}
         <div class="pair td-pair">
-          <asf-hold-to-speak .begin=${this.beginNote} .slice=${this.slice} .safe=${this.noteSafe}></asf-hold-to-speak>
+          <asf-hold-to-speak .begin=${this.beginNote} .slice=${this.slice} .safe=${this.notes.safe}></asf-hold-to-speak>
           <asf-button icon="stuck" word=${this.isStuck ? words().teardown.stuckNow : words().teardown.stuck} pressed=${this.isStuck ? 'true' : 'false'} @click=${this.stuck}></asf-button>
         </div>
         <div class="td-bottom">
@@ -169,7 +171,7 @@ export class TeardownPlace extends LightElement {
     const text = words().teardown;
     this.finder.stir();
     if (!this.bench.nextTag()) { say(text.nothingYet(this.tag)); return; }
-    this.noteSafe = 0;
+    this.notes.forget();
     say(text.nowInHand(this.tag));
   };
 
@@ -181,24 +183,15 @@ export class TeardownPlace extends LightElement {
   };
 
   private readonly beginNote = (): string | null => {
-    if (!this.bench.part) return null;
     this.finder.stir();
-    this.noteSafe = 0;
-    this.note = newId();
-    return this.note;
+    return this.notes.begin();
   };
 
-  private readonly slice = ({ note, order, lasts, media_type, bytes }: Slice): void => {
-    const { part } = this.bench;
-    if (!part) return;
-    this.bench.put(part, ([blob]) => [
-      ...(order === 1 ? [{ do: 'create' as const, id: note, kind: 'note' as const, changes: [{ of: part }, { taken: Date.now() }] }] : []),
-      { do: 'create', id: newId(), kind: 'slice', changes: [{ of: note }, { order }, { lasts }, { blob: '$0' }, { media_type }, { length: blob?.bytes.byteLength ?? 0 }] },
-    ], ({ ok }) => {
-      if (!ok) return;
-      this.noteSafe = order;
-      say(words().speak.stored);
-    }, async () => [{ bytes: await bytes, media_type }]);
+  private readonly slice = (slice: Slice): void => { this.notes.keep(slice); };
+
+  private readonly spoken = (): void => {
+    say(words().speak.stored);
+    this.requestUpdate();
   };
 
   // With no sight the shutter opens the phone's own camera, or the chooser where there is no camera.

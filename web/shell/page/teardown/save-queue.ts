@@ -20,6 +20,10 @@ export class SaveQueue extends EventTarget {
   private readonly works: Work[] = [];
   private running = false;
 
+  constructor(private readonly job: string) {
+    super();
+  }
+
   get depth(): number {
     return this.works.length;
   }
@@ -33,7 +37,7 @@ export class SaveQueue extends EventTarget {
   private async run(): Promise<void> {
     this.running = true;
     for (let work = this.works[0]; work; work = this.works[0]) {
-      const answer = await save(work);
+      const answer = await this.save(work);
       this.works.shift();
       work.settled(answer);
       this.tell();
@@ -41,17 +45,19 @@ export class SaveQueue extends EventTarget {
     this.running = false;
   }
 
+  private async save(work: Work): Promise<Answer> {
+    try {
+      const blobs = await work.blobs?.();
+      // Another job was opened meanwhile: this waits until its own is.
+      if (desk.current() !== this.job) return { ok: false, problems: [] };
+      return await desk.command(work.command(blobs ?? []), blobs, work.id);
+    } catch {
+      // A picture that could not be made, or a desk that is gone: either way it is not saved, and is shown so.
+      return { ok: false, problems: [] };
+    }
+  }
+
   private tell(): void {
     this.dispatchEvent(new Event('depth'));
-  }
-}
-
-async function save(work: Work): Promise<Answer> {
-  try {
-    const blobs = await work.blobs?.();
-    return await desk.command(work.command(blobs ?? []), blobs, work.id);
-  } catch {
-    // A picture that could not be made, or a desk that is gone: either way it is not saved, and is shown so.
-    return { ok: false, problems: [] };
   }
 }

@@ -14,6 +14,8 @@ const MOST = 24;
 export class Strip extends LightElement {
   @property({ attribute: false }) photos: readonly PhotoView[] = [];
   @property({ attribute: false }) tiles: readonly Tile[] = [];
+  /** What is not saved, of any part: the next tag must not hide it. */
+  @property({ attribute: false }) failed: readonly Tile[] = [];
   @property() tag = '';
 
   private readonly pictures = new Pictures(this);
@@ -26,15 +28,14 @@ export class Strip extends LightElement {
     // Counted from what the database answered, so that the number never runs ahead of what is safe.
     const safe = kept.length + loose.filter(({ state }) => state === 'kept').length;
     const saving = loose.filter(({ state }) => state === 'saving').length;
-    const failed = loose.filter(({ state }) => state === 'failed');
     return html`<div class="td-strip">
       <div class="strip" role="group" aria-label=${text.stripName(this.tag)}>
         ${loose.map((tile) => html`<asf-photo .src=${tile.src} .state=${tile.state} label=${text.photoName(kept.length + 1)}></asf-photo>`)}
         ${[...kept].reverse().slice(0, MOST).map((photo, i) => this.kept(photo, kept.length - i))}
         ${loose.length + kept.length === 0 ? html`<span class="second td-none">${text.noPhotos}</span>` : nothing}
       </div>
-      ${failed.length > 0
-        ? html`<button type="button" class="td-again" @click=${() => { for (const tile of failed) tile.again(); }}><b>${text.failed(failed.length)}</b><span>${text.tryAgain}</span></button>`
+      ${this.failed.length > 0
+        ? html`<button type="button" class="td-again" @click=${() => { for (const tile of this.failed) tile.again(); }}><b>${text.failed(this.failed.length)}</b><span>${text.tryAgain}</span></button>`
         : loose.length + kept.length === 0 ? nothing : html`<p class="td-count"><b class="figure" data-safe=${safe}>${safe}</b><span>${text.safe}</span>${saving > 0 ? html`<span>${text.saving(saving)}</span>` : nothing}</p>`}
     </div>`;
   }

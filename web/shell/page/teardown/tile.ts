@@ -33,6 +33,10 @@ export class Tiles {
     this.tiles = this.tiles.filter((one) => !old.includes(one));
   }
 
+  drop(id: string): void {
+    this.tiles = this.tiles.filter((tile) => tile.id !== id);
+  }
+
   set(id: string, change: Partial<Pick<Tile, 'src' | 'state'>>): void {
     const tile = this.find(id);
     if (tile) Object.assign(tile, change);
