@@ -52,7 +52,8 @@ export interface RecordCalls {
   jobs(): JobLine[];
   begin(job: Id): void;
   open(job: Id): Recorded;
-  command(sent: Sent, beside: Beside[]): Recorded;
+  /** Refused when this job is not the open one. */
+  command(job: Id, sent: Sent, beside: Beside[]): Recorded;
   ask(query: Query): View;
   catchUp(): Id[];
   bringInBlob(name: Hash, bytes: TypedBytes): boolean;

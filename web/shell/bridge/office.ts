@@ -53,11 +53,18 @@ export class Office extends EventTarget implements DeskWork {
     this.#opened(job);
     return this.#answered(async () => {
       await this.#store.call('begin', job);
-      return this.#store.call('command', { id: newId(), command: { do: 'all', commands: [first, made] } }, []);
-    }).then((answer) => {
-      if (!answer.ok) this.#opened(before);
+      return this.#store.call('command', job, { id: newId(), command: { do: 'all', commands: [first, made] } }, []);
+    }).then(async (answer) => {
+      if (!answer.ok) await this.#back(before);
       return answer;
     });
+  }
+
+  /** The job that was open before one that could not be started: the worker is to have it open, too. */
+  async #back(job: string | null): Promise<void> {
+    this.#opened(job);
+    // What is wrong is told already; without an answer the worker refuses commands for a job it does not have open.
+    if (job !== null) await this.#store.call('open', job).catch(() => undefined);
   }
 
   async open(job: string): Promise<Answer> {
@@ -69,9 +76,10 @@ export class Office extends EventTarget implements DeskWork {
   }
 
   async command(command: Command, beside: Beside[] = [], id = newId()): Promise<Answer> {
+    const job = this.#job;
     this.#counted(1);
     try {
-      const answer = await this.#answered(() => this.#store.call('command', { id, command }, beside));
+      const answer = await this.#answered(() => this.#store.call('command', job ?? '', { id, command }, beside));
       if (answer.ok) askToPersist();
       return answer;
     } finally {

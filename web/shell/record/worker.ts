@@ -49,8 +49,10 @@ const calls: Carried<RecordCalls> = {
   jobs: async () => await record().jobs(),
   begin: (job) => inOrder.run(async () => record().begin(job)),
   open: (job) => inOrder.run(() => record().open(job)),
-  command: (sent, beside) =>
+  command: (job, sent, beside) =>
     idle.during(() => inOrder.run(async () => {
+      // Sent while another job was being opened: never written into that one.
+      if (record().current() !== job) throw { code: 'read-failed', detail: 'this job is not open' } satisfies Failure;
       const named = await nameBesides(sent, beside);
       hooks?.beforeCommand();
       const answer = await twice(() => record().command(named.sent, named.beside));
