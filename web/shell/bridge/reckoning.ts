@@ -39,7 +39,9 @@ export class Reckoning {
     signal?.addEventListener('abort', stop);
     try {
       const answer = await work(reckoner);
-      this.#warm = reckoner;
+      // Of two questions that ran at once one worker is enough to keep.
+      if (this.#warm) reckoner.line.end({ code: 'stopped', detail: 'not needed' });
+      else this.#warm = reckoner;
       return answer;
     } catch (error) {
       signal?.throwIfAborted();

@@ -6,8 +6,10 @@ export class Windows {
     if (!('BroadcastChannel' in self)) return;
     this.#channel = new BroadcastChannel('asfound');
     this.#channel.addEventListener('message', ({ data }: MessageEvent<Stored>) => {
-      // What cannot be read now is caught up with when this window is next looked at.
-      ears.hear(data.job, data.replica, data.last).catch(() => undefined);
+      ears.hear(data.job, data.replica, data.last).catch((error: unknown) => {
+        // What cannot be read now is caught up with when this window is next looked at. After a trap there is no such later.
+        if (error instanceof WebAssembly.RuntimeError) throw error;
+      });
     });
   }
 

@@ -22,6 +22,8 @@ export class JobFileOut extends LightElement {
   @state() private failed = '';
   @state() private stopped = false;
   private stop = new AbortController();
+  /** Photos taken from here on are not in the file. */
+  private began = 0;
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
 
   override disconnectedCallback(): void {
@@ -45,6 +47,7 @@ export class JobFileOut extends LightElement {
   readonly prepare = async (): Promise<void> => {
     this.stop = new AbortController();
     const { signal } = this.stop;
+    this.began = Date.now();
     [this.busy, this.file, this.failed, this.stopped, this.done, this.all] = [true, undefined, '', false, 0, 0];
     try {
       this.file = await desk.prepareJobFile((done, all) => { [this.done, this.all] = [done, all]; }, paperWords(), signal);
@@ -56,10 +59,10 @@ export class JobFileOut extends LightElement {
     }
   };
 
-  /** Only now does a file exist outside: the reminder counts from here. */
+  /** Only now does a file exist outside; it holds what there was when it was begun. */
   private readonly left = async (): Promise<void> => {
     const job = this.head.view?.job.id;
-    if (job) await carryOut({ do: 'change', ids: [job], changes: [{ handed_out: Date.now() }] });
+    if (job) await carryOut({ do: 'change', ids: [job], changes: [{ handed_out: this.began }] });
   };
 }
 
