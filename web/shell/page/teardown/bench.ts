@@ -7,7 +7,7 @@ import { DEEP, SaveQueue, type Work } from './save-queue';
 import { Tiles } from './tile';
 
 /** As many as stand side by side. */
-export const SHOWN_NAMES = 3;
+export const SHOWN_NAMES = 2;
 
 /** A kind of step at the strip. */
 export type Step = 'photo' | 'piece' | 'value';
