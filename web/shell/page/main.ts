@@ -3,8 +3,10 @@ import './styles/app.css';
 import './app';
 // The browser offers to install once, early: it has to be heard whatever place is shown.
 import './first/install';
+import { followInput } from './frame/input';
 import { followPreferences } from './frame/look';
 import { watchForUpdates } from './update';
 
 followPreferences();
+followInput();
 watchForUpdates();
