@@ -55,8 +55,15 @@ export class EditLine extends LightElement {
   private readonly start = (): void => {
     this.text = this.value;
     this.open = true;
-    void this.updateComplete.then(() => { this.querySelector<HTMLElement>('input, textarea')?.focus(); });
+    void this.updateComplete.then(() => { this.enter(); });
   };
+
+  // A figure is typed anew rather than mended: 20 over a 0 must not become 020.
+  private enter(): void {
+    const field = this.querySelector<HTMLInputElement | HTMLTextAreaElement>('input, textarea');
+    field?.focus();
+    if (this.kind !== 'text' && this.kind !== 'area') field?.select();
+  }
 
   private readonly typed = (event: Event): void => {
     if (!(event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement)) return;
