@@ -18,7 +18,7 @@ export const safeKeeping = {
   lost: (photos: number, entries: number) => (photos > 0 ? `If this device is lost, ${photos === 1 ? 'that photo is' : `those ${number(photos)} photos are`} lost.` : entries > 0 ? 'If this device is lost, what was written since is lost.' : ''),
   neverLost: (photos: number) => `If this device is lost, ${photos === 1 ? 'the photo is' : `all ${number(photos)} photos are`} lost.`, saves: 'A job file put anywhere else saves them.', safe: 'A job file holds everything up to then. Keep it somewhere else than this device.',
   remind: { lead: 'Remind me after ', or: ' or ', photos: (n: number) => count(n, 'photo'), days: (n: number) => count(n, 'day'), title: 'When to remind', photosLabel: 'After so many photos', daysLabel: 'Or after so many days', put: 'Set', set: 'Reminder set', fits: 'Without the browser’s promise the reminder comes at half of it.', wrong: 'Give a whole number, from 1.' },
-  make: 'Make a job file', cost: (size: number) => `about ${bytes(size)}`, rescue: 'Rescue page', rescueLead: 'It opens the storage without the app and saves all photos and entries to a file.',
+  make: 'Make a job file', cost: (size: number) => `about ${bytes(size)}`, rescue: 'Rescue page', rescueLead: 'The rescue page opens the storage without the app and saves all photos and entries to a file.',
   selfTest: 'Test this device',
   asking: 'Looking at the storage.',
 };
