@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Aim, Change, FieldName, Side, Units, Vocabulary } from '../../bridge/protocol';
+import type { Aim, Change, FieldName, RecordView, Side, Units, Vocabulary } from '../../bridge/protocol';
 import { KeepingWord } from '../frame/keeping-word';
 import * as journal from '../journal';
 import '../kit/button';
@@ -46,8 +46,8 @@ export class PlaceSettings extends LightElement {
     const { job, settings } = view;
     return html`<asf-section .label=${say.ofJob} .count=${say.ofJobCount}>
       ${job.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict}></asf-conflict>`)}
-      <asf-edit-line .label=${say.name} .value=${job.values.name ?? ''} key="job/${job.id}/name" .save=${(text: string) => this.put(say.name, text.trim() ? { name: text.trim() } : { clear: 'name' })}></asf-edit-line>
-      <asf-edit-line .label=${say.hour} .value=${this.hourText()} .shown=${html`${money(settings.hour_value)}${this.starting('hour_value')}`} kind="money" .currency=${settings.currency} .hint=${say.hourHint} key="job/${job.id}/hour" .save=${this.hour}></asf-edit-line>
+      <asf-edit-line .label=${say.name} .value=${job.values.name ?? ''} key="job/${job.id}/name" .record=${job} .save=${(text: string, record?: RecordView) => this.put(say.name, text.trim() ? { name: text.trim() } : { clear: 'name' }, record)}></asf-edit-line>
+      <asf-edit-line .label=${say.hour} .value=${this.hourText()} .shown=${html`${money(settings.hour_value)}${this.starting('hour_value')}`} kind="money" .currency=${settings.currency} .hint=${say.hourHint} key="job/${job.id}/hour" .record=${job} .save=${this.hour}></asf-edit-line>
       </asf-section>
       <div class="settings-choices">
         <asf-pick .label=${say.currency} .options=${this.currencies()} .value=${settings.currency} @asf-change=${(event: CustomEvent<{ value: string }>) => { void this.currency(event.detail.value); }}></asf-pick>
@@ -92,10 +92,10 @@ export class PlaceSettings extends LightElement {
     return [...new Set([...CURRENCIES, now])].map((code) => [code, currencySign(code) === code ? code : `${code} (${currencySign(code)})`] as const);
   }
 
-  private readonly hour = async (text: string): Promise<string | null> => {
+  private readonly hour = async (text: string, record?: RecordView): Promise<string | null> => {
     const say = words().settings;
     const hour_value = readMoney(text, this.live.view?.settings.currency ?? 'GBP');
-    return hour_value ? this.put(say.hour, { hour_value }) : say.wrongMoney;
+    return hour_value ? this.put(say.hour, { hour_value }, record) : say.wrongMoney;
   };
 
   /** With the currency goes the value of an hour: as many of the new one. */
@@ -106,8 +106,8 @@ export class PlaceSettings extends LightElement {
     await write(view.job, [{ currency }, { hour_value: { minor: Math.round(major * 10 ** minorDigits(currency)), currency } }], words().settings.saved(words().settings.currency));
   }
 
-  private put(label: string, change: Change): Promise<string | null> {
-    return putDown(this.live.view?.job, change, words().settings.saved(label));
+  private put(label: string, change: Change, record = this.live.view?.job): Promise<string | null> {
+    return putDown(record, change, words().settings.saved(label));
   }
 }
 

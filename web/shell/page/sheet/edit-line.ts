@@ -1,5 +1,6 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { RecordView } from '../../bridge/protocol';
 import * as journal from '../journal';
 import '../kit/button';
 import '../kit/field';
@@ -8,8 +9,11 @@ import '../kit/leader';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
 
-/** Puts a text down; answers with what is wrong with it, '' once it is stored, null when it was not stored. */
-export type Save = (text: string) => Promise<string | null>;
+/**
+ * Puts a text down over the record as it stood when the line was opened; answers with what is wrong with the text, '' once it
+ * is stored, null when it was not stored.
+ */
+export type Save = (text: string, record?: RecordView) => Promise<string | null>;
 
 /**
  * A value that opens to be changed. Every stroke goes to the journal; Enter and leaving the field put it down, Escape leaves
@@ -29,17 +33,22 @@ export class EditLine extends LightElement {
   /** Name in the journal. */
   @property() key = '';
   @property({ attribute: false }) suggestions: readonly string[] = [];
+  /** The record that the value is of, as it stands now. */
+  @property({ attribute: false }) record: RecordView | undefined;
   @property({ attribute: false }) save: Save = () => Promise.resolve('');
   @state() private open = false;
   @state() private text = '';
   @state() private wrong = '';
   private busy = false;
+  /** What was on the screen when the line was opened: a value that comes in meanwhile was not seen, and is not overwritten. */
+  private seen: RecordView | undefined;
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('key') || !this.key) return;
     const kept = journal.typedBefore(this.key);
     this.open = kept !== null && kept !== this.value;
     this.text = kept ?? '';
+    this.seen = this.record;
     this.wrong = '';
   }
 
@@ -54,6 +63,7 @@ export class EditLine extends LightElement {
 
   private readonly start = (): void => {
     this.text = this.value;
+    this.seen = this.record;
     this.open = true;
     void this.updateComplete.then(() => { this.enter(); });
   };
@@ -100,7 +110,7 @@ export class EditLine extends LightElement {
     let wrong: string | null = null;
     this.busy = true;
     try {
-      wrong = await this.save(text);
+      wrong = await this.save(text, this.seen);
     } finally {
       this.busy = false;
     }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Change, PartView } from '../../bridge/protocol';
+import type { Change, PartView, RecordView } from '../../bridge/protocol';
 import '../kit/choice';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
@@ -23,7 +23,7 @@ export class SheetMarks extends LightElement {
     const set = MARKS.filter((mark) => values[mark]);
     return html`<asf-section .label=${say.title} .count=${set.length ? '' : say.none}>
       <asf-choice many hide-label columns="2" .label=${say.title} .options=${MARKS.map((value) => ({ value, word: say[value] }))} .values=${set} @asf-change=${this.changed}></asf-choice>
-      ${values.stuck || values.tried ? html`<asf-edit-line kind="area" .label=${say.tried} .value=${values.tried ?? ''} key="part/${id}/tried" .save=${this.tried}></asf-edit-line>` : nothing}
+      ${values.stuck || values.tried ? html`<asf-edit-line kind="area" .label=${say.tried} .value=${values.tried ?? ''} key="part/${id}/tried" .record=${this.view?.record} .save=${this.tried}></asf-edit-line>` : nothing}
     </asf-section>`;
   }
 
@@ -34,9 +34,9 @@ export class SheetMarks extends LightElement {
     if (this.view) void write(this.view.record, [markChange(value, on)], on ? say.set(say[value]) : say.unset(say[value]));
   };
 
-  private readonly tried = (text: string): Promise<string | null> => {
+  private readonly tried = (text: string, record?: RecordView): Promise<string | null> => {
     const say = words().sheet;
-    return putDown(this.view?.record, text.trim() ? { tried: text.trim() } : { clear: 'tried' }, say.named.saved(say.marks.tried));
+    return putDown(record, text.trim() ? { tried: text.trim() } : { clear: 'tried' }, say.named.saved(say.marks.tried));
   };
 }
 

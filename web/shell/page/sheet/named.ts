@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Change, FieldName, PartView, Side } from '../../bridge/protocol';
+import type { Change, FieldName, PartView, RecordView, Side } from '../../bridge/protocol';
 import '../kit/choice';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
@@ -38,14 +38,14 @@ export class SheetNamed extends LightElement {
   private text(field: TextField, label: string): TemplateResult {
     const value = this.view?.record.values[field] ?? '';
     return html`<asf-edit-line .label=${label} .value=${value} key=${this.journalKey(field)} .kind=${field === 'remark' ? 'area' : 'text'}
-      .save=${(text: string) => this.put(label, text.trim() ? textChange(field, text.trim()) : { clear: field })}></asf-edit-line>`;
+      .record=${this.view?.record} .save=${(text: string, record?: RecordView) => this.put(label, text.trim() ? textChange(field, text.trim()) : { clear: field }, record)}></asf-edit-line>`;
   }
 
   private figure(field: FieldName, label: string, value: string, unit: string, read: (text: string) => Change | string): TemplateResult {
-    return html`<asf-edit-line .label=${label} .value=${value} .shown=${value && unit ? `${value}\u00a0${unit}` : value} kind="number" .unit=${unit} key=${this.journalKey(field)} .save=${(text: string) => {
-      if (!text.trim()) return this.put(label, { clear: field });
+    return html`<asf-edit-line .label=${label} .value=${value} .shown=${value && unit ? `${value}\u00a0${unit}` : value} kind="number" .unit=${unit} key=${this.journalKey(field)} .record=${this.view?.record} .save=${(text: string, record?: RecordView) => {
+      if (!text.trim()) return this.put(label, { clear: field }, record);
       const change = read(text);
-      return typeof change === 'string' ? Promise.resolve(change) : this.put(label, change);
+      return typeof change === 'string' ? Promise.resolve(change) : this.put(label, change, record);
     }}></asf-edit-line>`;
   }
 
@@ -74,9 +74,9 @@ export class SheetNamed extends LightElement {
       @asf-change=${(event: CustomEvent<{ value: Side | '' }>) => { void this.put(say.side, event.detail.value ? { side: event.detail.value } : { clear: 'side' }); }}></asf-choice>`;
   }
 
-  private put(label: string, change: Change): Promise<string | null> {
+  private put(label: string, change: Change, record = this.view?.record): Promise<string | null> {
     const say = words().sheet.named;
-    return putDown(this.view?.record, change, 'clear' in change ? say.cleared(label) : say.saved(label));
+    return putDown(record, change, 'clear' in change ? say.cleared(label) : say.saved(label));
   }
 
   private journalKey(field: string): string {
