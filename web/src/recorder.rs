@@ -161,10 +161,11 @@ impl<S: Store> Recorder<S> {
         Ok(())
     }
 
-    /// After a commit that failed: what of this replica is stored after all.
+    /// After a commit that failed: what is stored after all, be it sealed by another window by now. A number that is
+    /// taken must not be given again.
     async fn make_sure(&self, job: Id) -> Result<(), Failure> {
         if self.unsure.get() {
-            self.hear(job, self.replica, 0).await?;
+            self.catch_up(job).await?;
             self.unsure.set(false);
         }
         Ok(())
@@ -220,18 +221,28 @@ impl<S: Store> Recorder<S> {
         if self.knows_all(job, name, &entries) {
             return Ok(Vec::new());
         }
-        let healed = Write::Healed(job, name.to_string());
+        let healed = self.healed(job, name, &entries);
         // The line of a job that is not open is worked out anew.
-        let stale = JobLine::unknown(job);
-        self.store.commit(vec![Write::Chunk(job, name, bytes), healed, stale]).await?;
+        let mut writes = vec![Write::Chunk(job, name, bytes), JobLine::unknown(job)];
+        writes.extend(healed.iter().map(|name| Write::Healed(job, name.clone())));
+        self.store.commit(writes).await?;
         if self.current() != Some(job) {
             return Ok(Vec::new());
         }
         if let Some(open) = self.open.borrow_mut().as_mut() {
             open.loaded.chunks.insert(name);
-            open.loaded.damaged.remove(&name.to_string());
+            open.loaded.damaged.retain(|damaged| !healed.contains(damaged));
         }
         Ok(self.absorb(entries))
+    }
+
+    /// What a sound chunk makes good: itself, and single entries of it that were damaged before they were sealed.
+    fn healed(&self, job: Id, name: Hash, entries: &[Entry]) -> Vec<String> {
+        let open = self.open.borrow();
+        let open = open.as_ref().filter(|open| open.id == job);
+        let was_damaged = |name: &String| open.is_some_and(|open| open.loaded.damaged.contains(name));
+        let single = entries.iter().map(|entry| entry.id.to_string()).filter(was_damaged);
+        std::iter::once(name.to_string()).chain(single).collect()
     }
 
     /// Everything of the open job as chunks; what is not sealed is sealed for the occasion, in memory.

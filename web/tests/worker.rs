@@ -171,6 +171,23 @@ async fn a_damaged_chunk_is_told_and_set_aside_until_a_sound_one_comes() {
 }
 
 #[wasm_bindgen_test]
+async fn a_damaged_entry_is_told_and_set_aside_until_a_chunk_brings_it() {
+    let (name, first, job) = working("damaged-entry").await;
+    assert!(first.command(&create_part(chance::id(), None), vec![], clock::now()).await.ok);
+    let sound: Vec<chunk::Sealed> = first.chunks();
+    faults::flip_bit(&name, "tail").await.unwrap();
+
+    let second = recorder(&name).await;
+    assert_eq!(second.open(job).await.trouble.map(|trouble| trouble.code), Some(TroubleCode::ChunkDamaged));
+    for chunk in sound {
+        second.bring_in(job, chunk.name, chunk.bytes).await.unwrap();
+    }
+    let third = recorder(&name).await;
+    assert_eq!(third.open(job).await.trouble, None);
+    assert_eq!(faults::parts(&third), 1);
+}
+
+#[wasm_bindgen_test]
 async fn one_window_hears_what_another_stored() {
     let (name, first, job) = working("windows").await;
     let second = recorder(&name).await;
