@@ -156,6 +156,21 @@ fn one_flipped_bit_costs_one_member() {
     }
 }
 
+/// Breaks when a member whose path no longer reads as that of a chunk is passed over.
+#[test]
+fn no_flipped_bit_in_the_list_of_members_loses_an_entry_unsaid() {
+    let job = sample::job();
+    let whole = job_file(&job, &sample::Photos::new());
+    let list = whole.windows(4).position(|window| window == b"PK\x01\x02").unwrap();
+    for bit in list * 8..whole.len() * 8 {
+        let mut damaged = whole.clone();
+        damaged[bit / 8] ^= 1 << (bit % 8);
+        let Ok(file) = JobFile::open(&damaged[..], damaged.len() as u64) else { continue };
+        let (back, problems) = file.to_job();
+        assert!(back.record() == job.record() || !problems.is_empty(), "bit {} of byte {}", bit % 8, bit / 8 - list);
+    }
+}
+
 #[test]
 fn a_damaged_chunk_is_told_and_the_others_come_in() {
     let mut job = sample::job();

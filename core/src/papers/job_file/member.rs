@@ -72,6 +72,14 @@ impl MemberKind {
         }
     }
 
+    /// Whether a path was that of a chunk before it was damaged: entries must not stay away unsaid. What begins with `._` is
+    /// put beside every file by some systems when they pack a folder.
+    pub(super) fn was_chunk(path: &str) -> bool {
+        let file = path.rsplit('/').next().unwrap_or_default();
+        let told = file.ends_with(".chunk") || path.split('/').any(|part| part == "chunks");
+        Self::of(path) == Self::Text && told && !file.starts_with("._")
+    }
+
     /// The hash that its bytes must have.
     pub(super) const fn hash(self) -> Option<Hash> {
         match self {
@@ -93,6 +101,16 @@ mod tests {
         assert_eq!(MemberKind::of("photos/holiday.jpg"), MemberKind::Text);
         assert_eq!(MemberKind::of("job.json"), MemberKind::Text);
         assert_eq!(MemberKind::of(&format!("{hash}.jpg")), MemberKind::Text);
+    }
+
+    #[test]
+    fn a_damaged_path_of_a_chunk_is_known_for_one() {
+        let path = chunk_path(Hash::of(b"entries"));
+        let damaged = |from: &str, to: &str| MemberKind::was_chunk(&path.replacen(from, to, 1));
+        assert!(damaged("chunks/", "chunjs/") && damaged("chunks/", "chunks/x") && damaged("/", "o"));
+        assert!(damaged(".chunk", "/chunk") && MemberKind::was_chunk(&path[..13]));
+        assert!(!MemberKind::was_chunk(&path) && !damaged("chunks/", "__MACOSX/chunks/._"));
+        assert!(!MemberKind::was_chunk("photos/holiday.jpg") && !MemberKind::was_chunk("READ ME.txt"));
     }
 
     #[test]

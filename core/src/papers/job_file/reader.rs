@@ -66,6 +66,8 @@ impl<R: ReaderAt> JobFile<R> {
                 Err(error) => return self.problems.push(JobFileError::from(error).of_member("")),
             }
         }
+        let misnamed = self.members.iter().filter(|member| MemberKind::was_chunk(&member.path));
+        self.problems.extend(misnamed.map(|member| JobFileError::NameDiffers.of_member(&member.path)));
         if let Some(form) = self.form.filter(|form| *form > FORM) {
             self.problems.push(Problem::warning(Code::NewerForm).value("form", form).hint(Hint::UseNewer));
         }
