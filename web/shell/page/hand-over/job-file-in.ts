@@ -72,7 +72,7 @@ export class JobFileIn extends LightElement {
   private reported(report: MergeReport): TemplateResult {
     const say = words().handOver.bring;
     return html`<p class="title">${say.done}</p>
-      <div>${line(say.touched, report.touched.length)}${line(say.photosIn, report.photos)}${line(say.conflicts, this.conflicts)}</div>
+      <div>${report.job === desk.current() ? line(say.touched, report.touched.length) : line(say.newEntries, this.dry?.entries_new ?? 0)}${line(say.photosIn, report.photos)}${line(say.conflicts, this.conflicts)}</div>
       ${report.damaged.length ? html`<p class="reckoned">${say.damaged(report.damaged.length)}</p>` : nothing}
       <div class="pair">${report.job === desk.current() ? nothing : html`<asf-button icon="next" word=${say.openIt} @click=${() => { void this.open(report.job); }}></asf-button>`}
         ${this.conflicts ? html`<asf-button icon="caution" word=${say.toProblems} href="#/problems"></asf-button>` : nothing}${this.picker(say.another)}</div>`;

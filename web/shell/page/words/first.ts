@@ -3,7 +3,7 @@ import { count } from './format';
 /** The first screen, and what lies under the job's name. */
 export const first = {
   title: 'Start with the vehicle.',
-  about: 'After that, a photo and a tag number are a full record. It works with no signal, and nothing leaves this phone unless you hand it over.',
+  about: 'After that, a photo and a tag number are a full record. It works with no signal, and nothing leaves this device unless you hand it over.',
   jobs: 'Jobs on this device',
   start: 'Start a job',
   startCost: 'a name is enough',
