@@ -72,7 +72,7 @@ fn bare_read(browser: &Browser, kind: &str) -> anyhow::Result<f64> {
 
 fn job_file(browser: &Browser, profile: &Profile, peer: &Value, peer_extra: f64) -> anyhow::Result<Row> {
     let body = "const from = performance.now();
-        const file = await desk.prepareJobFile(undefined, { page: { language: 'en-GB' } });
+        const { file } = await desk.prepareJobFile(undefined, { page: { language: 'en-GB' } });
         return { spent: performance.now() - from, size: file.size };";
     let memory = Memory::watch(&profile.stored());
     let answer = browser.run_async_js(body, vec![])?;

@@ -78,6 +78,13 @@ export type ReckonQuestion =
   | { ask: 'read-job-file'; file: File }
   | { ask: 'list'; kind: 'parts-csv' | 'parts-html'; job: Id; name: string; query: PartsQuery; words: unknown };
 
+/** A job file on its way out. */
+export interface JobFileMade {
+  file: File;
+  /** Photos and sounds that the record names and that are not in it: missing here, or damaged. */
+  missing: number;
+}
+
 /** What lies in a job file, in the order in which it is to be brought in. */
 export interface JobFileContents {
   job?: Id;

@@ -1,13 +1,13 @@
 // What the page knows of the record: calls, answers and news. It holds no truth.
 
-import type { Beside, JobLine, ReckonQuestion } from './calls.ts';
+import type { Beside, JobFileMade, JobLine, ReckonQuestion } from './calls.ts';
 import type { Command, Problem, PartsQuery, Query, View } from './protocol.ts';
 import type { Keeping } from './keeping.ts';
 import type { DryRun, MergeReport, Progress } from './job-file.ts';
 import type { StoreTrouble } from './trouble.ts';
 import { Office } from './office.ts';
 
-export type { Beside, JobLine, ReckonQuestion } from './calls.ts';
+export type { Beside, JobFileMade, JobLine, ReckonQuestion } from './calls.ts';
 export type { Keeping } from './keeping.ts';
 export type { DryRun, MergeReport, Progress } from './job-file.ts';
 export type { StoreTrouble, TroubleCode } from './trouble.ts';
@@ -57,7 +57,7 @@ export interface Desk extends EventTarget {
   view(hash: string): Promise<Blob | null>;
   /** As it came. */
   photo(hash: string): Promise<Blob | null>;
-  prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<File>;
+  prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<JobFileMade>;
   readJobFile(file: File, signal?: AbortSignal): Promise<DryRun>;
   bringIn(file: File, dry: DryRun, progress?: Progress): Promise<MergeReport>;
   prepareList(kind: 'parts-csv' | 'parts-html', query: PartsQuery, words?: unknown): Promise<File>;

@@ -1,6 +1,6 @@
 // The desk at work: one open job, commands on their way, and what is wrong.
 
-import type { Beside, Failure, JobLine, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
+import type { Beside, Failure, JobFileMade, JobLine, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
 import type { Answer, DeskEvents, DeskWork } from './desk.ts';
 import { bringIn, type DryRun, type MergeReport, type Progress } from './job-file.ts';
 import { newId } from './id.ts';
@@ -107,8 +107,8 @@ export class Office extends EventTarget implements DeskWork {
     return blobOf(await this.#store.call('photo', hash));
   }
 
-  async prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<File> {
-    return (await this.#reckoning.ask({ ask: 'job-file', ...(await this.#openJob()), words }, { progress, signal })) as File;
+  async prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<JobFileMade> {
+    return (await this.#reckoning.ask({ ask: 'job-file', ...(await this.#openJob()), words }, { progress, signal })) as JobFileMade;
   }
 
   async readJobFile(file: File, signal?: AbortSignal): Promise<DryRun> {

@@ -1,9 +1,10 @@
 import { type Copy, JobFileOut } from '../pkg/reckon/reckon.js';
+import type { JobFileMade } from '../bridge/calls.ts';
 import type { Database } from './database.ts';
 import { newSink } from './sink.ts';
 
 /** Everything of a job in one file. No more than one photo is in memory. */
-export async function jobFileOut(database: Database, copy: Copy, name: string, words: unknown, progress: (done: number, of: number) => void): Promise<File> {
+export async function jobFileOut(database: Database, copy: Copy, name: string, words: unknown, progress: (done: number, of: number) => void): Promise<JobFileMade> {
   const sink = await newSink();
   try {
     const out = JobFileOut.begin(copy, words, (bytes) => sink.write(bytes));
@@ -11,12 +12,12 @@ export async function jobFileOut(database: Database, copy: Copy, name: string, w
     for (const [index, hash] of wanted.entries()) {
       progress(index, wanted.length);
       const bytes = await database.blob(hash);
-      // One that is missing or damaged must not hold back all others; the file says by itself what it does not hold.
+      // One that is missing or damaged must not hold back all others; it is told in the end.
       if (bytes) out.blob(hash, bytes);
     }
-    out.finish();
+    const missing = out.finish().length;
     progress(wanted.length, wanted.length);
-    return await sink.file(`${fileName(name)}.zip`, 'application/zip');
+    return { file: await sink.file(`${fileName(name)}.zip`, 'application/zip'), missing };
   } catch (error) {
     await sink.discard().catch(() => undefined);
     throw error;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
 import { carryOut } from '../carry-out';
+import '../kit/message';
 import '../kit/primary';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
@@ -19,6 +20,8 @@ export class JobFileOut extends LightElement {
   @state() private done = 0;
   @state() private all = 0;
   @state() private file: File | undefined;
+  /** Photos and sounds that could not be put into the file. */
+  @state() private missing = 0;
   @state() private failed = '';
   @state() private stopped = false;
   private stop = new AbortController();
@@ -38,6 +41,7 @@ export class JobFileOut extends LightElement {
       <p class="reckoned">${say.file.out} ${say.file.warn}</p>
       ${this.busy ? html`<asf-preparing stops .what=${say.preparing(say.file.title)} .done=${this.done} .all=${this.all} @asf-stop=${() => { this.stop.abort(); }}></asf-preparing>` : nothing}
       ${this.file ? html`<asf-prepared .file=${this.file} @asf-again=${this.prepare} @asf-left=${this.left}></asf-prepared>` : nothing}
+      ${this.file && this.missing > 0 ? html`<asf-message kind="alert" .happened=${say.file.missing(this.missing).happened} .safe=${say.file.missing(this.missing).safe} .todo=${say.file.missing(this.missing).todo}></asf-message>` : nothing}
       ${!this.busy && !this.file ? html`<asf-primary small .verb=${words().safeKeeping.make} icon="file" @click=${this.prepare}></asf-primary>` : nothing}
       ${this.stopped ? html`<p role="status">${say.stopped}</p>` : nothing}
       ${this.failed ? failure(this.failed) : nothing}</asf-section>`;
@@ -50,7 +54,8 @@ export class JobFileOut extends LightElement {
     this.began = Date.now();
     [this.busy, this.file, this.failed, this.stopped, this.done, this.all] = [true, undefined, '', false, 0, 0];
     try {
-      this.file = await desk.prepareJobFile((done, all) => { [this.done, this.all] = [done, all]; }, paperWords(), signal);
+      const made = await desk.prepareJobFile((done, all) => { [this.done, this.all] = [done, all]; }, paperWords(), signal);
+      [this.file, this.missing] = [made.file, made.missing];
     } catch (error) {
       if (signal.aborted) this.stopped = true;
       else this.failed = error instanceof Error ? error.message : String(error);
