@@ -16,6 +16,7 @@ export const kit = (trade: Vocabulary) => ({
   failed: 'not saved',
   kept: 'kept',
   notKept: 'not kept',
+  fileDue: 'file due',
   undo: 'Undo',
   close: 'Close',
   back: 'Back',
