@@ -46,7 +46,7 @@ export class HoldToSpeak extends LightElement {
       @pointerdown=${this.pointerDown} @pointerup=${this.up} @pointercancel=${this.cancel} @lostpointercapture=${this.up}
       @keydown=${this.keyDown} @keyup=${this.keyUp} @blur=${this.cancel} @click=${this.clicked} @contextmenu=${(event: Event) => { event.preventDefault(); }}>
       <asf-icon name=${isOn ? 'stop' : 'speak'}></asf-icon><span>${SpokenNote.isOffered ? word : text.none}</span>${
-        isOn ? html`<asf-stamp class="key-end" state=${this.safe > 0 ? 'kept' : 'saving'}></asf-stamp>` : nothing}</button>`;
+        isOn || this.safe > 0 ? html`<asf-stamp class="key-end" state=${this.safe > 0 ? 'kept' : 'saving'}></asf-stamp>` : nothing}</button>`;
   }
 
   private readonly pointerDown = (event: PointerEvent): void => {
