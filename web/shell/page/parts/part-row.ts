@@ -47,6 +47,6 @@ function standsAt(line: PartLine): TemplateResult | string {
   const where = place ? foundLetters(place, found) : '';
   const flags = line.stuck ? words().sheet.marks.stuck : '';
   const route = line.route ? routeWord(line.route) : '';
-  const pieces = [where, route, flags].filter((one) => one !== '');
+  const pieces = [flags, where, route].filter((one) => one !== '');
   return html`${pieces.map((piece, i) => html`${i > 0 ? ' · ' : nothing}${piece}`)}`;
 }
