@@ -10,7 +10,7 @@ export const rescue = {
   looking: 'Looking at what is stored.',
   nothing: 'Nothing is stored here, in this browser and at this address.',
   closed: (why: string) => `The storage does not open: ${why}. Close all other windows of the app and load this page again.`,
-  job: (name: string, entries: number, chunks: number) => `${name || 'A job without a name'}: ${count(chunks, 'sealed batch', 'sealed batches')} and ${count(entries, 'entry', 'entries')}`,
+  job: (name: string, entries: number, chunks: number) => `${name || 'A job without a name'}: ${count(chunks, 'bundle of entries', 'bundles of entries')}, ${count(entries, 'single entry', 'single entries')}`,
   photos: (n: number) => `${count(n, 'photo or sound', 'photos and sounds')}, for all jobs together`,
   damaged: (n: number) => `${count(n, 'damaged piece', 'damaged pieces')}, saved as found`,
   prepare: 'Put everything in a file',
