@@ -44,7 +44,7 @@ proptest! {
     #![proptest_config(cases(2_000))]
 
     /// The named lines add up to the expected cost, which is what the formula says when it is worked out otherwise.
-    /// Break: in `expected` leave the stripping again out; in `Expected::total` leave `own_time` out.
+    /// Break: in `Expected::total` leave `own_time` out.
     #[test]
     fn the_lines_add_up_to_the_formula(quotes in any_quotes(), hour in 0_i64..10_000) {
         for (quote, cost) in quotes.iter().zip(expected_costs(&quotes, value(hour))) {
@@ -56,7 +56,7 @@ proptest! {
     }
 
     /// A higher price, more hours or a higher value of an hour never make any quote cheaper.
-    /// Break: in `fallback` take the dearest by turning the comparison round for others; in `direct` subtract the hours.
+    /// Break: in `direct` subtract the hours.
     #[test]
     fn dearer_is_never_cheaper(quotes in any_quotes(), at in any::<prop::sample::Index>(), more in 1_i64..90_000, which in 0_u8..4) {
         let hour = value(2_000);

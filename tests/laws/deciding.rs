@@ -23,6 +23,10 @@ proptest! {
             };
             let _ = garage.command(0, Command::Change { ids: vec![part], changes: vec![change], seen: None });
         }
+        for choice in garage.ids(0, Kind::Choice).into_iter().step_by(2) {
+            let strike = Command::Change { ids: vec![choice], changes: vec![Change::Struck(true)], seen: None };
+            let _ = garage.command(0, strike);
+        }
         let job = &garage.devices[0];
         for part in job.ids(Kind::Part) {
             let values = job.record_view(part).expect("a part").values;

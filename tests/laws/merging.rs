@@ -22,7 +22,7 @@ proptest! {
     #![proptest_config(cases(1_000))]
 
     /// Merging is associative, commutative and idempotent, and adds nothing of its own.
-    /// Break: in `Record::absorb` drop entries whose number is below the last one of their replica.
+    /// Break: in `Record::absorb` drop every fifth entry.
     #[test]
     fn merging_is_a_join(steps in any_steps(), more in any_steps(), less in any_steps()) {
         let (a, b) = (Garage::after(&steps).devices[0].clone(), Garage::after(&more).devices[1].clone());
@@ -36,7 +36,7 @@ proptest! {
 
     /// However two devices record and exchange, after the last exchange a person sees the same on both, and the same as on
     /// a third that got everything at once.
-    /// Break: in `Job::index` leave out `self.find.replace`.
+    /// Break: in `Job::absorb` leave out what mentions a record that has changed.
     #[test]
     fn both_devices_come_to_the_same(steps in any_steps()) {
         let mut garage = Garage::after(&steps);

@@ -49,7 +49,7 @@ proptest! {
 
     /// Two devices never draw the same number, except from a block that both claimed before either had seen the other's
     /// claim; and one device never draws a number twice.
-    /// Break: in `next_tag_after` begin each block at nought; or draw on from a block that is full.
+    /// Break: in `next_tag_after` draw on from a block that is full.
     #[test]
     fn devices_draw_different_numbers(steps in any_draws()) {
         let mut garage = Garage::new();
