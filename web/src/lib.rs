@@ -9,6 +9,7 @@
 pub mod answer;
 pub mod chance;
 pub mod clock;
+mod contents;
 mod damage;
 pub mod exports;
 mod line;

@@ -3,8 +3,9 @@
 use std::collections::BTreeSet;
 
 use asfound_core::record::chunk::{self, ChunkError};
-use asfound_core::record::{Entry, Hash, Id};
+use asfound_core::record::{Entry, EntryId, Hash, Id};
 
+use crate::contents;
 use crate::store::{Failure, Quarantined, Store, TailRow, Write};
 
 /// What was found of a job.
@@ -31,6 +32,7 @@ pub async fn all<S: Store>(store: &S, job: Id) -> Result<Loaded, Failure> {
     let rows = store.tail(job).await?;
     unknown_chunks(store, job, &mut loaded).await?;
     entries(store, job, rows, &mut loaded).await;
+    make_good(store, job, &mut loaded).await?;
     Ok(loaded)
 }
 
@@ -71,6 +73,23 @@ pub async fn entries<S: Store>(store: &S, job: Id, rows: Vec<TailRow>, loaded: &
 pub(crate) fn sound(row: &TailRow) -> Option<Entry> {
     let entry = Entry::from_bytes(&row.bytes).ok()?;
     (Hash::of(&row.bytes) == row.hash && entry.id == row.entry).then_some(entry)
+}
+
+/// What was damaged and has come back otherwise is damaged no more.
+async fn make_good<S: Store>(store: &S, job: Id, loaded: &mut Loaded) -> Result<(), Failure> {
+    if loaded.damaged.is_empty() {
+        return Ok(());
+    }
+    let known: BTreeSet<EntryId> = loaded.entries.iter().map(|entry| entry.id).collect();
+    for name in std::mem::take(&mut loaded.damaged) {
+        if contents::is_made_good(store, job, &name, &known).await? {
+            // As when it was set aside: what cannot be written now is found again.
+            let _ = store.commit(vec![Write::Healed(job, name)]).await;
+        } else {
+            loaded.damaged.insert(name);
+        }
+    }
+    Ok(())
 }
 
 async fn set_aside<S: Store>(store: &S, job: Id, damaged: Quarantined, loaded: &mut Loaded) {

@@ -2,6 +2,7 @@
 
 use asfound_core::record::{Hash, Id, chunk};
 
+use crate::contents;
 use crate::load::sound;
 use crate::store::{Failure, Store, Write};
 
@@ -22,7 +23,7 @@ pub async fn seal<S: Store>(store: &S, job: Id, least: usize) -> Result<Option<H
         return Ok(None);
     }
     let sealed = chunk::seal(&entries);
-    let mut writes = vec![Write::Chunk(job, sealed.name, sealed.bytes)];
+    let mut writes = vec![contents::note(job, sealed.name, &entries), Write::Chunk(job, sealed.name, sealed.bytes)];
     writes.extend(entries.iter().map(|entry| Write::Sealed(job, entry.id)));
     store.commit(writes).await?;
     Ok(Some(sealed.name))

@@ -17,6 +17,7 @@ pub(crate) async fn passes<S: Store>(store: &S, salt: u8) {
     sealing_changes_nothing(store, job(salt, 3)).await;
     half_a_sealing_is_harmless(store, job(salt, 4)).await;
     sets_damage_aside(store, job(salt, 5)).await;
+    what_comes_back_otherwise_heals(store, job(salt, 6)).await;
     store.probe().await.unwrap();
 }
 
@@ -142,4 +143,24 @@ async fn sets_damage_aside<S: Store>(store: &S, job: Id) {
     assert!(!healed.damaged.contains(&name));
     let rest: Vec<Quarantined> = store.quarantined(job).await.unwrap();
     assert_eq!(rest.len(), 1);
+}
+
+/// A job file seals the same entries into other chunks than the database did.
+async fn what_comes_back_otherwise_heals<S: Store>(store: &S, job: Id) {
+    let entries = [entry(1, 1), entry(1, 2), entry(2, 7)];
+    store.commit(entries.iter().map(|entry| tail(job, entry)).collect()).await.unwrap();
+    let name = seal(store, job, 1).await.unwrap().unwrap();
+    let mut bytes = store.chunk(job, name).await.unwrap().unwrap();
+    *bytes.last_mut().unwrap() ^= 1;
+    store.commit(vec![Write::Chunk(job, name, bytes)]).await.unwrap();
+    assert_eq!(load::all(store, job).await.unwrap().damaged.len(), 1);
+
+    let others = entries.each_ref().map(|entry| asfound_core::record::chunk::seal(std::slice::from_ref(entry)));
+    for (place, chunk) in others.into_iter().enumerate() {
+        store.commit(vec![Write::Chunk(job, chunk.name, chunk.bytes)]).await.unwrap();
+        let missing = usize::from(place < 2);
+        assert_eq!(load::all(store, job).await.unwrap().damaged.len(), missing, "after {place}");
+    }
+    assert!(store.quarantined(job).await.unwrap().is_empty());
+    assert_eq!(loaded(store, job).await, entries);
 }
