@@ -212,3 +212,43 @@ fn what_cannot_be_read_ends_with_two_and_writes_nothing() {
     }
     assert!(!bench.path("out.zip").exists());
 }
+
+#[test]
+fn what_cannot_be_written_leaves_nothing_behind() {
+    let bench = Bench::new();
+    bench.front_brake();
+    fs::create_dir(bench.path("folder")).unwrap();
+    for words in [&["merge", "job.zip", "job.zip", "folder"][..], &["paper", "job.zip", "parts-csv", "folder"]] {
+        assert_eq!(bench.asfound(words).1, 2);
+        assert!(!bench.path("folder.part").exists(), "{words:?}");
+    }
+}
+
+#[test]
+fn a_byte_order_mark_in_front_of_the_commands_says_nothing() {
+    let bench = Bench::new();
+    bench.front_brake();
+    let said = bench.apply("job.zip", &format!("\u{feff}{}\n", rename("Hub")), "out.zip", "eeeeeeeeeeeeeeee");
+    assert_eq!((said.1, said.codes()), (0, vec![]));
+}
+
+#[cfg(unix)]
+#[test]
+fn a_word_that_is_no_text_is_answered() {
+    use std::os::unix::ffi::OsStrExt;
+    let word = std::ffi::OsStr::from_bytes(b"\xff.zip");
+    let output = Command::new(env!("CARGO_BIN_EXE_asfound")).args(["ask".as_ref(), word, "head".as_ref()]).output();
+    let output = output.unwrap();
+    let said: Value = serde_json::from_slice(&output.stdout).unwrap();
+    assert_eq!((output.status.code(), &said["problems"][0]["code"]), (Some(2), &Value::from("not-ours")));
+}
+
+/// Standard output takes nothing: the exit code still says that something went wrong, and nothing panics.
+#[cfg(target_os = "linux")]
+#[test]
+fn an_answer_that_cannot_be_told_ends_with_two() {
+    let full = fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
+    let mut door = Command::new(env!("CARGO_BIN_EXE_asfound"));
+    let output = door.args(["ask", "nowhere.zip", "head"]).stdout(full).output().unwrap();
+    assert_eq!((output.status.code(), output.stderr.len()), (Some(2), 0));
+}

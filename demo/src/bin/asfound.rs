@@ -1,5 +1,7 @@
 //! Works job files from a shell. `demo/PROTOCOL.md` describes every command and question.
 
+use std::ffi::OsString;
+use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -16,21 +18,28 @@ Standard output: {\"form\":1,\"view\":…,\"problems\":[…]}
 Exit: 0; 1 when a problem is an error; 2 when the input cannot be read.";
 
 fn main() -> ExitCode {
-    let words: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<OsString> = std::env::args_os().skip(1).collect();
     if words.iter().any(|word| word == "--help" || word == "-h") {
-        println!("{USAGE}");
-        return ExitCode::SUCCESS;
+        return say(USAGE, 0);
     }
-    match run(words) {
-        Ok(answer) => {
-            println!("{}", answer.to_json());
-            ExitCode::from(answer.exit_code())
-        }
-        Err(unreadable) => {
-            println!("{}", unreadable.into_answer().to_json());
-            ExitCode::from(2)
-        }
+    match text(words).and_then(run) {
+        Ok(answer) => say(&answer.to_json(), answer.exit_code()),
+        Err(unreadable) => say(&unreadable.into_answer().to_json(), 2),
     }
+}
+
+/// Says it on standard output; where nobody can be told, the exit code says that, too.
+fn say(text: &str, exit_code: u8) -> ExitCode {
+    let mut out = io::stdout().lock();
+    let said = writeln!(out, "{text}").and_then(|()| out.flush());
+    ExitCode::from(if said.is_ok() { exit_code } else { 2 })
+}
+
+/// A word that is no text cannot be told in an answer either.
+fn text(words: Vec<OsString>) -> Result<Vec<String>, Unreadable> {
+    let text =
+        |word: OsString| word.into_string().map_err(|_| Unreadable::asked("a word on the command line is not UTF-8"));
+    words.into_iter().map(text).collect()
 }
 
 fn run(words: Vec<String>) -> Result<Answer, Unreadable> {

@@ -11,9 +11,13 @@ use super::{Unreadable, not_there};
 /// Stands before the name of a file in the folder of photos, where a hash is wanted.
 const IN_FOLDER: &str = "$file:";
 
+/// Some editors put it in front of every text.
+const BYTE_ORDER_MARK: char = '\u{feff}';
+
 /// Reads commands, one a line, with the numbers of their lines; blank lines do not count.
 pub(super) fn read(path: &Path, photos: Option<&Path>) -> Result<Vec<(usize, Sent)>, Unreadable> {
     let text = fs::read_to_string(path).map_err(|error| Unreadable::file(path, &error))?;
+    let text = text.strip_prefix(BYTE_ORDER_MARK).unwrap_or(&text);
     let lines = (1..).zip(text.lines()).filter(|(_, line)| !line.trim().is_empty());
     let sent = lines.map(|(number, line)| {
         let problem = |problem: Problem| problem.value("file", path.display()).value("line", number);

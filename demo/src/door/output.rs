@@ -50,8 +50,12 @@ fn replace<T>(out: &Path, write: impl FnOnce(&mut File) -> Result<T, JobFileErro
     beside.push(".part");
     let beside = Path::new(&beside);
     let mut file = File::create(beside).map_err(told)?;
-    let written = write(&mut file).map_err(|error| Unreadable::of(error.of_file().value("file", out.display())))?;
-    file.sync_all().map_err(told)?;
-    fs::rename(beside, out).map_err(told)?;
-    Ok(written)
+    let written = write(&mut file)
+        .map_err(|error| Unreadable::of(error.of_file().value("file", out.display())))
+        .and_then(|written| file.sync_all().and_then(|()| fs::rename(beside, out)).map_err(told).map(|()| written));
+    if written.is_err() {
+        // What is wrong is told already; a part that cannot be taken away adds nothing to it.
+        let _ = fs::remove_file(beside);
+    }
+    written
 }
