@@ -4,6 +4,8 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 
 use asfound_core::job::{Context, Job, Query, Sent, View, apply, ask};
+use asfound_core::papers::job_file::blob_missing;
+use asfound_core::problem::Problem;
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Entry, EntryId, FieldName, Hash, Id, Replica, chunk};
 
@@ -30,6 +32,9 @@ struct Open {
     job: Job,
     loaded: Loaded,
 }
+
+/// Where the database knows whose it is.
+const DEVICE: &str = "device";
 
 /// A photo or sound that comes with a command.
 pub type Beside = (Hash, Blob);
@@ -115,6 +120,10 @@ impl<S: Store> Recorder<S> {
         if let Err(failure) = kept {
             return Answer::failed(failure).of(job);
         }
+        match self.keep_anew(job).await {
+            Ok(lost) => answer.problems.extend(lost),
+            Err(failure) => return Answer::failed(failure).of(job),
+        }
         if let Some(entry) = self.entry_of(sent.id) {
             answer.entry = Some(entry.id);
             answer.touched = touched(&entry);
@@ -149,6 +158,31 @@ impl<S: Store> Recorder<S> {
         }
         self.store.commit(beside.iter().flat_map(blob_writes).collect()).await?;
         self.read_back(beside).await
+    }
+
+    /// A database that no longer knows its device was taken away under the open window, and made again for this command:
+    /// everything that memory still holds is kept once more. Answers the photos and sounds that went with it.
+    async fn keep_anew(&self, job: Id) -> Result<Vec<Problem>, Failure> {
+        if self.store.meta(DEVICE).await?.is_some() {
+            return Ok(Vec::new());
+        }
+        let chunks = self.chunks();
+        let names: Vec<Hash> = chunks.iter().map(|chunk| chunk.name).collect();
+        let mut writes: Vec<Write> =
+            chunks.into_iter().map(|chunk| Write::Chunk(job, chunk.name, chunk.bytes)).collect();
+        writes.extend([Write::Meta(DEVICE.to_owned(), self.device.to_string()), JobLine::unknown(job)]);
+        self.store.commit(writes).await?;
+        if let Some(open) = self.open.borrow_mut().as_mut().filter(|open| open.id == job) {
+            open.loaded.chunks.extend(names);
+        }
+        let named = self.open.borrow().as_ref().map(|open| open.job.blobs()).unwrap_or_default();
+        let mut lost = Vec::new();
+        for hash in named.into_keys() {
+            if self.store.blob(hash).await?.is_none() {
+                lost.push(blob_missing(hash));
+            }
+        }
+        Ok(lost)
     }
 
     async fn read_back(&self, beside: &[Beside]) -> Result<(), Failure> {
@@ -320,12 +354,12 @@ fn blob_writes((hash, blob): &Beside) -> Vec<Write> {
 }
 
 async fn device_of<S: Store>(store: &S, fresh: Id) -> Result<Id, Failure> {
-    if let Some(known) = store.meta("device").await?.and_then(|text| text.parse().ok()) {
+    if let Some(known) = store.meta(DEVICE).await?.and_then(|text| text.parse().ok()) {
         return Ok(known);
     }
-    let first = store.commit(vec![Write::FirstMeta("device".to_owned(), fresh.to_string())]).await;
+    let first = store.commit(vec![Write::FirstMeta(DEVICE.to_owned(), fresh.to_string())]).await;
     // Another window may have been first: then its device is this one's, too.
-    match store.meta("device").await?.and_then(|text| text.parse().ok()) {
+    match store.meta(DEVICE).await?.and_then(|text| text.parse().ok()) {
         Some(known) => Ok(known),
         None => first.map(|()| fresh),
     }

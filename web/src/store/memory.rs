@@ -22,6 +22,13 @@ struct Kept {
     quarantine: BTreeMap<(Id, String), Vec<u8>>,
 }
 
+impl Memory {
+    /// Everything is gone, as when a database is taken away under an open window.
+    pub fn forget(&self) {
+        self.kept.take();
+    }
+}
+
 impl Kept {
     fn write(&mut self, write: Write) -> Result<(), Failure> {
         match write {
