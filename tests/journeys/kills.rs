@@ -104,6 +104,12 @@ impl Run<'_> {
         // What was being typed when it was killed stands open again; it is closed as a person would.
         browser.run_js("document.querySelector('asf-place-teardown dialog[open]')?.close()", vec![])?;
         browser.run_js(WORK, vec![json!(seed)])?;
+        // One kill in three falls anywhere from the start; the others once something was ticked, however slow the machine.
+        // A wait that ends without a tick is a kill anywhere, too.
+        if seed % 3 > 0 {
+            let ticked = "Object.values(window.__ticks ?? {}).some((ticks) => ticks > 0)";
+            browser.wait_for_js(ticked, Duration::from_secs(8)).ok();
+        }
         let shown = watched_until_killed(browser, moment)?;
         let browser = Browser::start(Engine::Chromium, Size::Phone, self.profile)?;
         browser.open(&self.address)?;
