@@ -28,6 +28,7 @@ export function buildPeers(count) {
   const withMini = (options) => (typed) => mini.search(typed, options).slice(0, SHOWN).map(({ id }) => id);
   peers = {
     core: (typed) => asked(typed, 'none'),
+    'no-rows': (typed) => asked(typed, 'none', 0),
     'as-listed': (typed) => asked(typed, 'assembly'),
     minisearch: withMini({ prefix: true, fuzzy: 0.2, combineWith: 'AND' }),
     'minisearch-or': withMini({ prefix: true, fuzzy: 0.2 }),
@@ -37,8 +38,8 @@ export function buildPeers(count) {
   return { built, parts: list.length };
 }
 
-function asked(find, group) {
-  const view = theRecord().ask({ ask: 'parts', find, group, struck: false, from: 0, count: SHOWN });
+function asked(find, group, count = SHOWN) {
+  const view = theRecord().ask({ ask: 'parts', find, group, struck: false, from: 0, count });
   return view.rows.map(({ id }) => id);
 }
 

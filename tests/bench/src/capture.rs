@@ -81,14 +81,16 @@ fn beside_bare(site: &Site, taps: &Taps, bytes: u64) -> anyhow::Result<Vec<Row>>
             .beside(format!("bare strict transaction: {}; ours {:.1} ×", bare.said(), ratio(&taps.command, &bare)))
             .target("≤ 1.5 × bare", ratio(&taps.command, &bare) <= 1.5),
     ];
-    let heavy = ask(&browser, "timedPhotosBeside(25, '12')")?;
-    let (ours, bare) = (Figures::read(&heavy["ours"])?, Figures::read(&heavy["bare"])?);
-    let bytes = heavy["bytes"].as_f64().unwrap_or_default();
-    rows.push(
-        Row::new(format!("Command → answer with a photo of {}", weight(bytes)), ours.said())
-            .beside(format!("bare strict transaction: {}; ours {:.1} ×", bare.said(), ratio(&ours, &bare)))
-            .target("≤ 250 / 600 ms; ≤ 1.5 × bare", met(&ours, &bare)),
-    );
+    for kind in ["small", "12"] {
+        let times = ask(&browser, &format!("timedPhotosBeside(25, '{kind}')"))?;
+        let (ours, bare) = (Figures::read(&times["ours"])?, Figures::read(&times["bare"])?);
+        let bytes = times["bytes"].as_f64().unwrap_or_default();
+        rows.push(
+            Row::new(format!("Command → answer without the app around it, a photo of {}", weight(bytes)), ours.said())
+                .beside(format!("bare strict transaction: {}; ours {:.1} ×", bare.said(), ratio(&ours, &bare)))
+                .target("≤ 250 / 600 ms; ≤ 1.5 × bare", met(&ours, &bare)),
+        );
+    }
     Ok(rows)
 }
 

@@ -55,7 +55,10 @@ fn main() -> anyhow::Result<()> {
         }
         eprintln!("== {name}");
         match measure() {
-            Ok(rows) => rows.iter().for_each(|row| table.push_str(&row.line())),
+            Ok(rows) => {
+                rows.iter().for_each(|row| table.push_str(&row.line()));
+                table.push_str(&row::load(name));
+            }
             Err(error) => {
                 failed += 1;
                 eprintln!("{name} FAILED: {error:#}");

@@ -49,3 +49,10 @@ pub(crate) fn failed(area: &str, error: &anyhow::Error) -> String {
     let first = error.to_string().lines().next().unwrap_or_default().replace('|', "/");
     format!("| {area} | not measured: {first} | | | **failed** |\n")
 }
+
+/// How busy the machine was in the last minute: on a busy one times are longer, and ratios less sure.
+pub(crate) fn load(area: &str) -> String {
+    let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
+    let minute = load.split(' ').next().unwrap_or_default();
+    format!("| *{area}: load of the machine in its last minute* | *{minute}* | | | |\n")
+}
