@@ -12,6 +12,11 @@ pub(crate) struct Field {
 }
 
 impl Field {
+    /// Whether each write was overwritten by another.
+    pub(crate) fn is_looped(&self) -> bool {
+        self.writes.iter().all(|(entry, _)| self.overwritten.contains(entry))
+    }
+
     /// What nobody overwrote; all of it where everything was overwritten in a circle.
     pub(crate) fn heads(&self) -> BTreeSet<Value> {
         let value = |(_, value): &(EntryId, Value)| value.clone();

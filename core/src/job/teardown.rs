@@ -74,12 +74,12 @@ impl Job {
     fn latest_places(&self) -> Vec<PlaceLine> {
         let mut latest: BTreeMap<Id, Millis> = BTreeMap::new();
         for place in self.standing_ids(Kind::Place) {
-            let made = self.item(place).and_then(|item| item.history(FieldName::Kind.id()).last().map(|head| head.at));
+            let made = self.item(place).and_then(|item| item.written_at(FieldName::Kind));
             latest.insert(place, made.unwrap_or_default());
         }
         for part in self.standing_ids(Kind::Part) {
             let Some(item) = self.item(part) else { continue };
-            let Some(head) = item.heads(FieldName::Place.id()).last().map(|head| head.at) else { continue };
+            let Some(head) = item.written_at(FieldName::Place) else { continue };
             if let Some(at) = item.read::<Id>(FieldName::Place).and_then(|place| latest.get_mut(&place)) {
                 *at = head.max(*at);
             }

@@ -14,6 +14,17 @@ pub struct Record {
     entries: BTreeMap<EntryId, Vec<Entry>>,
     items: BTreeMap<Id, Item>,
     done: BTreeSet<Id>,
+    /// Kept along the way, so that nobody looks through all entries for what is wrong.
+    tallies: BTreeMap<Replica, Tally>,
+    twice: BTreeSet<EntryId>,
+    looped: BTreeSet<(Id, FieldId)>,
+}
+
+/// How many numbers of a replica are here, from 1, and the last of them: equal when none is missing.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+struct Tally {
+    count: u64,
+    last: u64,
 }
 
 /// One record of whatever kind: all that was ever written to its fields, in order of field and identity.
@@ -79,8 +90,20 @@ impl Record {
                 continue;
             }
             let head = Head { entry: entry.id, at: entry.at, value: op.value.clone() };
-            self.items.entry(op.record).or_default().absorb(op.field, head, &op.over);
+            let item = self.items.entry(op.record).or_default();
+            item.absorb(op.field, head, &op.over);
+            if item.is_looped(op.field) {
+                self.looped.insert((op.record, op.field));
+            } else {
+                self.looped.remove(&(op.record, op.field));
+            }
             touched.push(op.record);
+        }
+        if !same.is_empty() {
+            self.twice.insert(entry.id);
+        } else if entry.id.seq > 0 {
+            let tally = self.tallies.entry(entry.id.replica).or_default();
+            *tally = Tally { count: tally.count + 1, last: tally.last.max(entry.id.seq) };
         }
         same.insert(place, entry);
         touched.sort_unstable();
@@ -139,10 +162,8 @@ impl Record {
     #[must_use]
     pub fn faults(&self) -> Vec<Fault> {
         let mut faults = self.missing().into_iter().map(Fault::Missing).collect::<Vec<_>>();
-        faults.extend(self.entries.iter().filter(|(_, same)| same.len() > 1).map(|(id, _)| Fault::EntryTwice(*id)));
-        for (id, item) in &self.items {
-            faults.extend(item.looped().into_iter().map(|field| Fault::OverwriteLoop(*id, field)));
-        }
+        faults.extend(self.twice.iter().map(|id| Fault::EntryTwice(*id)));
+        faults.extend(self.looped.iter().map(|(id, field)| Fault::OverwriteLoop(*id, *field)));
         faults.sort_unstable();
         faults
     }
@@ -151,14 +172,15 @@ impl Record {
     #[must_use]
     pub fn missing(&self) -> Vec<Missing> {
         let mut missing = Vec::new();
-        let mut before: Option<EntryId> = None;
-        for id in self.entries.keys() {
-            let expected =
-                before.filter(|last| last.replica == id.replica).map_or(1, |last| last.seq.saturating_add(1));
-            if id.seq > expected {
-                missing.push(Missing { replica: id.replica, first: expected, last: id.seq - 1 });
+        for (replica, _) in self.tallies.iter().filter(|(_, tally)| tally.count < tally.last) {
+            let id = |seq| EntryId { replica: *replica, seq };
+            let mut last = 0;
+            for here in self.entries.range(id(1)..=id(u64::MAX)).map(|(id, _)| id.seq) {
+                if here - last > 1 {
+                    missing.push(Missing { replica: *replica, first: last + 1, last: here - 1 });
+                }
+                last = here;
             }
-            before = Some(*id);
         }
         missing
     }
@@ -191,6 +213,17 @@ impl Item {
         let open = of_field(&self.open, field);
         let looped = if open.clone().next().is_none() { Some(of_field(&self.closed, field)) } else { None };
         open.chain(looped.into_iter().flatten())
+    }
+
+    /// Whether the writes to a field overwrite one another in a circle.
+    fn is_looped(&self, field: FieldId) -> bool {
+        of_field(&self.open, field).next().is_none() && of_field(&self.closed, field).next().is_some()
+    }
+
+    /// When a field got the value that is read, by the clock of whoever wrote it.
+    #[must_use]
+    pub fn written_at(&self, field: FieldName) -> Option<Millis> {
+        self.standing(field.id()).next_back().map(|head| head.at)
     }
 
     /// Fields whose writes overwrite one another in a circle.
