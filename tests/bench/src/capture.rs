@@ -68,7 +68,8 @@ fn beside_bare(site: &Site, taps: &Taps, bytes: u64) -> anyhow::Result<Vec<Row>>
     let browser = browser(Size::Phone, &profile)?;
     empty_job(site, &browser, "teardown")?;
     let bare = Figures::read(&ask(&browser, &format!("barePuts({bytes}, {TAPS})"))?)?;
-    let weight = |bytes: f64| format!("{:.2} MB", bytes / 1e6);
+    let weight =
+        |bytes: f64| if bytes < 1e5 { format!("{:.0} kB", bytes / 1e3) } else { format!("{:.1} MB", bytes / 1e6) };
     let ratio = |ours: &Figures, bare: &Figures| ours.p50() / bare.p50();
     let mut rows = vec![
         Row::new("Tap → the sight darkens, p50 / p95", taps.acknowledged.said())
