@@ -31,6 +31,8 @@ export class Office extends EventTarget implements DeskWork {
     if (withFaults) Object.assign(globalThis, { desk: this });
     for (const event of ['focus', 'pageshow'] as const) addEventListener(event, () => this.#looked());
     document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && this.#looked());
+    // Out of a freeze nothing else need happen: the window may have been in sight all the time.
+    document.addEventListener('resume', () => this.#looked());
   }
 
   jobs(): Promise<JobLine[]> {
