@@ -40,7 +40,8 @@ pub enum Command {
         ids: Vec<Id>,
         /// The values.
         changes: Vec<Change>,
-        /// The entries seen on screen, by field, as the view gave them. Left out: all that are here now were seen.
+        /// The entries seen on screen, by field, as the view gave them; for striking out those of all fields. Left out:
+        /// all that are here now were seen. What the same window wrote counts as seen by it.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         seen: Option<Seen>,
     },

@@ -4,7 +4,7 @@ use super::change::Change;
 use super::command::{Context, Seen};
 use super::whole::Job;
 use crate::problem::{Code, Hint, Problem, Severity};
-use crate::record::{EntryId, FieldName, Id, Item, Kind, Op, Stored};
+use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
 
 /// An entry that is being put together: what it would write, and what is wrong with it.
 pub(super) struct Draft<'a> {
@@ -138,18 +138,27 @@ impl<'a> Draft<'a> {
     /// The entries that a change overwrites: the heads that were seen.
     fn over(&self, id: Id, change: &Change, seen: Option<&Seen>) -> Vec<EntryId> {
         let Some(item) = self.job.item(id) else { return Vec::new() };
-        let field = change.field();
-        if *change == Change::Struck(true) {
-            return seen.map_or_else(|| item.all_head_entries(), |seen| seen_of_all(item, seen));
+        let of_field = |field: FieldName| {
+            let heads = item.head_entries(field.id()).into_iter();
+            heads.filter(move |head| self.was_seen(field, *head, seen)).collect()
+        };
+        if *change != Change::Struck(true) {
+            return of_field(change.field());
         }
-        let heads = item.head_entries(field.id());
-        match seen {
-            None => heads,
-            Some(seen) => {
-                let seen = seen.get(&field).map_or(&[][..], Vec::as_slice);
-                heads.into_iter().filter(|head| seen.contains(head)).collect()
-            }
+        // Striking out says something of the whole record.
+        if seen.is_none() {
+            return item.all_head_entries();
         }
+        let all: BTreeSet<EntryId> =
+            item.fields().filter_map(FieldName::of).flat_map(|field| -> Vec<EntryId> { of_field(field) }).collect();
+        all.into_iter().collect()
+    }
+
+    /// Whether a head of a field was seen by whoever changes it. What this window wrote itself it has seen, although its
+    /// screen may not show it yet.
+    fn was_seen(&self, field: FieldName, head: EntryId, seen: Option<&Seen>) -> bool {
+        let Some(seen) = seen else { return true };
+        head.replica == self.context.replica || seen.get(&field).is_some_and(|entries| entries.contains(&head))
     }
 
     /// Writes a field; a later write of the same field in this entry takes the place of an earlier one.
@@ -165,15 +174,4 @@ impl<'a> Draft<'a> {
             self.ops.push(op);
         }
     }
-}
-
-/// What striking out overwrites when it was said what was seen: of fields named there only what was seen, so that an edit
-/// that came in meanwhile brings the record back; of all others everything.
-fn seen_of_all(item: &Item, seen: &Seen) -> Vec<EntryId> {
-    let mut over = BTreeSet::new();
-    for field in item.fields() {
-        let seen = FieldName::of(field).and_then(|field| seen.get(&field));
-        over.extend(item.head_entries(field).into_iter().filter(|head| seen.is_none_or(|seen| seen.contains(head))));
-    }
-    over.into_iter().collect()
 }

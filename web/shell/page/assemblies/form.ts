@@ -10,6 +10,7 @@ import '../kit/choice';
 import '../kit/field';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 
 type SideChoice = Side | 'none';
@@ -100,8 +101,8 @@ export class AssemblyForm extends LightElement {
   private readonly strike = async (): Promise<void> => {
     if (!this.line) return;
     const { id, values } = this.line.record;
-    const { ok } = await carryOut({ do: 'change', ids: [id], changes: [{ struck: true }] }, words().assemblies.struck(values.name ?? words().assemblies.unnamed));
-    if (ok) this.tell('asf-made', { id });
+    const isStruck = await strikeOut(this.line.record, words().assemblies.struck(values.name ?? words().assemblies.unnamed));
+    if (isStruck) this.tell('asf-made', { id });
   };
 }
 

@@ -8,6 +8,7 @@ import '../kit/button';
 import '../kit/choice';
 import '../kit/field';
 import { LightElement } from '../kit/light-element';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import { readThickness, thickness } from './thickness';
 
@@ -52,7 +53,7 @@ export class Piece extends LightElement {
       <div class="pair">
         <asf-button word=${text.earlier} ?disabled=${this.number === 1} @click=${() => { this.tell('asf-move', { by: -1 }); }}></asf-button>
         <asf-button word=${text.later} ?disabled=${this.last} @click=${() => { this.tell('asf-move', { by: 1 }); }}></asf-button>
-        <asf-button icon="strike" word=${text.strike} label="${text.strike}, ${text.piece(this.number)}" @click=${() => { void this.write([{ struck: true }], text.struck(values.name ?? text.piece(this.number))); }}></asf-button></div>`;
+        <asf-button icon="strike" word=${text.strike} label="${text.strike}, ${text.piece(this.number)}" @click=${() => { void strikeOut(this.piece, text.struck(values.name ?? text.piece(this.number))); }}></asf-button></div>`;
   }
 
   private field(which: 'name' | 'size', label: string, hint: string, change: (value: string) => Change[]): TemplateResult {

@@ -15,6 +15,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import type { Address } from '../places';
 import '../styles/assemblies.css';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import { findJoint } from './find-joint';
 import './piece';
@@ -111,9 +112,8 @@ export class JointPlace extends LightElement {
 
   private readonly strike = async (): Promise<void> => {
     if (!this.joint) return;
-    const { id, values } = this.joint.record;
-    const { ok } = await carryOut({ do: 'change', ids: [id], changes: [{ struck: true }] }, words().joints.struck(words().joints.title(values.name ?? '')));
-    if (ok) location.hash = '#/teardown';
+    const { record } = this.joint;
+    if (await strikeOut(record, words().joints.struck(words().joints.title(record.values.name ?? '')))) location.hash = '#/teardown';
   };
 
   private readonly look = async (): Promise<void> => {

@@ -1,10 +1,10 @@
 import { html, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { RecordView } from '../../bridge/protocol';
-import { carryOut } from '../carry-out';
 import '../kit/button';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 
 /** The marks of a photo, to be moved or struck out. Tells `asf-move`. */
@@ -19,7 +19,7 @@ export class MarkList extends LightElement {
       const name = say.mark(i + 1, mark.values.shape === 'arrow' ? say.arrowWord : say.ringWord);
       return html`<li><span>${name}</span>
         <asf-button compact word=${say.moveMark} label="${say.moveMark}: ${name}" @click=${() => { this.tell('asf-move', { id: mark.id }); }}></asf-button>
-        <asf-button compact word=${say.strikeMark} label="${say.strikeMark}: ${name}" @click=${() => { void carryOut({ do: 'change', ids: [mark.id], changes: [{ struck: true }] }, say.struckMark); }}></asf-button></li>`;
+        <asf-button compact word=${say.strikeMark} label="${say.strikeMark}: ${name}" @click=${() => { void strikeOut(mark, say.struckMark); }}></asf-button></li>`;
     })}</ul></asf-section>`;
   }
 }

@@ -18,6 +18,7 @@ import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import '../styles/photo.css';
 import '../styles/sheet.css';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import { moment as momentWords } from '../words/format';
 import './mark-list';
@@ -169,7 +170,8 @@ export class PlacePhoto extends LightElement {
   }
 
   private async strike(struck: boolean): Promise<void> {
-    await carryOut({ do: 'change', ids: [this.photoId], changes: [{ struck }] }, struck ? words().photo.struck : words().photo.brought);
+    const record = this.live.view?.record;
+    if (record) await strikeOut(record, struck ? words().photo.struck : words().photo.brought, struck);
   }
 }
 

@@ -8,6 +8,7 @@ import '../kit/button';
 import '../kit/field';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import { moment, number } from '../words/format';
 import './spoken';
@@ -46,7 +47,7 @@ export class SheetNotes extends LightElement {
     return html`${slices.length ? html`<asf-spoken .slices=${slices}></asf-spoken>` : nothing}
       ${text ? html`<p class="note-text">${text}</p>` : nothing}
       <p class="note-foot second">${taken === undefined ? nothing : moment(new Date(taken))}
-        <asf-button compact plain word=${say.strike} @click=${() => { void carryOut({ do: 'change', ids: [record.id], changes: [{ struck: true }] }, say.struck); }}></asf-button></p>`;
+        <asf-button compact plain word=${say.strike} @click=${() => { void strikeOut(record, say.struck); }}></asf-button></p>`;
   }
 
   private readonly typed = (event: Event): void => {

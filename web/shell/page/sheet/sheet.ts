@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { carryOut, takeBack } from '../carry-out';
+import { takeBack } from '../carry-out';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
 import '../kit/empty';
@@ -10,6 +10,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { tagFigures } from '../parts/tag-figures';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import './conflict';
 import './first-word';
@@ -83,7 +84,8 @@ export class PartSheet extends LightElement {
 
   private async strike(struck: boolean): Promise<void> {
     const say = words().sheet.strike;
-    await carryOut({ do: 'change', ids: [this.partId], changes: [{ struck }] }, struck ? say.done : say.brought);
+    const record = this.live.view?.record;
+    if (record) await strikeOut(record, struck ? say.done : say.brought, struck);
   }
 }
 

@@ -22,6 +22,7 @@ import type { Address } from '../places';
 import '../sheet/conflict';
 import '../styles/sheet.css';
 import '../styles/stores.css';
+import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import './place-chooser';
 import { nameOf, withAllInside, type PlaceChosen } from './place-chooser';
@@ -89,7 +90,7 @@ export class PlaceStores extends LightElement {
     const children = this.directlyIn(line.record.id);
     const lying = (this.parts.view?.rows ?? []).filter((part) => part.place.length === line.path.length);
     return html`
-      ${line.record.struck ? html`<asf-message .happened=${say.isStruck}><asf-button icon="bring" word=${say.bring} @click=${() => { void this.change([{ struck: false }], say.brought(nameOf(line))); }}></asf-button></asf-message>` : nothing}
+      ${line.record.struck ? html`<asf-message .happened=${say.isStruck}><asf-button icon="bring" word=${say.bring} @click=${() => { void strikeOut(line.record, say.brought(nameOf(line)), false); }}></asf-button></asf-message>` : nothing}
       ${line.record.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict}></asf-conflict>`)}
       ${children.length ? html`<asf-section .label=${say.inside} .count=${String(children.length)}>${this.list(children)}</asf-section>` : nothing}
       <asf-section .label=${say.lying} .count=${say.parts(line.parts)}>
@@ -132,7 +133,7 @@ export class PlaceStores extends LightElement {
     const within = line ? withAllInside(this.places.view?.places ?? [], line.record.id) : new Set<string>();
     return html`
       <asf-dialog .open=${named} .label=${this.doing === 'rename' ? say.rename : line ? say.makeIn(nameOf(line)) : say.make} .body=${named ? this.form() : nothing} @asf-close=${close}></asf-dialog>
-      <asf-dialog .open=${this.doing === 'strike'} .label=${say.strike} .body=${strike} .actions=${html`<asf-button icon="strike" word=${say.strike} @click=${() => { close(); if (line) void this.change([{ struck: true }], say.struck(nameOf(line))); }}></asf-button>`} @asf-close=${close}></asf-dialog>
+      <asf-dialog .open=${this.doing === 'strike'} .label=${say.strike} .body=${strike} .actions=${html`<asf-button icon="strike" word=${say.strike} @click=${() => { close(); if (line) void strikeOut(line.record, say.struck(nameOf(line))); }}></asf-button>`} @asf-close=${close}></asf-dialog>
       ${line ? html`<asf-place-chooser .open=${this.doing === 'move'} .label=${say.moveTitle(nameOf(line))} none=${say.top} except=${within.size ? line.record.id : ''} @asf-close=${close} @asf-place=${this.moved}></asf-place-chooser>` : nothing}`;
   }
 
