@@ -7,13 +7,13 @@ macro_rules! declarations {
 /// The declarations of every type that crosses between the page and the workers, as one TypeScript module.
 #[must_use]
 pub fn declarations() -> String {
-    use crate::costing::{BreakEven, CostLine, CostView, LineKind, QuoteCost, WhyNot};
+    use crate::costing::*;
     use crate::job::vocabulary as words;
     use crate::job::*;
     use crate::papers::job_file::DryRun;
     use crate::papers::{Columns, MarkWords, PageWords, PaperWords, RouteWords, SideWords, StandingWords};
     use crate::problem::{Code, Hint, Problem, Severity, Site};
-    use crate::quantity::{Chance, Currency, Estimate, Mass, Millis, Minutes, Money};
+    use crate::quantity::{Chance, Currency, Day, Estimate, ExchangeRate, Mass, Millis, Minutes, Money};
     use crate::record::{EntryId, FieldName, Hash, Id, Kind, Replica};
     let declarations = declarations![
         Id,
@@ -29,6 +29,8 @@ pub fn declarations() -> String {
         Chance,
         Mass,
         Millis,
+        Day,
+        ExchangeRate,
         words::Side,
         words::Vocabulary,
         words::Units,
@@ -41,6 +43,7 @@ pub fn declarations() -> String {
         words::Check,
         words::Route,
         words::Certainty,
+        words::Correctness,
         words::Standing,
         Change,
         Values,
@@ -80,6 +83,16 @@ pub fn declarations() -> String {
         CostLine,
         LineKind,
         BreakEven,
+        Flip,
+        Beyond,
+        Input,
+        WhatIf,
+        KitView,
+        CoverView,
+        Overtaken,
+        StartingValues,
+        TotalsView,
+        PurchaseView,
         WhyNot,
         Problem,
         Severity,

@@ -60,7 +60,7 @@ proptest! {
         let money = |minor| Change::Cash(Money::from_minor(minor, Currency::GBP));
         let changes = vec![Change::Of(part), Change::Route(Route::Buy), money(cash)];
         let _ = garage.command(0, Command::Create { id: quote, kind: Kind::Quote, changes });
-        let _ = garage.command(0, Command::Choose { id: choice, quote, who: Some("Ada".to_owned()) });
+        let _ = garage.command(0, Command::Choose { id: choice, quote, part: None, who: Some("Ada".to_owned()) });
         let _ = garage.command(0, Command::Change { ids: vec![quote], changes: vec![money(later)], seen: None });
         let job = &garage.devices[0];
         let values = job.record_view(choice).expect("decided").values;

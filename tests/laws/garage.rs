@@ -172,7 +172,7 @@ impl Garage {
             }
             Deed::Choose(quote) => {
                 let quote = self.pick(device, &[Kind::Quote], *quote)?;
-                Command::Choose { id: self.fresh(), quote, who: Some("Ada".to_owned()) }
+                Command::Choose { id: self.fresh(), quote, part: None, who: Some("Ada".to_owned()) }
             }
             Deed::Split(part) => {
                 let part = self.pick(device, &[Kind::Part], *part)?;

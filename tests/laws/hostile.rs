@@ -53,7 +53,7 @@ pub(crate) fn any_command() -> impl Strategy<Value = Command> {
             let into = into.into_iter().map(|(id, quantity)| SplitOff { id, name: None, quantity });
             Command::Split { part, into: into.collect() }
         }),
-        (any_id(), any_id()).prop_map(|(id, quote)| Command::Choose { id, quote, who: None }),
+        (any_id(), any_id()).prop_map(|(id, quote)| Command::Choose { id, quote, part: None, who: None }),
     ];
     leaf.prop_recursive(2, 8, 4, |inner| {
         prop::collection::vec(inner, 0..4).prop_map(|commands| Command::All { commands })
@@ -153,9 +153,9 @@ fn every_query_is_asked() {
         match query {
             Q::Head | Q::Assemblies | Q::Places | Q::Problems => {}
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
-            Q::Cost { .. } | Q::History { .. } => {}
+            Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 10);
+    assert_eq!(kinds.len(), 11);
 }

@@ -48,7 +48,7 @@ fn stale_choice() -> Vec<Problem> {
     let _ = garage.command(0, Command::Create { id: part, kind: Kind::Part, changes: vec![] });
     let changes = vec![Change::Of(part), Change::Route(Route::Buy)];
     let _ = garage.command(0, Command::Create { id: quote, kind: Kind::Quote, changes });
-    let _ = garage.command(0, Command::Choose { id: choice, quote, who: None });
+    let _ = garage.command(0, Command::Choose { id: choice, quote, part: None, who: None });
     assert_eq!(troubles(&garage.devices[0]), vec![]);
     let _ = garage.command(0, change(part, Change::CannotBeBought(true)));
     let barred = troubles(&garage.devices[0]);

@@ -2,13 +2,15 @@
 
 use asfound_core::job::vocabulary::{Route, Standing};
 use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
+use asfound_core::quantity::Day;
 use asfound_core::record::Id;
 
 pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Route, Group::Standing, Group::None];
 
 /// Every query about records of these ids.
 pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
-    let mut queries = vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems];
+    let mut queries =
+        vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
     }
@@ -23,7 +25,11 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         queries.push(Query::Teardown { assembly: Some(id), part: Some(id) });
         queries.push(Query::Part { part: id });
         queries.push(Query::Photo { photo: id });
-        queries.push(Query::Cost { part: id });
+        let set = serde_json::from_value(
+            serde_json::json!({ "quotes": { id.to_string(): { "cash": 1 } }, "job": { "years": 3 } }),
+        );
+        queries.push(Query::Cost { part: id, today: Day::parse("1999-12-31"), set: set.ok() });
+        queries.push(Query::Cost { part: id, today: None, set: None });
         queries.push(Query::History { id });
         queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));
         queries.push(parts(PartsQuery { place: Some(id), group: Group::Place, ..PartsQuery::default() }));

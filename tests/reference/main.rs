@@ -2,4 +2,5 @@
 
 mod calendar;
 mod currencies;
+mod engineering_economy;
 mod expected_cost;

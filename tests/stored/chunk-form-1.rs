@@ -101,7 +101,7 @@ fn listing() -> String {
         "kind" Kind::ALL; "side" words::Side::ALL; "vocabulary" words::Vocabulary::ALL; "units" words::Units::ALL;
         "aim" words::Aim::ALL; "triage" words::Triage::ALL; "moment" words::Moment::ALL; "shot" words::Shot::ALL;
         "shape" words::Shape::ALL; "place" words::PlaceKind::ALL; "check" words::Check::ALL; "route" words::Route::ALL;
-        "certainty" words::Certainty::ALL; "standing" words::Standing::ALL; "why-not" WhyNot::ALL;
+        "certainty" words::Certainty::ALL; "correctness" words::Correctness::ALL; "standing" words::Standing::ALL; "why-not" WhyNot::ALL;
     }
     listing
 }

@@ -20,7 +20,8 @@ fn views(job: &Job) -> String {
     let queries = [Query::Head, Query::Assemblies, Query::Parts(PartsQuery::default()), Query::Places, Query::Problems];
     let views = queries.iter().map(|query| ask(job, query, device));
     let parts = job.ids(asfound_core::record::Kind::Part).flat_map(|part| {
-        [Query::Part { part }, Query::Cost { part }, Query::History { id: part }].map(|query| ask(job, &query, device))
+        [Query::Part { part }, Query::Cost { part, today: None, set: None }, Query::History { id: part }]
+            .map(|query| ask(job, &query, device))
     });
     serde_json::to_string(&views.chain(parts).collect::<Vec<_>>()).unwrap()
 }

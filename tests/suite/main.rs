@@ -1,5 +1,6 @@
 //! Cases over the whole core: what leaves the phone, and comes back.
 
+mod costing;
 mod job_file;
 mod lists;
 mod sample;

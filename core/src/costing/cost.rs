@@ -1,154 +1,229 @@
 use super::break_even::break_evens;
-use super::quote::{Figures, figures, why_not};
-use super::view::{CostLine, CostView, LineKind, QuoteCost};
-use crate::job::Job;
+use super::expected::{Cost, cheapest, costs};
+use super::figures::{Terms, figures, in_job_currency, whole};
+use super::flips::flips;
+use super::input::Setting;
+use super::kit::{KitView, kit, kits_for, shared};
+use super::limits::{WhyNot, why_not};
+use super::spread::{Spread, open_with, ranges, spreads};
+use super::starting::starting_values;
+use super::view::{CostLine, CostView, LineKind, Overtaken, QuoteCost};
+use super::what_if::WhatIf;
 use crate::job::vocabulary::{Certainty, Route};
-use crate::quantity::{Estimate, Money};
+use crate::job::{Job, RecordView};
+use crate::quantity::{Day, Estimate, Minutes, Money};
 use crate::record::{FieldName, Id, Item, Kind};
 
-/// The expected cost of a quote, in named lines that add up to it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Expected {
-    /// Cash, minor units.
-    pub cash: f64,
-    /// Own hours × value of an hour, minor units.
-    pub own_time: f64,
-    /// Chance × (fallback + hours to strip again × value of an hour), minor units.
-    pub risk: f64,
-    /// The quote that is fallen back on.
-    pub fallback: Option<Id>,
+/// The quotes of a part as they stand in the record.
+struct Quoted<'a> {
+    items: Vec<(&'a Item, Option<WhyNot>)>,
+    setting: Setting,
+    kits: Vec<KitView>,
 }
 
-impl Expected {
-    /// The sum of the lines, minor units.
-    #[must_use]
-    pub fn total(&self) -> f64 {
-        self.cash + self.own_time + self.risk
+/// The quotes of a part with what they cost, without what would change it.
+pub(super) struct Priced<'a> {
+    items: Vec<(&'a Item, Option<WhyNot>)>,
+    setting: Setting,
+    spreads: Vec<Spread>,
+    kits: Vec<KitView>,
+    best: Option<usize>,
+    pub(super) views: Vec<QuoteCost>,
+    pub(super) chosen: Option<RecordView>,
+    pub(super) overtaken: Option<Overtaken>,
+}
+
+impl Priced<'_> {
+    /// The allowed quote of the least present value.
+    pub(super) fn cheapest(&self) -> Option<Id> {
+        self.best.map(|at| self.setting.quotes[at].id)
+    }
+
+    /// The quote that was chosen.
+    pub(super) fn chosen_quote(&self) -> Option<Id> {
+        self.chosen.as_ref().and_then(|choice| choice.values.quote)
     }
 }
 
-/// What a quote costs if nothing goes wrong: cash + own hours × value of an hour, minor units.
-pub(super) fn direct(figures: &Figures, hour_value: Money) -> f64 {
-    #[expect(clippy::cast_precision_loss, reason = "money within bounds is below 2^53")]
-    let cash = figures.cash as f64;
-    cash + figures.own_time.at(hour_value).minor
-}
-
-/// The quote that is fallen back on when `figures` fails: the one among the other allowed quotes that costs least if
-/// nothing goes wrong; of equal ones the first by id, so that the order of quotes does not matter.
-pub(super) fn fallback<'a>(figures: &Figures, all: &'a [Figures], hour_value: Money) -> Option<&'a Figures> {
-    let others = all.iter().filter(|other| other.allowed && other.id != figures.id);
-    others.min_by(|a, b| direct(a, hour_value).total_cmp(&direct(b, hour_value)).then(a.id.cmp(&b.id)))
-}
-
-/// Expected cost of every quote:
-/// cash + hours × value of an hour + chance × (cheapest other allowed quote + hours to strip again × value of an hour).
-///
-/// Expectation over two outcomes, each weighted by its chance (decision-tree roll-back, any textbook of engineering
-/// economy). The fallback is taken at its cash and hours; where there is none, only the stripping again is counted.
-///
-/// ```
-/// use asfound_core::costing::{expected_costs, Figures};
-/// use asfound_core::quantity::{Chance, Currency, Minutes, Money};
-/// use asfound_core::record::Id;
-/// let quote = |id, cash, hours: i64, percent, strip| Figures {
-///     id: Id::from_bytes([id; 16]), cash, own_time: Minutes::new(hours * 60), chance: Chance::of_100(percent),
-///     strip_again: Minutes::new(strip), allowed: true,
-/// };
-/// // Repair: 18 + 2 h at 20, fails 25 of 100, then buy for 106 and strip again for 1.5 h.
-/// let twenty = Money::from_minor(20_00, Currency::GBP);
-/// let costs = expected_costs(&[quote(1, 18_00, 2, 25, 90), quote(2, 106_00, 0, 0, 0)], twenty);
-/// assert_eq!(costs[0].risk, 34_00.0);
-/// assert_eq!(costs[0].total(), 92_00.0);
-/// ```
+/// The quotes of a part, side by side. `today` says which have run out; `set` turns figures before anything is worked out.
 #[must_use]
-pub fn expected_costs(all: &[Figures], hour_value: Money) -> Vec<Expected> {
-    all.iter().map(|figures| expected(figures, all, hour_value)).collect()
-}
-
-pub(super) fn expected(figures: &Figures, all: &[Figures], hour_value: Money) -> Expected {
-    let fallback = fallback(figures, all, hour_value);
-    let after = fallback.map_or(0.0, |other| direct(other, hour_value)) + figures.strip_again.at(hour_value).minor;
-    #[expect(clippy::cast_precision_loss, reason = "money within bounds is below 2^53")]
-    let cash = figures.cash as f64;
-    Expected {
-        cash,
-        own_time: figures.own_time.at(hour_value).minor,
-        risk: figures.chance.share() * after,
-        fallback: fallback.map(|other| other.id),
-    }
-}
-
-/// The quotes of a part, side by side.
-#[must_use]
-pub fn cost(job: &Job, part: Id) -> CostView {
+pub fn cost(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> CostView {
     let settings = job.settings();
-    let hour_value = settings.hour_value;
-    let quotes = quotes(job, part);
-    let all: Vec<Figures> = quotes.iter().map(|(_, figures)| *figures).collect();
-    let costs = expected_costs(&all, hour_value);
-    let views: Vec<QuoteCost> =
-        quotes.iter().zip(&costs).filter_map(|((item, figures), cost)| view(job, part, item, figures, cost)).collect();
-    let cheapest = views.iter().filter(|view| view.why.is_none());
-    let cheapest = cheapest.min_by(|a, b| a.expected.minor.total_cmp(&b.expected.minor).then(a.id.cmp(&b.id)));
-    let choice = job.choice_of(part);
+    let priced = priced(job, part, today, set);
+    let best = priced.best;
     CostView {
         part,
         currency: settings.currency,
-        hour_value,
-        cheapest: cheapest.map(|view| view.id),
-        break_evens: break_evens(&views, &all, hour_value),
-        chosen: choice.and_then(|choice| job.record_view(choice)),
-        quotes: views,
+        hour_value: settings.hour_value,
+        interest: settings.interest,
+        years_kept: settings.years_kept,
+        cheapest: priced.cheapest(),
+        open_with: best.map(|best| open_with(&priced.setting, &priced.spreads, best)).unwrap_or_default(),
+        flips: flips(&priced.setting),
+        break_evens: break_evens(&priced.setting),
+        kits: priced.kits,
+        overtaken: priced.overtaken,
+        chosen: priced.chosen,
+        starting: starting_values().to_vec(),
+        quotes: priced.views,
     }
 }
 
-/// The quotes of a part that are not struck out, in order of id.
-fn quotes(job: &Job, part: Id) -> Vec<(&Item, Figures)> {
-    let Some(part_item) = job.item(part) else { return Vec::new() };
-    let currency = job.settings().currency;
-    let ids = job.children(Kind::Quote, FieldName::Of, part);
-    let quotes = ids.filter_map(|id| {
-        let item = job.item(id)?;
-        let why = why_not(job, part_item, item.read(FieldName::Route)?, item.read(FieldName::Cash));
-        Some((item, figures(id, item, currency, why.is_none())))
-    });
-    quotes.collect()
+/// The quotes of a part with what they cost.
+pub(super) fn priced<'a>(job: &'a Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> Priced<'a> {
+    let Quoted { items, mut setting, kits } = quoted(job, part, today);
+    if let Some(set) = set {
+        set.turn(&mut setting);
+    }
+    let costs = costs(&setting.quotes, &setting.terms);
+    let best = cheapest(&setting.quotes, &costs);
+    let spreads = spreads_of(job, &items, &setting);
+    let ranges = ranges(&setting, &spreads);
+    let chosen = job.choice_of(part).and_then(|choice| job.record_view(choice));
+    let mut priced = Priced { items, setting, spreads, kits, best, views: Vec::new(), chosen, overtaken: None };
+    let all = costs.iter().zip(ranges).enumerate();
+    priced.views = all.filter_map(|(at, (cost, range))| view(job, &priced, at, cost, range)).collect();
+    let quote = priced.chosen_quote();
+    let threshold = job.settings().threshold;
+    priced.overtaken = quote.and_then(|quote| overtaken(&priced.views, priced.cheapest()?, quote, threshold));
+    priced
 }
 
-fn view(job: &Job, part: Id, item: &Item, figures: &Figures, cost: &Expected) -> Option<QuoteCost> {
+/// Whether a chosen quote is dearer than the cheapest by more than a threshold.
+fn overtaken(views: &[QuoteCost], best: Id, chosen: Id, threshold: Money) -> Option<Overtaken> {
+    let of = |id: Id| views.iter().find(|view| view.id == id).map(|view| view.present);
+    let saves = of(chosen)?.plus_minor(-of(best)?.minor);
+    (saves.minor > whole(threshold.minor)).then_some(Overtaken { by: best, saves })
+}
+
+/// The quotes of a part, and the kits that cover it, in order of id, with their figures and the terms of the job.
+fn quoted(job: &Job, part: Id, today: Option<Day>) -> Quoted<'_> {
     let settings = job.settings();
+    let kits: Vec<KitView> = kits_for(job, part).into_iter().filter_map(|quote| kit(job, quote, today)).collect();
+    let mut ids: Vec<Id> = job.children(Kind::Quote, FieldName::Of, part).collect();
+    ids.extend(kits.iter().map(|kit| kit.quote));
+    ids.sort_unstable();
+    ids.dedup();
+    let mut found = Quoted {
+        items: Vec::new(),
+        setting: Setting {
+            quotes: Vec::new(),
+            terms: Terms {
+                hour_value: whole(settings.hour_value.minor),
+                interest: whole(settings.interest) / 10_000.0,
+                years: whole(settings.years_kept),
+            },
+        },
+        kits: Vec::new(),
+    };
+    let Some(part_item) = job.item(part) else { return found };
+    for id in ids {
+        let Some(item) = job.item(id) else { continue };
+        let why = why_not(job, part_item, item, today);
+        let Some(mut figures) = figures(job, id, item, why.is_none()) else { continue };
+        if let Some(kit) = kits.iter().find(|kit| kit.quote == id) {
+            let (saved, short) = shared(kit, part);
+            figures.shared = whole(saved);
+            figures.cash += whole(short);
+        }
+        found.items.push((item, why));
+        found.setting.quotes.push(figures);
+    }
+    found.kits = kits;
+    found
+}
+
+fn spreads_of(job: &Job, items: &[(&Item, Option<WhyNot>)], setting: &Setting) -> Vec<Spread> {
+    let all = items.iter().zip(&setting.quotes);
+    all.flat_map(|((item, _), figures)| spreads(figures.id, item, setting, |money| in_job_currency(job, item, money)))
+        .collect()
+}
+
+fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f64, f64)) -> Option<QuoteCost> {
+    let (item, why) = priced.items[at];
+    let figures = &priced.setting.quotes[at];
     let route: Route = item.read(FieldName::Route)?;
+    let currency = job.settings().currency;
+    let in_currency = |minor| Estimate::from_minor(minor, currency);
+    let fallback = cost.fallback.filter(|_| figures.chance > 0.0);
+    let after = priced.setting.quotes.iter().position(|other| Some(other.id) == fallback);
+    let after = after.map(|at| priced.items[at].0);
+    let lines = lines(item, after, cost, in_currency);
+    let (sum, guessed) = lines.iter().fold((0.0, 0.0), |(sum, guessed), line| {
+        let size = line.amount.minor.abs();
+        (sum + size, if line.guess { guessed + size } else { guessed })
+    });
     let cash: Option<Money> = item.read(FieldName::Cash);
-    let why = why_not(job, job.item(part)?, route, cash);
-    let in_currency = |minor| Estimate::from_minor(minor, settings.currency);
+    let own_time: Minutes = item.read(FieldName::OwnTime).unwrap_or_default();
     let certainty = |field, given: bool| item.read::<Certainty>(field).filter(|_| given);
-    let cash_certainty = certainty(FieldName::CashCertainty, cash.is_some());
-    let own_time_certainty = certainty(FieldName::OwnTimeCertainty, figures.own_time.0 > 0);
-    let chance_certainty = certainty(FieldName::ChanceCertainty, figures.chance.0 > 0);
-    let guessed = |certainty: Option<Certainty>| certainty.is_some_and(|certainty| certainty != Certainty::Sure);
+    let guess = lines.iter().any(|line| line.guess);
     Some(QuoteCost {
         id: figures.id,
         route,
         from: item.read(FieldName::From),
         allowed: why.is_none(),
         why,
-        lines: vec![
-            CostLine { kind: LineKind::Cash, amount: in_currency(cost.cash) },
-            CostLine { kind: LineKind::OwnTime, amount: in_currency(cost.own_time) },
-            CostLine { kind: LineKind::Risk, amount: in_currency(cost.risk) },
-        ],
-        expected: in_currency(cost.total()),
+        expected: in_currency(cost.expected()),
+        present: in_currency(cost.present()),
+        yearly: in_currency(cost.yearly(&priced.setting.terms)),
+        renewals: cost.times,
+        low: in_currency(low),
+        high: in_currency(high),
+        guessed: if sum > 0.0 { guessed / sum } else { 0.0 },
+        peak: peak(job, item),
         cash,
-        own_time: figures.own_time,
-        chance: figures.chance,
-        strip_again: figures.strip_again,
-        guess: guessed(cash_certainty) || guessed(own_time_certainty) || guessed(chance_certainty),
-        cash_certainty,
-        own_time_certainty,
-        chance_certainty,
-        fallback: cost.fallback.filter(|_| figures.chance.0 > 0),
-        fails_into_nothing: figures.chance.0 > 0 && cost.fallback.is_none(),
+        own_time,
+        chance: item.read(FieldName::Chance).unwrap_or_default(),
+        strip_again: item.read(FieldName::StripAgain).unwrap_or_default(),
+        guess,
+        cash_certainty: certainty(FieldName::CashCertainty, cash.is_some()),
+        own_time_certainty: certainty(FieldName::OwnTimeCertainty, own_time.0 > 0),
+        chance_certainty: certainty(FieldName::ChanceCertainty, figures.chance > 0.0),
+        fallback,
+        fails_into_nothing: figures.chance > 0.0 && cost.fallback.is_none(),
+        lines,
         record: job.record_view(figures.id)?,
     })
+}
+
+/// All that is paid at first, in the job's currency.
+pub(super) fn peak(job: &Job, item: &Item) -> Money {
+    let prices = [
+        FieldName::Cash,
+        FieldName::Freight,
+        FieldName::Tax,
+        FieldName::Duty,
+        FieldName::Consumables,
+        FieldName::Surcharge,
+    ];
+    let minor = prices.into_iter().filter_map(|field| in_job_currency(job, item, item.read(field)?));
+    Money::from_minor(minor.fold(0, i64::saturating_add), job.settings().currency)
+}
+
+/// The named lines; `after` is the quote that is turned to first.
+fn lines(item: &Item, after: Option<&Item>, cost: &Cost, in_currency: impl Fn(f64) -> Estimate) -> Vec<CostLine> {
+    let is_guess = |item: &Item, field| item.read::<Certainty>(field).is_some_and(|word| word != Certainty::Sure);
+    let cash = is_guess(item, FieldName::CashCertainty);
+    let own_time = is_guess(item, FieldName::OwnTimeCertainty);
+    let then = after
+        .is_some_and(|after| is_guess(after, FieldName::CashCertainty) || is_guess(after, FieldName::OwnTimeCertainty));
+    let risk = is_guess(item, FieldName::ChanceCertainty) || then;
+    let life = is_guess(item, FieldName::LifeCertainty);
+    let all = [
+        (LineKind::Cash, cost.cash, cash),
+        (LineKind::Freight, cost.freight, false),
+        (LineKind::Tax, cost.tax, cash),
+        (LineKind::Duty, cost.duty, cash),
+        (LineKind::Consumables, cost.consumables, false),
+        (LineKind::Surcharge, cost.surcharge, false),
+        (LineKind::Shared, cost.shared, false),
+        (LineKind::OwnTime, cost.own_time, own_time),
+        (LineKind::Risk, cost.risk, risk),
+        (LineKind::Renewals, cost.renewals, life || cash || own_time || risk),
+    ];
+    let always = |kind| matches!(kind, LineKind::Cash | LineKind::OwnTime | LineKind::Risk);
+    all.into_iter()
+        .filter(|(kind, amount, _)| *amount != 0.0 || always(*kind))
+        .map(|(kind, amount, guess)| CostLine { kind, amount: in_currency(amount), guess: guess && amount != 0.0 })
+        .collect()
 }

@@ -1,12 +1,35 @@
-//! What each way to follow a route really costs: cash, own hours, and the chance that it goes wrong.
+//! What each way to follow a route really costs: cash, own hours, the chance that it goes wrong, how long it lasts; and what
+//! would change the answer.
 
 mod break_even;
 mod cost;
-mod quote;
+mod expected;
+mod figures;
+mod flips;
+mod input;
+mod interest;
+mod kit;
+mod limits;
+mod line;
+mod spread;
+mod starting;
+mod totals;
 mod view;
+mod what_if;
 
-pub use break_even::{BreakEven, break_even_hours};
-pub use cost::{Expected, cost, expected_costs};
-pub(crate) use quote::why_not_choose;
-pub use quote::{Figures, WhyNot};
-pub use view::{CostLine, CostView, LineKind, QuoteCost};
+pub use break_even::{BreakEven, break_even};
+pub use cost::cost;
+pub use expected::{Cost, cheapest, costs};
+pub(crate) use figures::in_job_currency;
+pub use figures::{Figures, Terms};
+pub use flips::{Beyond, Flip, flip, flips};
+pub use input::{Dial, Input, Setting};
+pub use interest::{a_year, present_value, worth_now};
+pub use kit::{CoverView, KitView};
+pub use limits::WhyNot;
+pub(crate) use limits::why_not_choose;
+pub use spread::{Spread, open_with, ranges, spread_of};
+pub use starting::{StartingValues, starting_values};
+pub use totals::{PurchaseView, TotalsView, totals};
+pub use view::{CostLine, CostView, LineKind, Overtaken, QuoteCost};
+pub use what_if::WhatIf;

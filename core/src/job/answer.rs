@@ -23,7 +23,11 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         Query::Parts(query) => Some(View::Parts(job.parts_view(query))),
         Query::Part { part } => job.part_view(*part).map(|view| View::Part(Box::new(view))),
         Query::Photo { photo } => job.photo_view(*photo).map(View::Photo),
-        Query::Cost { part } => job.item_of(Kind::Part, *part).map(|_| View::Cost(costing::cost(job, *part))),
+        Query::Cost { part, today, set } => {
+            let part = job.item_of(Kind::Part, *part).map(|_| *part);
+            part.map(|part| View::Cost(Box::new(costing::cost(job, part, *today, set.as_ref()))))
+        }
+        Query::Totals { today } => Some(View::Totals(Box::new(costing::totals(job, *today)))),
         Query::Places => Some(View::Places(job.places_view())),
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),

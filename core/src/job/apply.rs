@@ -79,7 +79,7 @@ impl Draft<'_> {
             }
             Command::Undo { entry } => self.undo(*entry),
             Command::Split { part, into } => self.split(*part, into),
-            Command::Choose { id, quote, who } => self.choose(*id, *quote, who.as_deref()),
+            Command::Choose { id, quote, part, who } => self.choose(*id, *quote, *part, who.as_deref()),
             Command::All { commands } => commands.iter().for_each(|command| self.carry_out(command)),
         }
     }
@@ -223,12 +223,12 @@ impl Draft<'_> {
         self.create(one.id, Kind::Part, &changes);
     }
 
-    fn choose(&mut self, id: Id, quote: Id, who: Option<&str>) {
-        let part = self.job.item_of(Kind::Quote, quote).and_then(|item| item.read::<Id>(FieldName::Of));
+    fn choose(&mut self, id: Id, quote: Id, part: Option<Id>, who: Option<&str>) {
+        let part = part.or_else(|| self.job.item_of(Kind::Quote, quote)?.read::<Id>(FieldName::Of));
         let Some(part) = part else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(quote).value("id", quote));
         };
-        let cost = costing::cost(self.job, part);
+        let cost = costing::cost(self.job, part, None, None);
         let Some(costed) = cost.quotes.iter().find(|costed| costed.id == quote) else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(quote).value("id", quote));
         };
@@ -246,7 +246,7 @@ impl Draft<'_> {
             Change::Chance(costed.chance),
             Change::StripAgain(costed.strip_again),
             Change::HourValueThen(cost.hour_value),
-            Change::ExpectedThen(costed.expected.minor),
+            Change::ExpectedThen(costed.present.minor),
         ];
         changes.extend(costed.cash.map(Change::Cash));
         changes.extend(costed.from.clone().map(Change::From));

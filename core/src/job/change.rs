@@ -1,10 +1,10 @@
 use serde::{Deserialize, Serialize};
 
 use super::vocabulary::{
-    Aim, Certainty, Check, Moment, PlaceKind, Route, Shape, Shot, Side, Triage, Units, Vocabulary,
+    Aim, Certainty, Check, Correctness, Moment, PlaceKind, Route, Shape, Shot, Side, Triage, Units, Vocabulary,
 };
 use crate::quantity::bounds::{self, Bound};
-use crate::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
+use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
 use crate::record::{FieldName, Hash, Id, Item, Kind, Stored, Value};
 
 macro_rules! changes {
@@ -91,6 +91,14 @@ changes! {
     chance: Chance(Chance), strip_again: StripAgain(Minutes), cash_certainty: CashCertainty(Certainty),
     own_time_certainty: OwnTimeCertainty(Certainty), chance_certainty: ChanceCertainty(Certainty), from: From(String),
     quote: Quote(Id), who: Who(String), hour_value_then: HourValueThen(Money), expected_then: ExpectedThen(f64),
+    interest: Interest(i64), years_kept: YearsKept(i64), tax_rate: TaxRate(i64), threshold: Threshold(Money),
+    safety_critical: SafetyCritical(bool), freight: Freight(Money), tax: Tax(Money), duty: Duty(Money),
+    consumables: Consumables(Money), surcharge: Surcharge(Money), withheld: Withheld(Chance),
+    exchange_rate: ExchangeRate(ExchangeRate), life: Life(i64), life_certainty: LifeCertainty(Certainty),
+    fallback: Fallback(Id), fails_at_bench: FailsAtBench(bool), correctness: Correctness(Correctness),
+    valid_until: ValidUntil(Day), wait: Wait(i64), cash_least: CashLeast(Money), cash_most: CashMost(Money),
+    own_time_least: OwnTimeLeast(Minutes), own_time_most: OwnTimeMost(Minutes), chance_least: ChanceLeast(Chance),
+    chance_most: ChanceMost(Chance), life_least: LifeLeast(i64), life_most: LifeMost(i64), part: Part(Id),
 }
 
 impl Change {
@@ -108,7 +116,9 @@ impl Change {
             | Self::Joint(id)
             | Self::Of(id)
             | Self::Within(id)
-            | Self::Quote(id) => Some(*id),
+            | Self::Quote(id)
+            | Self::Fallback(id)
+            | Self::Part(id) => Some(*id),
             _ => None,
         }
     }
@@ -127,9 +137,29 @@ impl Change {
             Self::Quantity(pieces) => (bounds::PIECES, *pieces),
             Self::Mass(mass) => (bounds::MASS, mass.grams()),
             Self::Thickness(length) => (bounds::LENGTH, *length),
-            Self::HourValue(money) | Self::Cash(money) | Self::HourValueThen(money) => (bounds::MONEY, money.minor),
-            Self::OwnTime(time) | Self::StripAgain(time) => (bounds::MINUTES, time.0),
-            Self::Chance(chance) => (bounds::CHANCE, chance.0),
+            Self::HourValue(money)
+            | Self::Cash(money)
+            | Self::HourValueThen(money)
+            | Self::Threshold(money)
+            | Self::Freight(money)
+            | Self::Tax(money)
+            | Self::Duty(money)
+            | Self::Consumables(money)
+            | Self::Surcharge(money)
+            | Self::CashLeast(money)
+            | Self::CashMost(money) => (bounds::MONEY, money.minor),
+            Self::OwnTime(time) | Self::StripAgain(time) | Self::OwnTimeLeast(time) | Self::OwnTimeMost(time) => {
+                (bounds::MINUTES, time.0)
+            }
+            Self::Chance(chance) | Self::Withheld(chance) | Self::ChanceLeast(chance) | Self::ChanceMost(chance) => {
+                (bounds::CHANCE, chance.0)
+            }
+            Self::Life(months) | Self::LifeLeast(months) | Self::LifeMost(months) => (bounds::LIFE, *months),
+            Self::YearsKept(years) => (bounds::YEARS, *years),
+            Self::Interest(rate) => (bounds::INTEREST, *rate),
+            Self::TaxRate(rate) => (bounds::TAX, *rate),
+            Self::Wait(days) => (bounds::DAYS, *days),
+            Self::ExchangeRate(rate) => (bounds::EXCHANGE, rate.0),
             Self::Order(order) => (bounds::ORDER, *order),
             Self::X(share) | Self::Y(share) | Self::Dx(share) | Self::Dy(share) => (bounds::SHARE, *share),
             Self::Name(text)

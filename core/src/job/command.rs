@@ -63,6 +63,9 @@ pub enum Command {
         id: Id,
         /// The quote.
         quote: Id,
+        /// For which part; left out: the one that the quote is of. A kit may be chosen for any part that it covers.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        part: Option<Id>,
         /// Who decided.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         who: Option<String>,

@@ -116,7 +116,8 @@ impl<'a> Draft<'a> {
         if !kinds.is_empty() && !kinds.contains(&kind) {
             self.refuse(Problem::error(Code::WrongKind).at(id).field(field).value("kind", kind.word()));
         }
-        if matches!(field, FieldName::Inside | FieldName::Within) && self.leads(field, target, id) {
+        if matches!(field, FieldName::Inside | FieldName::Within | FieldName::Fallback) && self.leads(field, target, id)
+        {
             let problem = Problem::error(Code::Loop).at(id).field(field).hint(Hint::MoveOneOut);
             self.refuse(problem.with(vec![target]));
         }

@@ -4,7 +4,7 @@ use crate::record::{FieldName, Hash, Id, Kind};
 
 impl Job {
     /// The photos of a record in order, struck-out ones last.
-    pub(super) fn photos_of(&self, of: Id) -> Vec<PhotoView> {
+    pub(crate) fn photos_of(&self, of: Id) -> Vec<PhotoView> {
         let records = self.ordered(Kind::Photo, FieldName::Of, of, true).into_iter();
         let photos = records.map(|record| {
             let marks = self.ordered(Kind::Mark, FieldName::Of, record.id, false);

@@ -1,6 +1,8 @@
 use serde::{Deserialize, Serialize};
 
 use super::vocabulary::{Route, Standing};
+use crate::costing::WhatIf;
+use crate::quantity::Day;
 use crate::record::Id;
 
 /// A question. It never changes anything.
@@ -37,6 +39,18 @@ pub enum Query {
     Cost {
         /// Which part.
         part: Id,
+        /// Which day it is: quotes that were valid until an earlier one have run out. Left out, none has.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+        /// Figures turned for this question alone.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        set: Option<WhatIf>,
+    },
+    /// What the job comes to so far: decided, open, bought.
+    Totals {
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
     },
     /// All places, each after the one it is within.
     Places,

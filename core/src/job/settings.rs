@@ -1,7 +1,7 @@
 use super::view::Settings;
 use super::vocabulary::{Aim, Side, Units, Vocabulary};
 use super::whole::Job;
-use crate::quantity::{Currency, Money};
+use crate::quantity::{Currency, Money, bounds};
 use crate::record::{FieldName, Item, Stored};
 
 impl Job {
@@ -13,6 +13,8 @@ impl Job {
         let hour_value: Option<Money> = said(item, FieldName::HourValue);
         // A value of an hour in another currency than the job's would be added to money it is not: it counts as unsaid.
         let hour_value = hour_value.filter(|value| value.currency == currency);
+        let threshold: Option<Money> = said(item, FieldName::Threshold);
+        let threshold = threshold.filter(|value| value.currency == currency);
         Settings {
             currency,
             hour_value: hour_value.unwrap_or(Money::from_minor(0, currency)),
@@ -20,6 +22,10 @@ impl Job {
             units: said(item, FieldName::Units).unwrap_or(Units::Metric),
             aim: said(item, FieldName::Aim).unwrap_or(Aim::RegularRoadUse),
             driver_side: said(item, FieldName::DriverSide).unwrap_or(Side::Right),
+            interest: said(item, FieldName::Interest).filter(|rate| bounds::INTEREST.holds(*rate)).unwrap_or(0),
+            years_kept: said(item, FieldName::YearsKept).filter(|years| bounds::YEARS.holds(*years)).unwrap_or(10),
+            tax_rate: said(item, FieldName::TaxRate).filter(|rate| bounds::TAX.holds(*rate)).unwrap_or(0),
+            threshold: threshold.unwrap_or(Money::from_minor(10 * 10_i64.pow(currency.decimals()), currency)),
         }
     }
 }

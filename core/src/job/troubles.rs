@@ -19,6 +19,7 @@ pub fn troubles(job: &Job) -> Vec<Problem> {
     problems.extend(twice(job, Kind::Block, FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
     problems.extend(circles(job, Kind::Assembly, FieldName::Inside));
     problems.extend(circles(job, Kind::Place, FieldName::Within));
+    problems.extend(circles(job, Kind::Quote, FieldName::Fallback));
     problems.extend(stale_choices(job));
     problems.extend(odd_quotes(job));
     if job.ids(Kind::Job).count() > 1 {

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::change::{Change, Values};
 use super::command::Seen;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
-use crate::costing::CostView;
+use crate::costing::{CostView, TotalsView};
 use crate::problem::Problem;
 use crate::quantity::{Currency, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
@@ -28,7 +28,9 @@ pub enum View {
     /// To [`Query::Photo`](super::Query::Photo).
     Photo(PhotoView),
     /// To [`Query::Cost`](super::Query::Cost).
-    Cost(CostView),
+    Cost(Box<CostView>),
+    /// To [`Query::Totals`](super::Query::Totals).
+    Totals(Box<TotalsView>),
     /// To [`Query::Places`](super::Query::Places).
     Places(PlacesView),
     /// To [`Query::Problems`](super::Query::Problems): the problems stand beside every answer.
@@ -128,6 +130,14 @@ pub struct Settings {
     pub aim: Aim,
     /// Where the driver sits.
     pub driver_side: Side,
+    /// Yearly rate of interest, in parts of ten thousand.
+    pub interest: i64,
+    /// How many years the vehicle will be kept.
+    pub years_kept: i64,
+    /// Usual rate of tax, in parts of ten thousand.
+    pub tax_rate: i64,
+    /// By how much another route must be cheaper before a decision comes back.
+    pub threshold: Money,
 }
 
 /// What the strip needs.

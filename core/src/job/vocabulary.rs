@@ -163,6 +163,26 @@ stored_enum! {
         About = "about",
         /// Little more than a number.
         WildGuess = "wild-guess",
+        /// A starting value that nobody has confirmed or replaced yet.
+        Starting = "starting",
+    }
+}
+
+stored_enum! {
+    /// How original what a quote brings is.
+    pub enum Correctness {
+        /// The part itself, or one like it from the same works, used.
+        Original = "original",
+        /// Original, never used.
+        NewOldStock = "new-old-stock",
+        /// Made as the original was, to be told from it by nobody.
+        FaithfulReproduction = "faithful-reproduction",
+        /// Made to fit.
+        Pattern = "pattern",
+        /// Later or stronger.
+        Uprated = "uprated",
+        /// Made at home.
+        HomeMade = "home-made",
     }
 }
 

@@ -241,7 +241,7 @@ fn rivals_of(item: &Item, links: &[(FieldName, Id)]) -> Vec<Id> {
 }
 
 /// The fields that point at another record.
-const POINTING: [FieldName; 11] = [
+const POINTING: [FieldName; 13] = [
     FieldName::Device,
     FieldName::Vehicle,
     FieldName::Inside,
@@ -253,6 +253,8 @@ const POINTING: [FieldName; 11] = [
     FieldName::Of,
     FieldName::Within,
     FieldName::Quote,
+    FieldName::Fallback,
+    FieldName::Part,
 ];
 
 impl Job {
@@ -267,7 +269,8 @@ impl Job {
             Change::SplitFrom(_) => &[Kind::Part],
             Change::Chosen(_) => &[Kind::Choice],
             Change::Joint(_) => &[Kind::Joint],
-            Change::Quote(_) => &[Kind::Quote],
+            Change::Quote(_) | Change::Fallback(_) => &[Kind::Quote],
+            Change::Part(_) => &[Kind::Part],
             _ => &[],
         }
     }

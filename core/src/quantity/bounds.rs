@@ -46,3 +46,15 @@ pub const SHARE: Bound = Bound { what: "share", least: -10_000, most: 20_000 };
 pub const ORDER: Bound = Bound { what: "order", least: -1_000_000_000_000, most: 1_000_000_000_000 };
 /// The longest text, in bytes.
 pub const TEXT: Bound = Bound { what: "text", least: 0, most: 20_000 };
+/// Years that a vehicle will be kept.
+pub const YEARS: Bound = Bound { what: "years", least: 1, most: 100 };
+/// A service life in months: up to a hundred years.
+pub const LIFE: Bound = Bound { what: "life", least: 1, most: 1_200 };
+/// A wait in days: up to ten years.
+pub const DAYS: Bound = Bound { what: "days", least: 0, most: 3_650 };
+/// A yearly rate of interest in parts of ten thousand: up to 50 %.
+pub const INTEREST: Bound = Bound { what: "interest", least: 0, most: 5_000 };
+/// A rate of tax in parts of ten thousand: up to the price itself.
+pub const TAX: Bound = Bound { what: "tax", least: 0, most: 10_000 };
+/// A rate of exchange in millionths.
+pub const EXCHANGE: Bound = Bound { what: "exchange", least: 1, most: 1_000_000_000_000 };

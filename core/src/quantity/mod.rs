@@ -3,7 +3,9 @@
 pub mod bounds;
 mod chance;
 mod currency;
+mod day;
 mod estimate;
+mod exchange_rate;
 mod mass;
 mod minutes;
 mod moment_in_time;
@@ -11,7 +13,9 @@ mod money;
 
 pub use chance::Chance;
 pub use currency::Currency;
+pub use day::Day;
 pub use estimate::Estimate;
+pub use exchange_rate::ExchangeRate;
 pub use mass::Mass;
 pub use minutes::Minutes;
 pub use moment_in_time::Millis;

@@ -39,6 +39,10 @@ stored_enum! {
         Choice = "choice",
         /// Something looked at before anything is slackened.
         Before = "before",
+        /// A part that a kit covers, with how many pieces.
+        Cover = "cover",
+        /// Something bought, with its receipt.
+        Purchase = "purchase",
     }
 }
 
@@ -108,6 +112,15 @@ fields! {
     /// When a job file that holds everything was last handed out, by the clock of the device.
     16 HandedOut on (Job);
 
+    /// Yearly rate of interest, in parts of ten thousand.
+    17 Interest on (Job);
+    /// How many years the vehicle will be kept.
+    18 YearsKept on (Job);
+    /// Usual rate of tax, in parts of ten thousand.
+    19 TaxRate on (Job);
+    /// By how much another route must be cheaper before a decision comes back.
+    22 Threshold on (Job);
+
     /// Whose block it is.
     20 Device on (Block);
     /// Which block, from 0.
@@ -134,7 +147,7 @@ fields! {
     /// Which assembly it came from.
     51 Assembly on (Part Joint Before);
     /// How many pieces.
-    52 Quantity on (Part Piece);
+    52 Quantity on (Part Piece Cover);
     /// The maker's part number.
     53 MakersNumber on (Part);
     /// The number cast or stamped in.
@@ -171,6 +184,8 @@ fields! {
     69 SplitFrom on (Part);
     /// The decision that holds.
     70 Chosen on (Part);
+    /// Brakes, steering, wheels, seat belts: somebody can be hurt when it breaks.
+    71 SafetyCritical on (Part);
 
     /// The bag it is kept in.
     75 Bag on (Joint);
@@ -182,7 +197,7 @@ fields! {
     78 Size on (Piece);
 
     /// What it is of: the part of a photo, the photo of a mark.
-    81 Of on (Joint Photo Mark Note Slice Quote Choice);
+    81 Of on (Joint Photo Mark Note Slice Quote Choice Cover);
     /// Before, off, after.
     82 Moment on (Photo);
     /// What the photo was taken for.
@@ -196,7 +211,7 @@ fields! {
     /// Which form the bytes have.
     87 MediaType on (Photo Slice);
     /// When it was taken, said or decided.
-    88 Taken on (Photo Note Choice Before);
+    88 Taken on (Photo Note Choice Before Purchase);
     /// Ring or arrow.
     89 Shape on (Mark);
     /// Centre of a ring, tip of an arrow: parts of ten thousand of the width.
@@ -223,9 +238,9 @@ fields! {
     99 Skipped on (Before);
 
     /// What happens to the part.
-    100 Route on (Quote Choice);
+    100 Route on (Quote Choice Purchase);
     /// Cash.
-    101 Cash on (Quote Choice);
+    101 Cash on (Quote Choice Purchase);
     /// Own hours, in minutes.
     102 OwnTime on (Quote Choice);
     /// The chance that it fails.
@@ -239,7 +254,7 @@ fields! {
     /// How sure the chance is.
     107 ChanceCertainty on (Quote);
     /// The supplier or specialist.
-    108 From on (Quote Choice);
+    108 From on (Quote Choice Purchase);
     /// The quote that was chosen.
     109 Quote on (Choice);
     /// Who decided.
@@ -248,4 +263,50 @@ fields! {
     111 HourValueThen on (Choice);
     /// The expected cost at the time, in minor units.
     112 ExpectedThen on (Choice);
+    /// Freight both ways.
+    113 Freight on (Quote);
+    /// Tax.
+    114 Tax on (Quote);
+    /// Duty.
+    115 Duty on (Quote);
+    /// What the work uses up.
+    116 Consumables on (Quote);
+    /// Paid at first, and returned when the old unit is accepted.
+    117 Surcharge on (Quote Choice);
+    /// The chance that the surcharge is withheld.
+    118 Withheld on (Quote);
+    /// What one unit of the quote's currency costs in the job's.
+    119 ExchangeRate on (Quote);
+    /// Service life in months.
+    120 Life on (Quote);
+    /// How sure the life is.
+    121 LifeCertainty on (Quote);
+    /// The quote that is turned to when it fails.
+    122 Fallback on (Quote);
+    /// A failure shows at the bench: nothing is stripped again for it.
+    123 FailsAtBench on (Quote);
+    /// How original what it brings is.
+    124 Correctness on (Quote);
+    /// The last day on which it holds.
+    125 ValidUntil on (Quote);
+    /// How long one waits for it, in days.
+    126 Wait on (Quote);
+    /// The least that the cash may be.
+    127 CashLeast on (Quote);
+    /// The most that the cash may be.
+    128 CashMost on (Quote);
+    /// The least own hours, in minutes.
+    129 OwnTimeLeast on (Quote);
+    /// The most own hours, in minutes.
+    130 OwnTimeMost on (Quote);
+    /// The least chance that it fails.
+    131 ChanceLeast on (Quote);
+    /// The most chance that it fails.
+    132 ChanceMost on (Quote);
+    /// The shortest life in months.
+    133 LifeLeast on (Quote);
+    /// The longest life in months.
+    134 LifeMost on (Quote);
+    /// The part that a kit covers, or that something was bought for.
+    135 Part on (Cover Purchase);
 }

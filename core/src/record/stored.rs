@@ -1,5 +1,5 @@
 use super::{Hash, Id, Value};
-use crate::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
+use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
 
 /// A type that is kept in a field: how it becomes a [`Value`] and back.
 pub trait Stored: Sized {
@@ -36,6 +36,8 @@ stored!(Hash, |hash| Value::Blob(*hash), Value::Blob(hash) => Some(*hash));
 stored!(Minutes, |minutes| Value::Whole(minutes.0), Value::Whole(number) => Some(Self(*number)));
 stored!(Millis, |millis| Value::Whole(millis.0), Value::Whole(number) => Some(Self(*number)));
 stored!(Chance, |chance| Value::Whole(chance.0), Value::Whole(number) => Some(Self(*number)));
+stored!(ExchangeRate, |rate| Value::Whole(rate.0), Value::Whole(number) => Some(Self(*number)));
+stored!(Day, |day| Value::Whole(day.count()), Value::Whole(number) => Self::from_count(*number));
 stored!(Mass, |mass| Value::Whole(mass.0), Value::Whole(number) => Some(Self(*number)));
 stored!(Currency, |currency| Value::Text(currency.to_string()), Value::Text(code) => Self::parse(code));
 stored!(

@@ -28,12 +28,12 @@ export type EntryId = string;
 /**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -127,6 +127,32 @@ export type Mass = number;
 export type Millis = number;
 
 /**
+ * A day of the calendar, as `YYYY-MM-DD` (ISO 8601).
+ *
+ * ```
+ * use asfound_core::quantity::Day;
+ * let day = Day::parse("2024-02-29").unwrap();
+ * assert_eq!(day.to_string(), "2024-02-29");
+ * assert!(day < Day::parse("2024-03-01").unwrap());
+ * assert_eq!(Day::parse("2023-02-29"), None);
+ * ```
+ */
+export type Day = string;
+
+/**
+ * What one unit of a foreign currency costs in the job's own, in millionths, so that it is stored exactly: 850000 is 0.85.
+ *
+ * ```
+ * use asfound_core::quantity::{Currency, ExchangeRate, Money};
+ * let rate = ExchangeRate(850_000);
+ * assert_eq!(rate.exchanged(Money::from_minor(100_00, Currency::EUR), Currency::GBP), Some(85_00));
+ * let yen = Currency::parse("JPY").unwrap();
+ * assert_eq!(ExchangeRate(5_200).exchanged(Money::from_minor(1_000, yen), Currency::GBP), Some(5_20));
+ * ```
+ */
+export type ExchangeRate = number;
+
+/**
  * Left or right, from the driver's seat.
  */
 export type Side = "left" | "right";
@@ -184,7 +210,12 @@ export type Route = "use-again" | "repair-here" | "send-out" | "exchange" | "buy
 /**
  * How sure a figure is, in the user's own word.
  */
-export type Certainty = "sure" | "about" | "wild-guess";
+export type Certainty = "sure" | "about" | "wild-guess" | "starting";
+
+/**
+ * How original what a quote brings is.
+ */
+export type Correctness = "original" | "new-old-stock" | "faithful-reproduction" | "pattern" | "uprated" | "home-made";
 
 /**
  * Where a part stands; worked out, never set by hand.
@@ -194,7 +225,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -512,12 +543,124 @@ export interface Values {
      *
      */
     expected_then?: number;
+    /**
+     *
+     */
+    interest?: number;
+    /**
+     *
+     */
+    years_kept?: number;
+    /**
+     *
+     */
+    tax_rate?: number;
+    /**
+     *
+     */
+    threshold?: Money;
+    /**
+     *
+     */
+    safety_critical?: boolean;
+    /**
+     *
+     */
+    freight?: Money;
+    /**
+     *
+     */
+    tax?: Money;
+    /**
+     *
+     */
+    duty?: Money;
+    /**
+     *
+     */
+    consumables?: Money;
+    /**
+     *
+     */
+    surcharge?: Money;
+    /**
+     *
+     */
+    withheld?: Chance;
+    /**
+     *
+     */
+    exchange_rate?: ExchangeRate;
+    /**
+     *
+     */
+    life?: number;
+    /**
+     *
+     */
+    life_certainty?: Certainty;
+    /**
+     *
+     */
+    fallback?: Id;
+    /**
+     *
+     */
+    fails_at_bench?: boolean;
+    /**
+     *
+     */
+    correctness?: Correctness;
+    /**
+     *
+     */
+    valid_until?: Day;
+    /**
+     *
+     */
+    wait?: number;
+    /**
+     *
+     */
+    cash_least?: Money;
+    /**
+     *
+     */
+    cash_most?: Money;
+    /**
+     *
+     */
+    own_time_least?: Minutes;
+    /**
+     *
+     */
+    own_time_most?: Minutes;
+    /**
+     *
+     */
+    chance_least?: Chance;
+    /**
+     *
+     */
+    chance_most?: Chance;
+    /**
+     *
+     */
+    life_least?: number;
+    /**
+     *
+     */
+    life_most?: number;
+    /**
+     *
+     */
+    part?: Id;
 }
 
 /**
  * What is to be done. Ids of new records are made by whoever sends it.
  */
-export type Command = { do: "create"; id: Id; kind: Kind; changes?: Change[] } | { do: "change"; ids: Id[]; changes: Change[]; seen?: Seen } | { do: "undo"; entry: EntryId } | { do: "split"; part: Id; into: SplitOff[] } | { do: "choose"; id: Id; quote: Id; who?: string } | { do: "all"; commands: Command[] };
+export type Command = { do: "create"; id: Id; kind: Kind; changes?: Change[] } | { do: "change"; ids: Id[]; changes: Change[]; seen?: Seen } | { do: "undo"; entry: EntryId } | { do: "split"; part: Id; into: SplitOff[] } | { do: "choose"; id: Id; quote: Id; part?: Id; who?: string } | { do: "all"; commands: Command[] };
 
 /**
  * A part that comes out of another.
@@ -572,7 +715,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
 
 /**
  * Which parts, and how they are listed.
@@ -624,7 +767,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -770,6 +913,22 @@ export interface Settings {
      * Where the driver sits.
      */
     driver_side: Side;
+    /**
+     * Yearly rate of interest, in parts of ten thousand.
+     */
+    interest: number;
+    /**
+     * How many years the vehicle will be kept.
+     */
+    years_kept: number;
+    /**
+     * Usual rate of tax, in parts of ten thousand.
+     */
+    tax_rate: number;
+    /**
+     * By how much another route must be cheaper before a decision comes back.
+     */
+    threshold: Money;
 }
 
 /**
@@ -1224,21 +1383,49 @@ export interface CostView {
      */
     hour_value: Money;
     /**
-     * Its quotes, in order of id.
+     * Yearly rate of interest, in parts of ten thousand.
+     */
+    interest: number;
+    /**
+     * How many years the vehicle will be kept.
+     */
+    years_kept: number;
+    /**
+     * Its quotes, in order of id; kits that are quoted on other parts and cover this one among them.
      */
     quotes: QuoteCost[];
     /**
-     * The allowed quote of the least expected cost.
+     * The allowed quote of the least present value.
      */
     cheapest?: Id;
     /**
-     * Own hours at which two quotes cost the same.
+     * The figures are so unsure that each of these may be cheaper than the cheapest after all: the order is open.
+     */
+    open_with: Id[];
+    /**
+     * At which value of which figure another quote becomes the cheapest.
+     */
+    flips: Flip[];
+    /**
+     * Where two quotes cost the same.
      */
     break_evens: BreakEven[];
+    /**
+     * The kits among the quotes, with what they cover.
+     */
+    kits: KitView[];
     /**
      * The decision that holds, with the figures it was made at.
      */
     chosen?: RecordView;
+    /**
+     * Another quote is cheaper than the chosen one by more than the threshold of the job.
+     */
+    overtaken?: Overtaken;
+    /**
+     * What a quote of each route starts with.
+     */
+    starting: StartingValues[];
 }
 
 /**
@@ -1266,13 +1453,41 @@ export interface QuoteCost {
      */
     why?: WhyNot;
     /**
-     * The lines that add up to the expected cost.
+     * The lines that add up to the present value; a line that is nothing is left out, but for cash, own time and risk.
      */
     lines: CostLine[];
     /**
-     * What it is expected to cost.
+     * What it is expected to cost now: the lines but the renewals.
      */
     expected: Estimate;
+    /**
+     * What it is worth now over the years that the vehicle is kept.
+     */
+    present: Estimate;
+    /**
+     * The same as equal sums at the end of every year.
+     */
+    yearly: Estimate;
+    /**
+     * How often it is done again within those years.
+     */
+    renewals: number;
+    /**
+     * So low 8 times in 10, at least.
+     */
+    low: Estimate;
+    /**
+     * So high 8 times in 10, at most.
+     */
+    high: Estimate;
+    /**
+     * The share of the lines that rests on guesses, from 0 to 1.
+     */
+    guessed: number;
+    /**
+     * All that is paid at first: prices, and the surcharge in full.
+     */
+    peak: Money;
     /**
      * Cash as entered.
      */
@@ -1306,7 +1521,7 @@ export interface QuoteCost {
      */
     chance_certainty?: Certainty;
     /**
-     * The quote that is fallen back on when it fails.
+     * The quote that is turned to first when it fails.
      */
     fallback?: Id;
     /**
@@ -1331,15 +1546,19 @@ export interface CostLine {
      * How much.
      */
     amount: Estimate;
+    /**
+     * It rests on a guess.
+     */
+    guess: boolean;
 }
 
 /**
  * The parts of a cost.
  */
-export type LineKind = "cash" | "own-time" | "risk";
+export type LineKind = "cash" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "shared" | "own-time" | "risk" | "renewals";
 
 /**
- * Own hours on one quote at which it costs the same as another.
+ * Where two quotes cost the same.
  */
 export interface BreakEven {
     /**
@@ -1351,15 +1570,255 @@ export interface BreakEven {
      */
     against: Id;
     /**
-     * The hours, with fractions, at which both cost the same.
+     * Own hours on the first, with fractions, at which both cost the same; left out when there are none.
      */
-    hours: number;
+    hours?: number;
+    /**
+     * The value of an hour, in minor units, at which both cost the same; left out when there is none.
+     */
+    hour_value?: number;
+}
+
+/**
+ * A value of one figure at which another quote becomes the cheapest, all other figures as they are.
+ */
+export interface Flip {
+    /**
+     * Which figure; its unit is told there.
+     */
+    input: Input;
+    /**
+     * Of which quote; left out for figures of the job.
+     */
+    quote?: Id;
+    /**
+     * What it is now.
+     */
+    now: number;
+    /**
+     * Up to where the cheapest stays the cheapest.
+     */
+    at: number;
+    /**
+     * Which way the figure has to go.
+     */
+    beyond: Beyond;
+    /**
+     * What is cheapest beyond it.
+     */
+    then: Id;
+}
+
+/**
+ * A direction.
+ */
+export type Beyond = "above" | "below";
+
+/**
+ * One figure on which the order of the quotes depends, in the unit in which it is answered and set.
+ */
+export type Input = "cash" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "own_time" | "strip_again" | "chance" | "life" | "hour_value" | "interest" | "years";
+
+/**
+ * Figures turned for one question, without writing anything: of quotes by their id, and of the job.
+ *
+ * Each is in the unit of its [`Input`]: money in minor units of the job's currency, hours in minutes, chances from 0 to 1, a
+ * life in months, interest as a share, years. What is beyond the accepted is kept within it.
+ *
+ * ```
+ * use asfound_core::costing::WhatIf;
+ * let set: WhatIf = serde_json::from_str(r#"{"job":{"hour_value":2500}}"#).unwrap();
+ * assert_eq!(set.job.len(), 1);
+ * ```
+ */
+export interface WhatIf {
+    /**
+     * Of quotes.
+     */
+    quotes?: Record<string, Partial<Record<Input, number>>>;
+    /**
+     * Of the job.
+     */
+    job?: Partial<Record<Input, number>>;
+}
+
+/**
+ * What a kit is worth beside its pieces bought singly.
+ */
+export interface KitView {
+    /**
+     * The quote.
+     */
+    quote: Id;
+    /**
+     * What it covers, by part.
+     */
+    covers: CoverView[];
+    /**
+     * Its price.
+     */
+    price: Money;
+    /**
+     * What the parts in it that are still to be bought cost singly, as far as prices are known.
+     */
+    singly: Money;
+    /**
+     * The kit, and singly what it holds too few of.
+     */
+    with_kit: Money;
+}
+
+/**
+ * A part that a kit covers.
+ */
+export interface CoverView {
+    /**
+     * The record that says so.
+     */
+    cover: Id;
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * How many pieces are in the kit.
+     */
+    pieces: number;
+    /**
+     * How many are needed.
+     */
+    needed: number;
+    /**
+     * It is decided otherwise, or struck out: the kit spares nothing there.
+     */
+    spare: boolean;
+    /**
+     * The least price for all that are needed, bought singly.
+     */
+    singly?: Money;
+}
+
+/**
+ * A decision that another quote has overtaken.
+ */
+export interface Overtaken {
+    /**
+     * The quote that is cheaper now.
+     */
+    by: Id;
+    /**
+     * How much cheaper.
+     */
+    saves: Estimate;
+}
+
+/**
+ * What a quote is given to start with where the user enters a price alone. It is written with the word *starting*, counts
+ * as a guess, and stays marked until it is confirmed or replaced.
+ */
+export interface StartingValues {
+    /**
+     * For which route.
+     */
+    route: Route;
+    /**
+     * Usual own hours, in minutes.
+     */
+    own_time: Minutes;
+    /**
+     * Usual chance that it fails.
+     */
+    chance: Chance;
+    /**
+     * Usual own hours to strip again, in minutes.
+     */
+    strip_again: Minutes;
+    /**
+     * Usual service life in months.
+     */
+    life: number;
+}
+
+/**
+ * What the job comes to so far.
+ */
+export interface TotalsView {
+    /**
+     * Parts that are decided.
+     */
+    decided: number;
+    /**
+     * Parts that are open: with quotes or without.
+     */
+    open: number;
+    /**
+     * Of those, parts that have a quote which may be chosen.
+     */
+    quoted: number;
+    /**
+     * All prices of what is decided, without surcharges that come back. A kit counts once.
+     */
+    cash: Money;
+    /**
+     * All that is paid at first for what is decided, surcharges in full.
+     */
+    peak: Money;
+    /**
+     * Own hours of what is decided, in minutes.
+     */
+    own_time: Minutes;
+    /**
+     * What is decided, worth now over the years.
+     */
+    present: Estimate;
+    /**
+     * What is open, at the cheapest quote of each part that has one.
+     */
+    open_present: Estimate;
+    /**
+     * The share of both that rests on guesses, from 0 to 1.
+     */
+    guessed: number;
+    /**
+     * What was bought.
+     */
+    spent: Money;
+    /**
+     * Purchases in another currency than the job's: not in the sum.
+     */
+    spent_elsewhere: number;
+    /**
+     * Decisions that another quote has overtaken by more than the threshold, with their parts.
+     */
+    overtaken: Id[];
+    /**
+     * Purchases, latest first.
+     */
+    purchases: PurchaseView[];
+}
+
+/**
+ * Something bought, with the photos of its receipt.
+ */
+export interface PurchaseView {
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Photos of the receipt, in order.
+     */
+    photos: PhotoView[];
+    /**
+     * The name of the part that it was bought for; empty when none was said.
+     */
+    part_name: string;
 }
 
 /**
  * Why a quote cannot be chosen.
  */
-export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there";
+export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out";
 
 /**
  * One thing that is wrong: a stable code, how bad, where, with which values, and what would help.

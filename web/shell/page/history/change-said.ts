@@ -1,7 +1,7 @@
-import type { Change, FieldName } from '../../bridge/protocol';
+import type { Certainty, Change, FieldName } from '../../bridge/protocol';
 import { routeWord } from '../routes/route-word';
 import { words } from '../words';
-import { bytes, hours, length, moment, money, number } from '../words/format';
+import { bytes, count, hours, length, moment, money, number } from '../words/format';
 
 export interface Said { label: string; value: string }
 
@@ -16,12 +16,6 @@ export function changeSaid(change: Change): Said {
 function special(change: Change): string | undefined {
   const say = words();
   if ('route' in change) return routeWord(change.route);
-  if ('hour_value' in change) return money(change.hour_value);
-  if ('hour_value_then' in change) return money(change.hour_value_then);
-  if ('cash' in change) return money(change.cash);
-  if ('own_time' in change) return hours(change.own_time);
-  if ('strip_again' in change) return hours(change.strip_again);
-  if ('chance' in change) return say.history.ofHundred(number(change.chance / 100, 1));
   if ('side' in change) return say.sides[change.side];
   if ('driver_side' in change) return say.settings.driverOptions[change.driver_side];
   if ('triage' in change) return say.history.triage[change.triage];
@@ -30,11 +24,37 @@ function special(change: Change): string | undefined {
   if ('aim' in change) return say.settings.aims[change.aim];
   if ('place_kind' in change) return say.stores.kinds[change.place_kind];
   if ('kind' in change) return say.problems.thing[change.kind];
-  return specialFigure(change);
+  return moneySaid(change) ?? timeSaid(change) ?? specialFigure(change);
+}
+
+type Figure = number | string | boolean | { minor: number; currency: string };
+const MONEY: readonly FieldName[] = ['hour_value', 'hour_value_then', 'threshold', 'cash', 'cash_least', 'cash_most', 'freight', 'tax', 'duty', 'consumables', 'surcharge'];
+const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_most', 'strip_again'];
+const CHANCES: readonly FieldName[] = ['chance', 'chance_least', 'chance_most', 'withheld'];
+const MONTHS: readonly FieldName[] = ['life', 'life_least', 'life_most'];
+const PERCENT: readonly FieldName[] = ['interest', 'tax_rate'];
+const CERTAINTIES: readonly FieldName[] = ['cash_certainty', 'own_time_certainty', 'chance_certainty', 'life_certainty'];
+
+function moneySaid(change: Change): string | undefined {
+  const [field, value] = Object.entries(change)[0] as [FieldName, Figure];
+  return MONEY.includes(field) && typeof value === 'object' ? money(value) : undefined;
+}
+
+function timeSaid(change: Change): string | undefined {
+  const say = words().history;
+  const [field, value] = Object.entries(change)[0] as [FieldName, Figure];
+  if (CERTAINTIES.includes(field)) return say.certainty[value as Certainty];
+  if ('correctness' in change) return words().costing.correctness[change.correctness];
+  if (typeof value !== 'number') return undefined;
+  if (HOURS.includes(field)) return hours(value);
+  if (CHANCES.includes(field)) return say.ofHundred(number(value / 100, 1));
+  if (MONTHS.includes(field)) return value % 12 === 0 ? count(value / 12, 'year') : count(value, 'month');
+  if (PERCENT.includes(field)) return say.percent(number(value / 100, 2));
+  if (field === 'exchange_rate') return number(value / 1_000_000, 6);
+  return field === 'wait' ? count(value, 'day') : undefined;
 }
 
 function specialFigure(change: Change): string | undefined {
-  const say = words();
   if ('tag' in change) return String(change.tag).padStart(4, '0');
   if ('taken' in change) return moment(new Date(change.taken));
   if ('handed_out' in change) return moment(new Date(change.handed_out));
@@ -43,9 +63,6 @@ function specialFigure(change: Change): string | undefined {
   if ('thickness' in change) return `${number(change.thickness / 1000, 3)}\u00a0mm`;
   if ('mass' in change) return `${number(change.mass / 1000, 3)}\u00a0kg`;
   if ('year' in change) return String(change.year);
-  if ('cash_certainty' in change) return say.history.certainty[change.cash_certainty];
-  if ('own_time_certainty' in change) return say.history.certainty[change.own_time_certainty];
-  if ('chance_certainty' in change) return say.history.certainty[change.chance_certainty];
   return undefined;
 }
 

@@ -6,18 +6,20 @@ import './key';
 import { LightElement } from './light-element';
 
 /** The sums of a bar in words, for its text twin. */
-export interface BarWords { cash: string; ownTime: string; risk: string; low?: string; high?: string }
+export interface BarWords { cash: string; ownTime: string; risk: string; again?: string; low?: string; high?: string }
 
 const HIGH = 16;
 const HATCH = 7;
 
-/** What a route costs: solid cash, hatched own time, open risk; below it the bracket of 8 cases in 10. All bars of a list share `scale`. */
+/** What a route costs: solid cash, hatched own time, open risk, dotted what is done again later; below it the bracket of 8 cases in 10. All bars of a list share `scale`. */
 @customElement('asf-route-bar')
 export class RouteBar extends LightElement {
   @property() route = '';
   @property({ type: Number }) cash = 0;
   @property({ type: Number }) ownTime = 0;
   @property({ type: Number }) risk = 0;
+  /** Done again when its life ends. */
+  @property({ type: Number }) again = 0;
   @property({ type: Number }) low?: number;
   @property({ type: Number }) high?: number;
   /** The figure at the right end of the common scale. */
@@ -59,15 +61,17 @@ export class RouteBar extends LightElement {
   private twin(): string {
     if (!this.parts) return '';
     const say = words().routes;
-    const { cash, ownTime, risk, low, high } = this.parts;
-    return [say.bar(cash, ownTime, risk), low && high ? say.bracket(low, high) : ''].filter(Boolean).join('; ');
+    const { cash, ownTime, risk, again, low, high } = this.parts;
+    return [say.bar(cash, ownTime, risk), again ? say.againLater(again) : '', low && high ? say.bracket(low, high) : ''].filter(Boolean).join('; ');
   }
 
   private bar(): TemplateResult {
     const unit = this.scale > 0 ? Math.max(0, this.wide - 2) / this.scale : 0;
     const [a, b, c] = [this.cash * unit, (this.cash + this.ownTime) * unit, (this.cash + this.ownTime + this.risk) * unit];
+    const end = (this.cash + this.ownTime + this.risk + this.again) * unit;
     return html`<svg class="route-bar" height="30" width=${this.wide} aria-hidden="true">
       <g transform="translate(1 1)">
+        ${end - c > 0.5 ? svg`<rect class="bar-again" x=${c} y="0" width=${end - c} height=${HIGH} />` : nothing}
         <rect class="bar-open" x="0" y="0" width=${Math.max(c, 1)} height=${HIGH} />
         ${hatched(a, b)}
         <rect class="bar-cash" x="0" y="0" width=${a} height=${HIGH} />

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CostView, QuoteCost } from '../../bridge/protocol';
 import '../kit/button';
 import '../kit/leader';
+import '../kit/message';
 import '../kit/section';
 import { words } from '../words';
 import { dayOfYear, hours, money, moneyRound, number } from '../words/format';
@@ -26,8 +27,10 @@ export function decision(view: CostView, takeBack: () => void): TemplateResult |
 }
 
 function since(view: CostView, then: number | undefined): TemplateResult | typeof nothing {
+  const by = view.quotes.find(({ id }) => id === view.overtaken?.by);
+  if (by && view.overtaken) return html`<asf-message .happened=${words().costing.changed(routeWord(by.route), moneyRound(view.overtaken.saves))} .todo=${words().costing.changedTodo}></asf-message>`;
   const now: QuoteCost | undefined = view.quotes.find(({ id }) => id === view.chosen?.values.quote);
-  if (then === undefined || !now || Math.round(now.expected.minor) === Math.round(then)) return nothing;
+  if (then === undefined || !now || Math.round(now.present.minor) === Math.round(then)) return nothing;
   const { currency } = view;
-  return html`<p class="reckoned">${words().costing.nowAt(moneyRound({ minor: then, currency }), moneyRound(now.expected))}</p>`;
+  return html`<p class="reckoned">${words().costing.nowAt(moneyRound({ minor: then, currency }), moneyRound(now.present))}</p>`;
 }

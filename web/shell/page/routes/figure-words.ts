@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import type { Certainty, CostView, Estimate, QuoteCost } from '../../bridge/protocol';
+import type { Certainty, CostView, Estimate, LineKind, QuoteCost } from '../../bridge/protocol';
 import { words } from '../words';
 import { money, moneyRound } from '../words/format';
 import { confidenceOf } from './route-word';
@@ -7,7 +7,7 @@ import { confidenceOf } from './route-word';
 /** A figure as the user gave it: a guess looks like a guess. */
 export function said(figure: string, certainty: Certainty | undefined): TemplateResult | string {
   const how = confidenceOf(certainty);
-  const text = words().confidence.said(figure, how);
+  const text = certainty === 'starting' ? words().costing.startingSaid(figure) : words().confidence.said(figure, how);
   return how === 'sure' ? text : html`<span class=${how}>${text}</span>`;
 }
 
@@ -17,11 +17,18 @@ export function sum(estimate: Estimate, guess: boolean): string {
 }
 
 /** The line of a quote, in minor units. */
-export function lineOf(quote: QuoteCost, kind: 'cash' | 'own-time' | 'risk'): number {
+export function lineOf(quote: QuoteCost, kind: LineKind): number {
   return quote.lines.find((line) => line.kind === kind)?.amount.minor ?? 0;
+}
+
+const MONEY: readonly LineKind[] = ['cash', 'freight', 'tax', 'duty', 'consumables', 'surcharge', 'shared'];
+
+/** All that is paid in money, in minor units. */
+export function paid(quote: QuoteCost): number {
+  return MONEY.reduce((sum, kind) => sum + lineOf(quote, kind), 0);
 }
 
 /** Quotes as they are listed: allowed ones by what they cost, the others after them. */
 export function sorted({ quotes }: CostView): QuoteCost[] {
-  return [...quotes].sort((a, b) => Number(b.allowed) - Number(a.allowed) || a.expected.minor - b.expected.minor || (a.id < b.id ? -1 : 1));
+  return [...quotes].sort((a, b) => Number(b.allowed) - Number(a.allowed) || a.present.minor - b.present.minor || (a.id < b.id ? -1 : 1));
 }

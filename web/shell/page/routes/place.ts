@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { CostView, QuoteCost, Route } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
+import { strikeOut } from '../strike-out';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
 import '../kit/dialog';
@@ -15,6 +16,7 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { tagFigures } from '../parts/tag-figures';
 import type { Address } from '../places';
+import { today } from '../today';
 import '../styles/routes.css';
 import '../styles/sheet.css';
 import { words } from '../words';
@@ -22,7 +24,7 @@ import { hours, money } from '../words/format';
 import './bars';
 import { decision } from './decision';
 import { sorted } from './figure-words';
-import { flipSentence } from './flip-sentence';
+import { flips } from './flips';
 import './quote-form';
 import { ROUTES_IN_ORDER, routeWord } from './route-word';
 import './who-dialog';
@@ -38,7 +40,7 @@ export class PlaceRoutes extends LightElement {
   @state() private editing = '';
   @state() private asking = false;
 
-  private readonly cost = new Live(this, 'cost', () => (this.partId ? { ask: 'cost', part: this.partId } : null));
+  private readonly cost = new Live(this, 'cost', () => (this.partId ? { ask: 'cost', part: this.partId, today: today() } : null));
   private readonly whole = new Live(this, 'part', () => (this.partId ? { ask: 'part', part: this.partId } : null));
   private readonly keeping = new KeepingWord(this);
 
@@ -80,12 +82,12 @@ export class PlaceRoutes extends LightElement {
     const say = words().costing;
     if (view.quotes.length === 0) return html`<asf-empty .first=${say.empty.first} .then=${say.empty.then}></asf-empty>`;
     const picked = this.pick(view);
-    return html`<asf-section .label=${say.title} .count=${html`<asf-route-key no-brackets></asf-route-key>`}>
+    return html`<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
         <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars></asf-section>
-      ${flipSentence(view)}
+      ${flips(view)}
       ${picked ? html`${working(view, picked)}<div class="pair">
         <asf-button compact icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.editing = picked.id; }}></asf-button>
-        <asf-button compact icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void carryOut({ do: 'change', ids: [picked.id], changes: [{ struck: true }] }, say.struck); }}></asf-button>
+        <asf-button compact icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button>
         <asf-button compact icon="add" key="A" word=${say.another} @click=${() => { this.editing = 'new'; }}></asf-button></div>` : nothing}
       ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}`;
   }
@@ -94,7 +96,7 @@ export class PlaceRoutes extends LightElement {
     const say = words().costing;
     const picked = this.pick(view);
     if (!picked) return html`<div class="foot"><asf-primary .verb=${say.add} icon="add" key="A" @click=${() => { this.editing = 'new'; }}></asf-primary></div>`;
-    if (view.chosen?.values.quote === picked.id && Math.round(view.chosen.values.expected_then ?? -1) === Math.round(picked.expected.minor)) return nothing;
+    if (view.chosen?.values.quote === picked.id && Math.round(view.chosen.values.expected_then ?? -1) === Math.round(picked.present.minor)) return nothing;
     return html`<div class="foot routes-foot"><asf-primary .verb=${`${say.choose}\n${routeWord(picked.route)}`} .cost=${picked.why ? say.reasons[picked.why] : costWords(picked)} ?disabled=${!picked.allowed} key="C" @click=${() => { this.decide(); }}></asf-primary></div>`;
   }
 
@@ -116,7 +118,7 @@ export class PlaceRoutes extends LightElement {
   private async choose(who: string): Promise<void> {
     const { view } = this.cost;
     const picked = view && this.pick(view);
-    if (picked) await carryOut({ do: 'choose', id: newId(), quote: picked.id, ...(who && { who }) }, words().costing.choosen(routeWord(picked.route)));
+    if (picked) await carryOut({ do: 'choose', id: newId(), quote: picked.id, part: this.partId, ...(who && { who }) }, words().costing.choosen(routeWord(picked.route)));
   }
 
   private readonly pressed = (event: KeyboardEvent): void => {

@@ -14,7 +14,7 @@ export function routeWord(route: Route): string {
   return words().routes.name[names[route]];
 }
 
-const confidences: Record<Certainty, Confidence> = { sure: 'sure', about: 'about', 'wild-guess': 'wild' };
+const confidences: Record<Certainty, Confidence> = { sure: 'sure', about: 'about', 'wild-guess': 'wild', starting: 'wild' };
 
 export function confidenceOf(certainty: Certainty | undefined): Confidence {
   return certainty ? confidences[certainty] : 'about';

@@ -5,13 +5,14 @@ import '../kit/icon';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { routeWord } from '../routes/route-word';
+import { today } from '../today';
 import { words } from '../words';
 
 /** What becomes of the part, and the way to its quotes. */
 @customElement('asf-sheet-routes')
 export class SheetRoutes extends LightElement {
   @property({ attribute: false }) view?: PartView;
-  private readonly cost = new Live(this, 'cost', () => (this.view ? { ask: 'cost', part: this.view.record.id } : null));
+  private readonly cost = new Live(this, 'cost', () => (this.view ? { ask: 'cost', part: this.view.record.id, today: today() } : null));
 
   override willUpdate(changed: PropertyValues<this>): void {
     const before = changed.get('view');

@@ -1,5 +1,5 @@
-import type { WhyNot } from '../../bridge/protocol';
-import { count } from './format';
+import type { Correctness, Input, WhyNot } from '../../bridge/protocol';
+import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
 
 /** Quotes, bars and the decision. */
@@ -11,6 +11,7 @@ export const costing = (trade: Vocabulary) => ({
   choose: 'Choose', chosen: 'chosen', choosen: (route: string) => `${route} chosen`,
   chosenBy: (route: string, who: string, when: string) => `${route}, chosen ${who ? `by ${who} ` : ''}on ${when}`,
   chosenAt: 'at these figures', nowAt: (then: string, now: string) => `It stood at ${then} then; it is ${now} now.`,
+  changed: (route: string, saves: string) => `This changed: ${route} is now ${saves} cheaper.`, changedTodo: 'Look again, and choose once more or leave it.',
   chooseOther: 'Choose another', unchoose: 'Take the choice back', unchosen: 'Choice taken back',
   cashOf: (money: string) => `${money} cash`, timeOf: (time: string) => `${time} own time`,
   nothingYet: 'no figure yet',
@@ -23,17 +24,30 @@ export const costing = (trade: Vocabulary) => ({
     sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?' },
     put: 'Put the quote down', done: (route: string) => `Quote for ${route} put down`, ofHundred: 'in 100',
   },
+  startingSaid: (figure: string) => `starting value ${figure}`,
+  flips: {
+    holds: (phrase: string) => `Cheapest as long as ${phrase}`,
+    comesFirst: (route: string, phrase: string) => `${route} comes first if ${phrase}`,
+    under: (value: string) => `under ${value}`, over: (value: string) => `over ${value}`,
+    said: '; you said ', more: (n: string) => `What else would change it (${n})`,
+    times: (n: string) => `${n} times in 100`, months: (n: string) => `${n} months`, percent: (n: string) => `${n} %`, years: (n: string) => `${n} years`,
+    open: (cheapest: string, rivals: readonly string[]) => `The order is open: these figures are so unsure that ${listed(rivals)} may be cheaper than ${cheapest} after all.`,
+    phrase: {
+      cash: (doing: string) => `${doing} costs`, freight: (doing: string) => `freight for ${doing} is`, tax: (doing: string) => `tax on ${doing} is`, duty: (doing: string) => `duty on ${doing} is`,
+      consumables: (doing: string) => `${doing} uses up`, surcharge: (doing: string) => `the ${trade.surcharge.toLowerCase()} of ${doing} is`, withheld: (doing: string) => `the ${trade.surcharge.toLowerCase()} of ${doing} is withheld`,
+      own_time: (doing: string) => `${doing} takes`, strip_again: (doing: string) => `stripping again after ${doing} takes`, chance: (doing: string) => `${doing} fails`, life: (doing: string) => `${doing} lasts`,
+      hour_value: () => 'an hour of yours counts', interest: () => 'interest a year is', years: () => 'the vehicle is kept',
+    } satisfies Record<Input, (doing: string) => string>,
+  },
   sentence: {
     repairing: 'repairing',
-    cheapest: (doing: string) => `Cheapest as long as ${doing} takes `,
-    cheaper: (other: string, doing: string) => `Cheaper than ${other} as long as ${doing} takes `,
-    wouldBe: (route: string) => `${route} would cost less only if it took `,
-    under: (time: string) => `under ${time}`, said: '; you said ',
     alone: (route: string) => `${route} is the only route with a figure. Enter another to weigh it against.`,
     noHour: 'An hour of yours counts nothing here: set its value in Settings, or leave it so.',
   },
   lines: {
-    cash: 'cash', 'own-time': 'own time', risk: 'risk', expected: 'expected cost',
+    cash: 'cash', freight: 'freight', tax: 'tax', duty: 'duty', consumables: 'consumables', surcharge: (times: string) => `${trade.surcharge.toLowerCase()}, withheld ${times} times in 100`,
+    shared: 'the other parts in the kit save', 'own-time': 'own time', risk: 'risk', expected: 'expected cost', present: (years: string) => `worth now over ${years}`, yearly: 'each year',
+    renewals: (times: string, life: string) => `done again ${times}, lasting ${life}`, atRate: (rate: string) => `at ${rate} to one`,
     at: (value: string) => `at ${value}`, of: (sum: string) => `in 100 of ${sum}`, inCase: (sum: string) => `(${sum})`,
     instead: (route: string) => `if it fails: ${route} instead`, stripAgain: (time: string, value: string) => `if it fails: strip again, ${time} at ${value}`,
     heading: (route: string, what: string, sum: string) => `${route}, ${what}: ${sum}`,
@@ -42,7 +56,11 @@ export const costing = (trade: Vocabulary) => ({
   who: { title: 'Who decides?', lead: 'A decision is kept with a name. It is asked once on this device.', label: 'Name', go: 'Choose', without: 'Choose without a name' },
   reasons: {
     'cannot-be-bought': 'marked: cannot be bought', 'single-use': 'marked: single use', 'other-currency': 'priced in another currency', 'nothing-there': 'missing from the start: nothing to work on',
+    'below-aim': 'less original than the aim of this job', safety: 'safety-critical: not repaired at home; renew it, or have it tested', 'run-out': 'no longer valid: ask again',
   } satisfies Record<WhyNot, string>,
+  correctness: {
+    original: 'original part', 'new-old-stock': 'original, never used', 'faithful-reproduction': 'faithful reproduction', pattern: 'pattern part', uprated: 'later or stronger', 'home-made': 'home made',
+  } satisfies Record<Correctness, string>,
   notAllowed: 'not allowed',
   hourValue: (value: string) => `an hour of yours counts ${value}`,
   quotes: (n: number) => count(n, 'quote'),

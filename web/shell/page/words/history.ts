@@ -15,14 +15,19 @@ export const fieldNames: Record<FieldName, string> = {
   text: 'Text', lasts: 'Lasts', within: 'In', place_kind: 'Kind of place', check: 'Looked at', skipped: 'Left out',
   route: 'Route', cash: 'Cash', own_time: 'Own time', chance: 'Fails', strip_again: 'Strip again', cash_certainty: 'Price is', own_time_certainty: 'Hours are', chance_certainty: 'Chance is', from: 'From',
   quote: 'Quote', who: 'Who decided', hour_value_then: 'Value of an hour then', expected_then: 'Expected cost then',
+  interest: 'Interest a year', years_kept: 'Years kept', tax_rate: 'Tax', threshold: 'Worth a second look from', safety_critical: 'Safety-critical',
+  freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Consumables', surcharge: 'Surcharge', withheld: 'Surcharge withheld', exchange_rate: 'Rate of exchange',
+  life: 'Lasts', life_certainty: 'Life is', fallback: 'If it fails', fails_at_bench: 'Failure shows at the bench', correctness: 'How original', valid_until: 'Valid until', wait: 'Wait',
+  cash_least: 'Price, least', cash_most: 'Price, most', own_time_least: 'Hours, least', own_time_most: 'Hours, most', chance_least: 'Fails, least', chance_most: 'Fails, most', life_least: 'Lasts, least', life_most: 'Lasts, most',
+  part: 'Part',
 };
 
 /** What was ever written, in words. */
 export const history = {
   title: 'History', second: (n: number) => count(n, 'entry', 'entries'), field: fieldNames,
-  emptied: 'emptied', yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, undo: 'Undo this', undone: 'Undone',
+  emptied: 'emptied', yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, percent: (n: string) => `${n} %`, undo: 'Undo this', undone: 'Undone',
   gone: { first: 'Nothing was written about this.', then: 'It is not in this job.' },
-  certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess' },
+  certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess', starting: 'starting value' },
   triage: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' },
   other: 'another record', unchanged: 'Latest first. Nothing here is ever deleted.',
 };

@@ -87,5 +87,5 @@ export const problems = (trade: Vocabulary) => ({
   retag: 'New tag for this one', retagLabel: 'Tag', retagged: (n: string) => `Tag is ${n} now`, retagWrong: 'Give a free number, from 1.',
   conflicts: 'Two values', others: 'Other', count: (n: number) => number(n),
   moveOut: (name: string) => `Take ${name} out`, movedOut: (name: string) => `${name} taken out of the circle`, bring: 'Bring back', brought: 'Brought back',
-  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before' },
+  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase' },
 });

@@ -10,9 +10,10 @@ export const routes = (trade: Vocabulary) => ({
     UseAgain: 'Use again', RepairHere: 'Repair here', SendOut: 'Send out', Exchange: 'Exchange',
     Buy: 'Buy', Kit: 'Kit', Donor: 'Donor', Irreplaceable: 'Irreplaceable',
   } satisfies Record<RouteName, string>,
-  cash: 'cash', ownTime: 'own time', risk: 'risk', eightInTen: `8${KEEP}in${KEEP}10`,
+  cash: 'cash', ownTime: 'own time', risk: 'risk', again: 'done again', eightInTen: `8${KEEP}in${KEEP}10`,
   surcharge: trade.surcharge, specialist: trade.specialist,
   bar: (cash: string, ownTime: string, risk: string) => `${cash} cash, ${ownTime} own time, ${risk} risk`,
+  againLater: (sum: string) => `${sum} done again later`,
   bracket: (low: string, high: string) => `in 8 of 10 cases between ${low} and ${high}`,
   notAllowed: 'not allowed',
 });

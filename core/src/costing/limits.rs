@@ -1,0 +1,91 @@
+use crate::job::Job;
+use crate::job::vocabulary::{Aim, Correctness, Route};
+use crate::quantity::{Currency, Day, ExchangeRate, Money};
+use crate::record::{FieldName, Id, Item, Kind, stored_enum};
+
+stored_enum! {
+    /// Why a quote cannot be chosen.
+    pub enum WhyNot {
+        /// No replacement is to be had.
+        CannotBeBought = "cannot-be-bought",
+        /// Renewed whatever it looks like.
+        SingleUse = "single-use",
+        /// Its price is in a currency other than the job's, and no rate is given.
+        OtherCurrency = "other-currency",
+        /// It was missing from the start: there is nothing to use again or to work on.
+        NothingThere = "nothing-there",
+        /// It is less original than the aim of the job asks for.
+        BelowAim = "below-aim",
+        /// A safety-critical part is not repaired at home.
+        Safety = "safety",
+        /// It was valid until a day that is past.
+        RunOut = "run-out",
+    }
+}
+
+/// Why a quote cannot be chosen; nothing when it can. Without a day nothing runs out.
+pub(super) fn why_not(job: &Job, part: &Item, quote: &Item, today: Option<Day>) -> Option<WhyNot> {
+    let settings = job.settings();
+    let route: Route = quote.read(FieldName::Route)?;
+    let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut | Route::Irreplaceable);
+    let reasons = [
+        (!is_in_one_currency(quote, settings.currency), WhyNot::OtherCurrency),
+        (part.is(FieldName::MissingFromStart) && works_on_old, WhyNot::NothingThere),
+        (part.is(FieldName::SingleUse) && matches!(route, Route::UseAgain), WhyNot::SingleUse),
+        (
+            part.is(FieldName::CannotBeBought) && matches!(route, Route::Buy | Route::Kit | Route::Exchange),
+            WhyNot::CannotBeBought,
+        ),
+        (part.is(FieldName::SafetyCritical) && route == Route::RepairHere, WhyNot::Safety),
+        (quote.read(FieldName::Correctness).is_some_and(|offer| !reaches(offer, settings.aim)), WhyNot::BelowAim),
+        (is_past(quote.read(FieldName::ValidUntil), today), WhyNot::RunOut),
+    ];
+    reasons.into_iter().find_map(|(holds, why)| holds.then_some(why))
+}
+
+/// Why a stored quote cannot be chosen; nothing when it can, or when it does not say its part and route.
+#[must_use]
+pub(crate) fn why_not_choose(job: &Job, quote: Id) -> Option<WhyNot> {
+    let item = job.item_of(Kind::Quote, quote)?;
+    let part = job.item_of(Kind::Part, item.read(FieldName::Of)?)?;
+    why_not(job, part, item, None)
+}
+
+/// Whether an offer is as original as the aim asks for (common practice, no source): for show standard it is original or
+/// cannot be told from it; where the original is conserved, nothing home made or of another design; else anything goes.
+const fn reaches(offer: Correctness, aim: Aim) -> bool {
+    match aim {
+        Aim::HardUse | Aim::RegularRoadUse => true,
+        Aim::Conserve => !matches!(offer, Correctness::Uprated | Correctness::HomeMade),
+        Aim::ShowStandard => {
+            matches!(offer, Correctness::Original | Correctness::NewOldStock | Correctness::FaithfulReproduction)
+        }
+    }
+}
+
+fn is_past(until: Option<Day>, today: Option<Day>) -> bool {
+    until.zip(today).is_some_and(|(until, today)| until < today)
+}
+
+const PRICES: [FieldName; 6] = [
+    FieldName::Cash,
+    FieldName::Freight,
+    FieldName::Tax,
+    FieldName::Duty,
+    FieldName::Consumables,
+    FieldName::Surcharge,
+];
+
+/// The currency other than the job's in which a quote is; nothing when there is none, or more than one.
+pub(super) fn foreign(quote: &Item, currency: Currency) -> Option<Currency> {
+    let mut others = PRICES.into_iter().filter_map(|field| quote.read::<Money>(field)).map(|money| money.currency);
+    let first = others.find(|other| *other != currency)?;
+    others.all(|other| other == currency || other == first).then_some(first)
+}
+
+/// Whether all prices of a quote can be added: they are in the job's currency, or in one other with a rate for it.
+fn is_in_one_currency(quote: &Item, currency: Currency) -> bool {
+    let is_home = |field| quote.read::<Money>(field).is_none_or(|money| money.currency == currency);
+    PRICES.into_iter().all(is_home)
+        || (foreign(quote, currency).is_some() && quote.read::<ExchangeRate>(FieldName::ExchangeRate).is_some())
+}

@@ -1,0 +1,97 @@
+//! Straight pieces: costs as one figure is turned, and where they cross.
+
+use super::expected::{costs, tried};
+use super::figures::Figures;
+use super::input::{Dial, Input, Setting};
+
+/// Present values of all quotes while one figure is turned. Between two neighbouring bends each is a straight line in
+/// money, hours, the value of an hour and chances: only the order of trying fallbacks bends it.
+pub(super) struct Turning<'a> {
+    setting: &'a Setting,
+    dial: Dial,
+}
+
+impl<'a> Turning<'a> {
+    /// Only for figures in which costs are straight.
+    pub(super) const fn new(setting: &'a Setting, dial: Dial) -> Self {
+        Self { setting, dial }
+    }
+
+    pub(super) const fn is_straight(input: Input) -> bool {
+        !matches!(input, Input::Life | Input::Interest | Input::Years)
+    }
+
+    pub(super) fn presents(&self, at: f64) -> Vec<f64> {
+        let setting = self.setting.turned(self.dial, at);
+        costs(&setting.quotes, &setting.terms).iter().map(super::expected::Cost::present).collect()
+    }
+
+    /// Where the order of trying changes, sorted: there the ratios of two quotes cross, which is where
+    /// `cost_a × (1 − chance_b) − cost_b × (1 − chance_a)`, a straight line, is nothing.
+    pub(super) fn bends(&self) -> Vec<f64> {
+        // Two places on the line, of the size of what is met there.
+        let (low, high) = (0.0, self.dial.input.most().min(10_000.0));
+        let (at_low, at_high) = (self.gaps(low), self.gaps(high));
+        let gaps = at_low.into_iter().zip(at_high);
+        let mut bends: Vec<f64> = gaps.filter_map(|(one, other)| zero(low, one, high, other)).collect();
+        // What others save by a kit counts up to its price.
+        if self.dial.input == Input::Cash {
+            bends.extend(self.dialled().map(|quote| quote.shared));
+        }
+        bends.retain(|bend| *bend > 0.0 && *bend < self.dial.input.most());
+        bends.sort_by(f64::total_cmp);
+        bends
+    }
+
+    fn dialled(&self) -> Option<&Figures> {
+        self.setting.quotes.iter().find(|quote| Some(quote.id) == self.dial.quote)
+    }
+
+    fn gaps(&self, at: f64) -> Vec<f64> {
+        let setting = self.setting.turned(self.dial, at);
+        let open: Vec<_> = setting.quotes.iter().filter(|quote| quote.allowed).collect();
+        let tried: Vec<f64> = open.iter().map(|quote| tried(quote, &setting.terms)).collect();
+        let mut gaps = Vec::new();
+        for a in 0..open.len() {
+            for b in a + 1..open.len() {
+                gaps.push(tried[a] * (1.0 - open[b].chance) - tried[b] * (1.0 - open[a].chance));
+            }
+        }
+        gaps
+    }
+
+    /// The straight pieces from a value on, upwards or downwards, as pairs of ends; the last one upwards ends at the most.
+    pub(super) fn pieces(&self, from: f64, up: bool) -> Vec<(f64, f64)> {
+        let most = self.dial.input.most();
+        let bends = self.bends();
+        let mut ends: Vec<f64> = if up {
+            bends.into_iter().filter(|bend| *bend > from).chain([most]).collect()
+        } else {
+            bends.into_iter().filter(|bend| *bend < from).rev().chain([0.0]).collect()
+        };
+        ends.dedup();
+        let starts = std::iter::once(from).chain(ends.iter().copied()).collect::<Vec<_>>();
+        starts.into_iter().zip(ends).filter(|(start, end)| start != end).collect()
+    }
+}
+
+/// Where a straight line is nothing within a piece of it. It is looked at inside the piece alone, since at the ends it may
+/// jump; and again close to where it is nothing: over a long piece the difference of large amounts takes digits away.
+pub(super) fn zero_within((start, end): (f64, f64), value: impl Fn(f64) -> f64) -> Option<f64> {
+    let (low, high) = (start.min(end), start.max(end));
+    let through = |one: f64, other: f64| zero(one, value(one), other, value(other));
+    let inside = |share: f64| low + (high - low) * share;
+    let rough = through(inside(0.25), inside(0.75))?.clamp(low, high);
+    let span = (high - low).min(rough.abs().max(1.0));
+    let beside = |at: f64| at.clamp(low + span * 1e-6, high - span * 1e-6);
+    let found = through(beside(rough - span * 0.5), beside(rough + span * 0.5))?;
+    let slack = found.abs().max(1e-3) * 1e-9;
+    (found >= low - slack && found <= high + slack).then(|| found.clamp(low, high))
+}
+
+/// Where a straight line through two points is nothing.
+fn zero(at: f64, value: f64, other_at: f64, other_value: f64) -> Option<f64> {
+    let fall = value - other_value;
+    let zero = at + (other_at - at) * (value / fall);
+    (fall != 0.0 && zero.is_finite()).then_some(zero)
+}

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import type { CostView, Flip, QuoteCost, Route } from '../../bridge/protocol';
+import { flipSaid, flipsInOrder } from './flip-said';
+
+const currency = 'GBP';
+const estimate = (minor: number) => ({ minor, currency });
+const quote = (id: string, route: Route, present: number): QuoteCost => ({
+  id, route, allowed: true, lines: [], expected: estimate(present), present: estimate(present), yearly: estimate(present / 10), renewals: 0, low: estimate(present), high: estimate(present),
+  guessed: 0, peak: estimate(0), own_time: 120, chance: 0, strip_again: 0, guess: false, fails_into_nothing: false,
+  record: { id, kind: 'quote', values: { own_time_certainty: 'about' }, struck: false, seen: {}, conflicts: [] },
+});
+const view = (flips: Flip[]): CostView => ({
+  part: 'p', currency, hour_value: estimate(2000), interest: 0, years_kept: 10, quotes: [quote('a', 'repair-here', 9200), quote('b', 'buy', 10_600)], cheapest: 'a', open_with: [], flips, break_evens: [], kits: [], starting: [],
+});
+
+const hours: Flip = { input: 'own_time', quote: 'a', now: 120, at: 162, beyond: 'above', then: 'b' };
+const price: Flip = { input: 'cash', quote: 'b', now: 10_600, at: 8733.3, beyond: 'below', then: 'b' };
+const worth: Flip = { input: 'hour_value', now: 2000, at: 2589.5, beyond: 'above', then: 'b' };
+
+test('the cheapest holds up to its hours', () => {
+  const { lead, bold, now, certainty } = flipSaid(view([hours]), hours);
+  expect(`${lead} ${bold}; ${now}`).toBe('Cheapest as long as repairing takes under 2.7\u00a0h; 2\u00a0h');
+  expect(certainty).toBe('about');
+});
+
+test('another comes first below its price', () => {
+  const { lead, bold } = flipSaid(view([price]), price);
+  expect(`${lead} ${bold}`).toBe('Buy comes first if Buy costs under £87');
+});
+
+test('what is of the job is said of the cheapest', () => {
+  const { lead, bold } = flipSaid(view([worth]), worth);
+  expect(`${lead} ${bold}`).toBe('Cheapest as long as an hour of yours counts under £26');
+});
+
+test('the figures of the cheapest come first, its hours before all', () => {
+  expect(flipsInOrder(view([price, worth, hours]))).toEqual([hours, worth, price]);
+});
