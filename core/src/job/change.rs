@@ -1,4 +1,9 @@
-use serde::{Deserialize, Serialize};
+use std::borrow::Cow;
+use std::fmt;
+
+use serde::de::{Error, MapAccess, Visitor};
+use serde::ser::SerializeMap;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
     Aim, Certainty, Check, Correctness, Moment, PlaceKind, Route, Shape, Shot, Side, Triage, Units, Vocabulary,
@@ -7,12 +12,19 @@ use crate::quantity::bounds::{self, Bound};
 use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
 use crate::record::{FieldName, Hash, Id, Item, Kind, Stored, Value};
 
+struct OneMember;
+
+impl<'de> Deserialize<'de> for Change {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_map(OneMember)
+    }
+}
+
 macro_rules! changes {
     ($($member:ident: $name:ident($type:ty),)*) => {
         /// One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
-        #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+        #[derive(Debug, Clone, PartialEq)]
+        #[cfg_attr(feature = "ts", derive(tsify::Tsify), serde(rename_all = "snake_case"))]
         pub enum Change {
             /// The field becomes empty.
             Clear(FieldName),
@@ -35,6 +47,42 @@ macro_rules! changes {
             #[must_use]
             pub fn of(item: &Item) -> Self {
                 Self { $($member: item.read(FieldName::$name),)* }
+            }
+        }
+
+        // One look into the table of fields, then the value by its type: what would be derived is several times as long,
+        // once for each way in which a change can cross.
+        impl Serialize for Change {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                let mut map = serializer.serialize_map(Some(1))?;
+                match self {
+                    Self::Clear(field) => map.serialize_entry("clear", field)?,
+                    $(Self::$name(value) => map.serialize_entry(FieldName::$name.word(), value)?,)*
+                }
+                map.end()
+            }
+        }
+
+        impl<'de> Visitor<'de> for OneMember {
+            type Value = Change;
+
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("an object of one member: a field and its value")
+            }
+
+            fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Change, A::Error> {
+                let word: Option<Cow<'de, str>> = map.next_key()?;
+                let word = word.ok_or_else(|| A::Error::custom("a change names a field"))?;
+                let field = FieldName::ALL.iter().copied().find(|field| field.word() == word);
+                let change = match field {
+                    _ if word == "clear" => Change::Clear(map.next_value()?),
+                    $(Some(FieldName::$name) => Change::$name(map.next_value()?),)*
+                    None => return Err(A::Error::custom(format_args!("unknown field `{word}`"))),
+                };
+                match map.next_key::<Cow<'de, str>>()? {
+                    None => Ok(change),
+                    Some(_) => Err(A::Error::custom("a change has one member")),
+                }
             }
         }
 

@@ -18,5 +18,5 @@ pub use fold::{Fault, Head, Item, Missing, Record};
 pub use id::{EntryId, Hash, Id, Replica};
 pub use schema::{FieldId, FieldName, Kind};
 pub use stored::Stored;
-pub(crate) use stored::stored_enum;
+pub(crate) use stored::{said_as_word, stored_enum};
 pub use value::Value;

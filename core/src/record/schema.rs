@@ -1,8 +1,6 @@
 //! The fields by their numbers. The list only grows: a number, once given, means the same for ever.
 
-use serde::{Deserialize, Serialize};
-
-use super::stored_enum;
+use super::{said_as_word, stored_enum};
 
 stored_enum! {
     /// What a record is.
@@ -51,16 +49,23 @@ stored_enum! {
 pub struct FieldId(pub u16);
 
 macro_rules! fields {
-    ($($(#[$meta:meta])* $number:literal $name:ident on $kinds:tt;)*) => {
+    ($($(#[$meta:meta])* $number:literal $name:ident $word:literal on $kinds:tt;)*) => {
         /// The fields that this version knows.
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
-        pub enum FieldName { $($(#[$meta])* $name,)* }
+        pub enum FieldName { $($(#[$meta])* #[cfg_attr(feature = "ts", serde(rename = $word))] $name,)* }
+
+        said_as_word!(FieldName);
 
         impl FieldName {
             /// All of them, by number.
             pub const ALL: &'static [Self] = &[$(Self::$name,)*];
+
+            /// Its word in the protocol.
+            #[must_use]
+            pub const fn word(self) -> &'static str {
+                match self { $(Self::$name => $word,)* }
+            }
 
             /// Its number.
             #[must_use]
@@ -87,226 +92,226 @@ macro_rules! fields {
 
 fields! {
     /// What the record is.
-    1 Kind on (any);
+    1 Kind "kind" on (any);
     /// What people call it.
-    2 Name on (any);
+    2 Name "name" on (any);
     /// Struck out (true) or brought back.
-    3 Struck on (any);
+    3 Struck "struck" on (any);
     /// The command of this id was carried out.
-    4 Done on (any);
+    4 Done "done" on (any);
     /// Free words about it.
-    5 Remark on (any);
+    5 Remark "remark" on (any);
 
     /// Currency of the job.
-    10 Currency on (Job);
+    10 Currency "currency" on (Job);
     /// What an hour of the user's own time is worth; may be zero.
-    11 HourValue on (Job);
+    11 HourValue "hour_value" on (Job);
     /// British or American words.
-    12 Vocabulary on (Job);
+    12 Vocabulary "vocabulary" on (Job);
     /// Millimetres or inches, kilograms or pounds.
-    13 Units on (Job);
+    13 Units "units" on (Job);
     /// How original it must be.
-    14 Aim on (Job);
+    14 Aim "aim" on (Job);
     /// The side on which the driver sits.
-    15 DriverSide on (Job);
+    15 DriverSide "driver_side" on (Job);
     /// When a job file that holds everything was last handed out, by the clock of the device.
-    16 HandedOut on (Job);
+    16 HandedOut "handed_out" on (Job);
 
     /// Yearly rate of interest, in parts of ten thousand.
-    17 Interest on (Job);
+    17 Interest "interest" on (Job);
     /// How many years the vehicle will be kept.
-    18 YearsKept on (Job);
+    18 YearsKept "years_kept" on (Job);
     /// Usual rate of tax, in parts of ten thousand.
-    19 TaxRate on (Job);
+    19 TaxRate "tax_rate" on (Job);
     /// By how much another route must be cheaper before a decision comes back.
-    22 Threshold on (Job);
+    22 Threshold "threshold" on (Job);
 
     /// Whose block it is.
-    20 Device on (Block);
+    20 Device "device" on (Block);
     /// Which block, from 0.
-    21 Number on (Block);
+    21 Number "number" on (Block);
 
     /// It gives parts to the other.
-    30 Donor on (Vehicle);
+    30 Donor "donor" on (Vehicle);
     /// Model year.
-    31 Year on (Vehicle);
+    31 Year "year" on (Vehicle);
     /// Chassis, engine or body number.
-    32 IdentityNumber on (Vehicle);
+    32 IdentityNumber "identity_number" on (Vehicle);
 
     /// Which vehicle it belongs to.
-    40 Vehicle on (Assembly);
+    40 Vehicle "vehicle" on (Assembly);
     /// Which assembly it is inside.
-    41 Inside on (Assembly);
+    41 Inside "inside" on (Assembly);
     /// Left or right, from the driver's seat.
-    42 Side on (Assembly Part Piece);
+    42 Side "side" on (Assembly Part Piece);
     /// Being taken apart now.
-    43 Open on (Assembly);
+    43 Open "open" on (Assembly);
 
     /// The number on its tag.
-    50 Tag on (Part);
+    50 Tag "tag" on (Part);
     /// Which assembly it came from.
-    51 Assembly on (Part Joint Before);
+    51 Assembly "assembly" on (Part Joint Before);
     /// How many pieces.
-    52 Quantity on (Part Piece Cover);
+    52 Quantity "quantity" on (Part Piece Cover);
     /// The maker's part number.
-    53 MakersNumber on (Part);
+    53 MakersNumber "makers_number" on (Part);
     /// The number cast or stamped in.
-    54 CastingNumber on (Part);
+    54 CastingNumber "casting_number" on (Part);
     /// What it is made of.
-    55 Material on (Part);
+    55 Material "material" on (Part);
     /// How heavy it is, in grams.
-    56 Mass on (Part);
+    56 Mass "mass" on (Part);
     /// Which family it is of.
-    57 Family on (Part);
+    57 Family "family" on (Part);
     /// Where it lies.
-    58 Place on (Part Joint);
+    58 Place "place" on (Part Joint);
     /// Renewed whatever it looks like.
-    59 SingleUse on (Part);
+    59 SingleUse "single_use" on (Part);
     /// No replacement is to be had.
-    60 CannotBeBought on (Part);
+    60 CannotBeBought "cannot_be_bought" on (Part);
     /// It was not there when the work began.
-    61 MissingFromStart on (Part);
+    61 MissingFromStart "missing_from_start" on (Part);
     /// A former owner fitted a wrong piece.
-    62 WrongPiece on (Part);
+    62 WrongPiece "wrong_piece" on (Part);
     /// It will not come off; later.
-    63 Stuck on (Part);
+    63 Stuck "stuck" on (Part);
     /// What was tried on it.
-    64 Tried on (Part);
+    64 Tried "tried" on (Part);
     /// Off the vehicle (true) or still on it.
-    65 Off on (Part);
+    65 Off "off" on (Part);
     /// Position: of removal for parts, of coming off for pieces, of taking for photos, of time for stretches of sound.
-    66 Order on (Part Piece Photo Slice Mark);
+    66 Order "order" on (Part Piece Photo Slice Mark);
     /// Bought in boxes: there is no order of removal.
-    67 FromBoxes on (Part);
+    67 FromBoxes "from_boxes" on (Part);
     /// The first word at the strip.
-    68 Triage on (Part);
+    68 Triage "triage" on (Part);
     /// The part whose tag was split.
-    69 SplitFrom on (Part);
+    69 SplitFrom "split_from" on (Part);
     /// The decision that holds.
-    70 Chosen on (Part);
+    70 Chosen "chosen" on (Part);
     /// Brakes, steering, wheels, seat belts: somebody can be hurt when it breaks.
-    71 SafetyCritical on (Part);
+    71 SafetyCritical "safety_critical" on (Part);
 
     /// The bag it is kept in.
-    75 Bag on (Joint);
+    75 Bag "bag" on (Joint);
     /// The joint it is a piece of.
-    76 Joint on (Piece);
+    76 Joint "joint" on (Piece);
     /// Thickness in micrometres.
-    77 Thickness on (Piece);
+    77 Thickness "thickness" on (Piece);
     /// Size in free words.
-    78 Size on (Piece);
+    78 Size "size" on (Piece);
 
     /// What it is of: the part of a photo, the photo of a mark.
-    81 Of on (Joint Photo Mark Note Slice Quote Choice Cover);
+    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover);
     /// Before, off, after.
-    82 Moment on (Photo);
+    82 Moment "moment" on (Photo);
     /// What the photo was taken for.
-    83 Shot on (Photo);
+    83 Shot "shot" on (Photo);
     /// Words under the photo.
-    84 Caption on (Photo);
+    84 Caption "caption" on (Photo);
     /// Its bytes, by their hash.
-    85 Blob on (Photo Slice);
+    85 Blob "blob" on (Photo Slice);
     /// How many bytes.
-    86 Length on (Photo Slice);
+    86 Length "length" on (Photo Slice);
     /// Which form the bytes have.
-    87 MediaType on (Photo Slice);
+    87 MediaType "media_type" on (Photo Slice);
     /// When it was taken, said or decided.
-    88 Taken on (Photo Note Choice Before Purchase);
+    88 Taken "taken" on (Photo Note Choice Before Purchase);
     /// Ring or arrow.
-    89 Shape on (Mark);
+    89 Shape "shape" on (Mark);
     /// Centre of a ring, tip of an arrow: parts of ten thousand of the width.
-    90 X on (Mark);
+    90 X "x" on (Mark);
     /// The same of the height.
-    91 Y on (Mark);
+    91 Y "y" on (Mark);
     /// Half the width of a ring, tail of an arrow relative to its tip: parts of ten thousand of the width.
-    92 Dx on (Mark);
+    92 Dx "dx" on (Mark);
     /// The same of the height.
-    93 Dy on (Mark);
+    93 Dy "dy" on (Mark);
     /// What was written or found.
-    94 Text on (Note Before);
+    94 Text "text" on (Note Before);
     /// How long it lasts, in milliseconds.
-    95 Lasts on (Slice);
+    95 Lasts "lasts" on (Slice);
 
     /// The place it is in.
-    96 Within on (Place);
+    96 Within "within" on (Place);
     /// Area, rack, shelf, box, bag, hook, floor.
-    97 PlaceKind on (Place);
+    97 PlaceKind "place_kind" on (Place);
 
     /// What was looked at.
-    98 Check on (Before Photo);
+    98 Check "check" on (Before Photo);
     /// It was left out on purpose.
-    99 Skipped on (Before);
+    99 Skipped "skipped" on (Before);
 
     /// What happens to the part.
-    100 Route on (Quote Choice Purchase);
+    100 Route "route" on (Quote Choice Purchase);
     /// Cash.
-    101 Cash on (Quote Choice Purchase);
+    101 Cash "cash" on (Quote Choice Purchase);
     /// Own hours, in minutes.
-    102 OwnTime on (Quote Choice);
+    102 OwnTime "own_time" on (Quote Choice);
     /// The chance that it fails.
-    103 Chance on (Quote Choice);
+    103 Chance "chance" on (Quote Choice);
     /// Own hours to strip again when it has failed, in minutes.
-    104 StripAgain on (Quote Choice);
+    104 StripAgain "strip_again" on (Quote Choice);
     /// How sure the cash is.
-    105 CashCertainty on (Quote);
+    105 CashCertainty "cash_certainty" on (Quote);
     /// How sure the own hours are.
-    106 OwnTimeCertainty on (Quote);
+    106 OwnTimeCertainty "own_time_certainty" on (Quote);
     /// How sure the chance is.
-    107 ChanceCertainty on (Quote);
+    107 ChanceCertainty "chance_certainty" on (Quote);
     /// The supplier or specialist.
-    108 From on (Quote Choice Purchase);
+    108 From "from" on (Quote Choice Purchase);
     /// The quote that was chosen.
-    109 Quote on (Choice);
+    109 Quote "quote" on (Choice);
     /// Who decided.
-    110 Who on (Choice);
+    110 Who "who" on (Choice);
     /// The value of an hour at the time.
-    111 HourValueThen on (Choice);
+    111 HourValueThen "hour_value_then" on (Choice);
     /// The expected cost at the time, in minor units.
-    112 ExpectedThen on (Choice);
+    112 ExpectedThen "expected_then" on (Choice);
     /// Freight both ways.
-    113 Freight on (Quote);
+    113 Freight "freight" on (Quote);
     /// Tax.
-    114 Tax on (Quote);
+    114 Tax "tax" on (Quote);
     /// Duty.
-    115 Duty on (Quote);
+    115 Duty "duty" on (Quote);
     /// What the work uses up.
-    116 Consumables on (Quote);
+    116 Consumables "consumables" on (Quote);
     /// Paid at first, and returned when the old unit is accepted.
-    117 Surcharge on (Quote Choice);
+    117 Surcharge "surcharge" on (Quote Choice);
     /// The chance that the surcharge is withheld.
-    118 Withheld on (Quote);
+    118 Withheld "withheld" on (Quote);
     /// What one unit of the quote's currency costs in the job's.
-    119 ExchangeRate on (Quote);
+    119 ExchangeRate "exchange_rate" on (Quote);
     /// Service life in months.
-    120 Life on (Quote);
+    120 Life "life" on (Quote);
     /// How sure the life is.
-    121 LifeCertainty on (Quote);
+    121 LifeCertainty "life_certainty" on (Quote);
     /// The quote that is turned to when it fails.
-    122 Fallback on (Quote);
+    122 Fallback "fallback" on (Quote);
     /// A failure shows at the bench: nothing is stripped again for it.
-    123 FailsAtBench on (Quote);
+    123 FailsAtBench "fails_at_bench" on (Quote);
     /// How original what it brings is.
-    124 Correctness on (Quote);
+    124 Correctness "correctness" on (Quote);
     /// The last day on which it holds.
-    125 ValidUntil on (Quote);
+    125 ValidUntil "valid_until" on (Quote);
     /// How long one waits for it, in days.
-    126 Wait on (Quote);
+    126 Wait "wait" on (Quote);
     /// The least that the cash may be.
-    127 CashLeast on (Quote);
+    127 CashLeast "cash_least" on (Quote);
     /// The most that the cash may be.
-    128 CashMost on (Quote);
+    128 CashMost "cash_most" on (Quote);
     /// The least own hours, in minutes.
-    129 OwnTimeLeast on (Quote);
+    129 OwnTimeLeast "own_time_least" on (Quote);
     /// The most own hours, in minutes.
-    130 OwnTimeMost on (Quote);
+    130 OwnTimeMost "own_time_most" on (Quote);
     /// The least chance that it fails.
-    131 ChanceLeast on (Quote);
+    131 ChanceLeast "chance_least" on (Quote);
     /// The most chance that it fails.
-    132 ChanceMost on (Quote);
+    132 ChanceMost "chance_most" on (Quote);
     /// The shortest life in months.
-    133 LifeLeast on (Quote);
+    133 LifeLeast "life_least" on (Quote);
     /// The longest life in months.
-    134 LifeMost on (Quote);
+    134 LifeMost "life_most" on (Quote);
     /// The part that a kit covers, or that something was bought for.
-    135 Part on (Cover Purchase);
+    135 Part "part" on (Cover Purchase);
 }

@@ -49,13 +49,36 @@ stored!(
     }
 );
 
+/// Lets a type cross the protocol as its word, by one look into its table: what is derived for every type anew is many
+/// times as long, and has to be fetched by a phone.
+macro_rules! said_as_word {
+    ($name:ident) => {
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(self.word())
+            }
+        }
+
+        impl<'de> serde::Deserialize<'de> for $name {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                let word = <std::borrow::Cow<'de, str> as serde::Deserialize>::deserialize(deserializer)?;
+                let found = Self::ALL.iter().copied().find(|one| one.word() == word);
+                found.ok_or_else(|| serde::de::Error::custom(format_args!("unknown word `{word}`")))
+            }
+        }
+    };
+}
+pub(crate) use said_as_word;
+
 /// An enumeration that is stored, and crosses the protocol, as the words given here; they never change.
 macro_rules! stored_enum {
     ($(#[$outer:meta])* pub enum $name:ident { $($(#[$meta:meta])* $variant:ident = $word:literal,)* }) => {
         $(#[$outer])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
-        pub enum $name { $($(#[$meta])* #[serde(rename = $word)] $variant,)* }
+        pub enum $name { $($(#[$meta])* #[cfg_attr(feature = "ts", serde(rename = $word))] $variant,)* }
+
+        $crate::record::said_as_word!($name);
 
         impl $name {
             /// All of them, in order of declaration.
