@@ -2,7 +2,7 @@ use std::collections::BTreeSet;
 
 use super::figures::{Figures, Terms};
 use super::interest::{a_year, worth_now};
-use crate::record::Id;
+use crate::record::{Id, ordered_by};
 
 /// What a quote really costs, in named lines that add up: all in minor units.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -145,15 +145,14 @@ fn chain<'a>(quote: &Figures, all: &'a [Figures], order: &[usize]) -> Vec<&'a Fi
 /// The quotes in the order in which trying until one succeeds costs least; of equal ones the first by id, so that the order
 /// in which they were entered does not matter.
 fn order_of_trying(all: &[Figures], terms: &Terms) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..all.len()).collect();
     let ratio = |quote: &Figures| match tried(quote, terms) / (1.0 - quote.chance) {
         ratio if ratio.is_finite() && quote.chance < 1.0 => ratio,
         // One that always fails comes after all that may succeed.
         _ => f64::INFINITY,
     };
     let ratios: Vec<f64> = all.iter().map(ratio).collect();
-    order.sort_by(|a, b| ratios[*a].total_cmp(&ratios[*b]).then(all[*a].id.cmp(&all[*b].id)));
-    order
+    let order: Vec<usize> = (0..all.len()).collect();
+    ordered_by(order, |a, b| ratios[*a].total_cmp(&ratios[*b]).then(all[*a].id.cmp(&all[*b].id)))
 }
 
 /// What trying a quote costs: itself, and stripping again should it fail.

@@ -3,7 +3,7 @@ use serde::{Deserialize, Serialize};
 use super::expected::{cheapest, costs};
 use super::input::{Dial, Input, Setting};
 use super::line::{Turning, zero_within};
-use crate::record::Id;
+use crate::record::{Id, ordered_by};
 
 /// A value of one figure at which another quote becomes the cheapest, all other figures as they are.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -128,7 +128,7 @@ impl Search<'_> {
                     })
                 })
                 .collect();
-            crossings.sort_by(f64::total_cmp);
+            crossings = ordered_by(crossings, f64::total_cmp);
             if !self.up {
                 crossings.reverse();
             }
@@ -163,8 +163,7 @@ impl Search<'_> {
             (1_u32..).map(move |time| f64::from(time) * life / 12.0).take_while(move |years| *years < most)
         });
         let is_ahead = |years: &f64| if self.up { *years >= self.now } else { *years < self.now };
-        let mut ends: Vec<f64> = ends.filter(is_ahead).collect();
-        ends.sort_by(f64::total_cmp);
+        let mut ends: Vec<f64> = ordered_by(ends.filter(is_ahead).collect(), f64::total_cmp);
         if !self.up {
             ends.reverse();
         }

@@ -3,6 +3,7 @@
 use super::expected::{costs, tried};
 use super::figures::Figures;
 use super::input::{Dial, Input, Setting};
+use crate::record::ordered_by;
 
 /// Present values of all quotes while one figure is turned. Between two neighbouring bends each is a straight line in
 /// money, hours, the value of an hour and chances: only the order of trying fallbacks bends it.
@@ -39,8 +40,7 @@ impl<'a> Turning<'a> {
             bends.extend(self.dialled().map(|quote| quote.shared));
         }
         bends.retain(|bend| *bend > 0.0 && *bend < self.dial.input.most());
-        bends.sort_by(f64::total_cmp);
-        bends
+        ordered_by(bends, f64::total_cmp)
     }
 
     fn dialled(&self) -> Option<&Figures> {

@@ -1,9 +1,11 @@
+use std::cmp::Reverse;
+
 use serde::{Deserialize, Serialize};
 
 use super::cost::{peak, priced};
 use crate::job::{Job, PhotoView, RecordView};
 use crate::quantity::{Day, Estimate, Minutes, Money};
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, in_order};
 
 /// What the job comes to so far.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -129,6 +131,7 @@ impl TotalsView {
             let photos = job.photos_of(id);
             self.purchases.push(PurchaseView { photos, part_name, record });
         }
-        self.purchases.sort_by_key(|purchase| (std::cmp::Reverse(purchase.record.values.taken), purchase.record.id));
+        let purchases = std::mem::take(&mut self.purchases);
+        self.purchases = in_order(purchases, |purchase| (Reverse(purchase.record.values.taken), purchase.record.id));
     }
 }

@@ -1,7 +1,7 @@
 use super::view::{AssembliesView, AssemblyLine, RecordView};
 use super::vocabulary::Side;
 use super::whole::Job;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, in_order};
 
 impl Job {
     /// The side of an assembly: its own, or of the nearest one it is inside.
@@ -31,10 +31,10 @@ impl Job {
 
     /// The vehicle being done, then its donors.
     pub(super) fn vehicles(&self) -> Vec<RecordView> {
-        let mut vehicles: Vec<RecordView> =
-            self.standing_ids(Kind::Vehicle).filter_map(|id| self.record_view(id)).collect();
-        vehicles.sort_by_key(|vehicle| (vehicle.values.donor == Some(true), vehicle.values.name.clone(), vehicle.id));
-        vehicles
+        let vehicles = self.standing_ids(Kind::Vehicle).filter_map(|id| self.record_view(id)).collect();
+        in_order(vehicles, |vehicle: &RecordView| {
+            (vehicle.values.donor == Some(true), vehicle.values.name.clone(), vehicle.id)
+        })
     }
 
     /// Vehicles and assemblies.

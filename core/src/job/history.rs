@@ -6,7 +6,7 @@ use super::change::{Change, Values};
 use super::command::Seen;
 use super::view::{ConflictView, HistoryLine, HistoryView, RecordView, WrittenView};
 use super::whole::Job;
-use crate::record::{EntryId, FieldName, Head, Id, Item, Kind};
+use crate::record::{EntryId, FieldName, Head, Id, Item, Kind, in_order};
 
 impl Job {
     /// One record with its values; nothing when it is not known what it is.
@@ -28,10 +28,8 @@ impl Job {
     /// Records of a kind that point at `target`, in their own order and then in order of their coming about.
     pub(super) fn ordered(&self, kind: Kind, field: FieldName, target: Id, struck: bool) -> Vec<RecordView> {
         let ids = self.pointing(field, target).filter(|id| self.kind(*id) == Some(kind));
-        let mut views: Vec<RecordView> =
-            ids.filter_map(|id| self.record_view(id)).filter(|view| struck || !view.struck).collect();
-        views.sort_by_key(|view| (view.struck, view.values.order.unwrap_or(i64::MAX), view.values.taken, view.id));
-        views
+        let views = ids.filter_map(|id| self.record_view(id)).filter(|view| struck || !view.struck).collect();
+        in_order(views, |view| (view.struck, view.values.order.unwrap_or(i64::MAX), view.values.taken, view.id))
     }
 
     /// Fields of a record with more than one value.
@@ -61,8 +59,7 @@ impl Job {
                 lines.entry(head.entry).or_insert(line).changes.extend(Change::read(field, &head.value));
             }
         }
-        let mut lines: Vec<HistoryLine> = lines.into_values().collect();
-        lines.sort_by_key(|line| (line.at, line.entry));
+        let lines = in_order(lines.into_values().collect(), |line: &HistoryLine| (line.at, line.entry));
         Some(HistoryView { id, lines })
     }
 

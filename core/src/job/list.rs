@@ -4,7 +4,7 @@ use super::query::{Group, PartsQuery};
 use super::view::{PartsGroup, PartsView, Sums};
 use super::whole::{Job, PartKey};
 use crate::quantity::{Currency, Minutes, Money};
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, in_order};
 
 /// A part with what lists look at in it.
 type Keyed<'a> = (Id, &'a PartKey);
@@ -53,9 +53,8 @@ impl Job {
                 && query.route.is_none_or(|route| self.route_of(*part) == Some(route))
         };
         if query.find.trim().is_empty() {
-            let mut parts: Vec<_> = self.part_keys().iter().map(|(part, key)| (*part, key)).filter(matches).collect();
-            parts.sort_by_key(|(part, key)| (key.tag.unwrap_or(i64::MAX), *part));
-            return parts;
+            let parts = self.part_keys().iter().map(|(part, key)| (*part, key)).filter(matches).collect();
+            return in_order(parts, |(part, key)| (key.tag.unwrap_or(i64::MAX), *part));
         }
         self.keys_of_found(&query.find).into_iter().filter(matches).collect()
     }

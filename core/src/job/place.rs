@@ -2,7 +2,7 @@ use std::collections::BTreeSet;
 
 use super::view::{PlaceLine, PlacesView};
 use super::whole::Job;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, ordered_by};
 
 /// The most names in one path.
 const DEEPEST: usize = 64;
@@ -60,7 +60,9 @@ impl Job {
     }
 
     pub(super) fn sort_by_name(&self, ids: &mut [Id]) {
-        ids.sort_by_cached_key(|id| (natural(&self.name(*id)), *id));
+        let named = ids.iter().map(|id| (natural(&self.name(*id)), *id)).collect();
+        let named = ordered_by(named, Ord::cmp);
+        ids.iter_mut().zip(named).for_each(|(slot, (_, id))| *slot = id);
     }
 
     /// Parts that lie right in a place.

@@ -3,7 +3,7 @@ use std::collections::BTreeMap;
 use super::view::{PartLine, PlaceLine, TeardownView};
 use super::whole::Job;
 use crate::quantity::Millis;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, ordered_by};
 
 /// How many names and places are offered.
 const OFFERED: usize = 12;
@@ -45,8 +45,8 @@ impl Job {
         for part in self.standing_ids(Kind::Part) {
             *counted.entry(self.name(part)).or_default() += 1;
         }
-        let mut counted: Vec<(String, usize)> = counted.into_iter().filter(|(name, _)| !name.is_empty()).collect();
-        counted.sort_by(|a, b| b.1.cmp(&a.1).then_with(|| a.0.cmp(&b.0)));
+        let counted = counted.into_iter().filter(|(name, _)| !name.is_empty()).collect();
+        let counted = ordered_by(counted, |a: &(String, usize), b| b.1.cmp(&a.1).then_with(|| a.0.cmp(&b.0)));
         for (name, _) in counted {
             if !names.contains(&name) {
                 names.push(name);
@@ -84,8 +84,8 @@ impl Job {
                 *at = head.max(*at);
             }
         }
-        let mut latest: Vec<(Millis, Id)> = latest.into_iter().map(|(id, at)| (at, id)).collect();
-        latest.sort_unstable_by(|a, b| b.cmp(a));
+        let latest = latest.into_iter().map(|(id, at)| (at, id)).collect();
+        let latest = ordered_by(latest, |a: &(Millis, Id), b| b.cmp(a));
         latest.into_iter().take(OFFERED).filter_map(|(_, place)| self.place_line(place)).collect()
     }
 }
