@@ -127,7 +127,13 @@ impl Change {
             Self::Quantity(pieces) => (bounds::PIECES, *pieces),
             Self::Mass(mass) => (bounds::MASS, mass.grams()),
             Self::Thickness(length) => (bounds::LENGTH, *length),
-            Self::HourValue(money) | Self::Cash(money) | Self::HourValueThen(money) => (bounds::MONEY, money.minor),
+            Self::HourValue(money) | Self::Cash(money) | Self::HourValueThen(money) => (bounds::PRICE, money.minor),
+            Self::ExpectedThen(expected) => (bounds::EXPECTED, whole(*expected)),
+            Self::Number(block) => (bounds::BLOCK, *block),
+            Self::Year(year) => (bounds::YEAR, *year),
+            Self::HandedOut(moment) | Self::Taken(moment) => (bounds::MOMENT, moment.0),
+            Self::Length(bytes) => (bounds::BYTES, *bytes),
+            Self::Lasts(lasts) => (bounds::SOUND, *lasts),
             Self::OwnTime(time) | Self::StripAgain(time) => (bounds::MINUTES, time.0),
             Self::Chance(chance) => (bounds::CHANCE, chance.0),
             Self::Order(order) => (bounds::ORDER, *order),
@@ -150,4 +156,10 @@ impl Change {
             _ => return None,
         })
     }
+}
+
+/// The whole part of an expectation; what is no number lies beyond every bound.
+#[expect(clippy::cast_possible_truncation, reason = "a float beyond 64 bits becomes the greatest or least of them")]
+const fn whole(expected: f64) -> i64 {
+    if expected.is_nan() { i64::MAX } else { expected as i64 }
 }

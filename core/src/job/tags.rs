@@ -10,7 +10,8 @@ use crate::record::{FieldName, Id, Kind};
 
 /// Tags in one block: a year's work on most vehicles. Block 0 holds 1 to 500.
 pub const BLOCK: i64 = 500;
-const LAST_BLOCK: i64 = block_of(bounds::TAG.most);
+const LAST_BLOCK: i64 = bounds::BLOCK.most;
+const _: () = assert!(block_of(bounds::TAG.most) == LAST_BLOCK, "the last tag lies in the last block");
 
 impl Job {
     /// The parts that carry a tag and are not struck out.

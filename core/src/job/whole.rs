@@ -256,9 +256,9 @@ const POINTING: [FieldName; 11] = [
 ];
 
 impl Job {
-    /// The kinds of record that a pointing field may lead to.
+    /// The kinds of record that a pointing field of a record of kind `holder` may lead to.
     #[must_use]
-    pub(super) const fn targets(change: &Change) -> &'static [Kind] {
+    pub(super) const fn targets(holder: Kind, change: &Change) -> &'static [Kind] {
         match change {
             Change::Device(_) => &[Kind::Device],
             Change::Vehicle(_) => &[Kind::Vehicle],
@@ -268,6 +268,21 @@ impl Job {
             Change::Chosen(_) => &[Kind::Choice],
             Change::Joint(_) => &[Kind::Joint],
             Change::Quote(_) => &[Kind::Quote],
+            Change::Of(_) => Self::targets_of(holder),
+            _ => &[],
+        }
+    }
+
+    /// What a record may be `of`: what can be seen or spoken about, what a joint holds, what a quote is for.
+    const fn targets_of(holder: Kind) -> &'static [Kind] {
+        match holder {
+            Kind::Photo | Kind::Note => {
+                &[Kind::Part, Kind::Assembly, Kind::Joint, Kind::Piece, Kind::Place, Kind::Vehicle]
+            }
+            Kind::Joint | Kind::Quote | Kind::Choice => &[Kind::Part],
+            Kind::Mark => &[Kind::Photo],
+            Kind::Slice => &[Kind::Note],
+            // Other kinds have no such field, which is told as that.
             _ => &[],
         }
     }
