@@ -2,6 +2,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::Change;
 use super::find::FindIndex;
+use super::tags::Numbers;
 use super::troubles::of_item;
 use crate::problem::Problem;
 use crate::record::{Entry, FieldName, Id, Item, Kind, Record, Stored};
@@ -23,6 +24,7 @@ pub struct Job {
     rivals: BTreeMap<Id, BTreeSet<Id>>,
     indexed: BTreeMap<Id, Indexed>,
     parts: BTreeMap<Id, PartKey>,
+    numbers: Numbers,
     find: FindIndex,
 }
 
@@ -30,6 +32,7 @@ pub struct Job {
 #[derive(Debug, Clone, Copy)]
 pub(super) struct PartKey {
     pub(super) tag: Option<i64>,
+    pub(super) order: Option<i64>,
     pub(super) struck: bool,
     pub(super) assembly: Option<Id>,
     pub(super) place: Option<Id>,
@@ -40,6 +43,7 @@ impl PartKey {
     fn of(item: &Item) -> Self {
         Self {
             tag: item.read(FieldName::Tag),
+            order: item.read(FieldName::Order),
             struck: item.is_struck(),
             assembly: item.read(FieldName::Assembly),
             place: item.read(FieldName::Place),
@@ -173,6 +177,11 @@ impl Job {
         &self.parts
     }
 
+    /// Tags and positions of removal of all parts, struck-out ones too.
+    pub(super) const fn numbers(&self) -> &Numbers {
+        &self.numbers
+    }
+
     /// The index of words.
     pub(super) const fn find_index(&self) -> &FindIndex {
         &self.find
@@ -218,10 +227,16 @@ impl Job {
         for link in fresh.links {
             self.links.entry(link).or_default().insert(id);
         }
-        if fresh.kind == Some(Kind::Part) {
-            self.parts.insert(id, PartKey::of(item));
-        } else if stale.kind == Some(Kind::Part) {
-            self.parts.remove(&id);
+        let key = (fresh.kind == Some(Kind::Part)).then(|| PartKey::of(item));
+        let former = match key {
+            Some(key) => self.parts.insert(id, key),
+            None => self.parts.remove(&id),
+        };
+        if let Some(former) = former {
+            self.numbers.remove(id, former.tag, former.order);
+        }
+        if let Some(key) = key {
+            self.numbers.add(id, key.tag, key.order);
         }
         self.find.replace(id, fresh.kind, item);
         stale.kind != fresh.kind || stale.struck != fresh.struck
