@@ -21,7 +21,7 @@ export const fieldNames: Record<FieldName, string> = {
 export const history = {
   title: 'History', second: (n: number) => count(n, 'entry', 'entries'), field: fieldNames,
   emptied: 'emptied', yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, undo: 'Undo this', undone: 'Undone',
-  gone: { first: 'Nothing was written about this.', then: 'It is not in this job.' },
+  gone: { first: 'Nothing was written about this.', then: 'It is not in this job.', go: 'To the job' },
   certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess' },
   triage: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' },
   other: 'another record', unchanged: 'Latest first. Nothing here is ever deleted.',

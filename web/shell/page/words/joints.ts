@@ -37,5 +37,5 @@ export const joints = (trade: Vocabulary) => ({
   newJoint: 'Begin another joint',
   save: 'Save',
   unnamed: 'not named yet',
-  gone: 'This joint is not in the job.',
+  gone: { first: 'This joint is not in the job.', then: 'It may belong to another job, or its job file was not brought in yet.', go: 'To the teardown' },
 });
