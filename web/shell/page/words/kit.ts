@@ -19,6 +19,7 @@ export const kit = (trade: Vocabulary) => ({
   fileDue: 'file due',
   undo: 'Undo',
   close: 'Close',
+  done: 'Done',
   back: 'Back',
   cheapest: 'cheapest',
   reminderDue: 'reminder due',
