@@ -15,7 +15,7 @@ export const kit = (trade: Vocabulary) => ({
   saving: 'saving',
   failed: 'not saved',
   kept: 'kept',
-  notKept: 'not kept',
+  notPromised: 'kept, not promised',
   fileDue: 'file due',
   undo: 'Undo',
   close: 'Close',

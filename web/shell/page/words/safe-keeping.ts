@@ -3,7 +3,7 @@ import { bytes, count, number } from './format';
 /** Whether everything is safe, and what would make it safer. */
 export const safeKeeping = {
   title: 'Safe keeping',
-  kept: 'Everything is kept', waiting: (n: number) => `${count(n, 'entry', 'entries')} not on the disk yet`, notKept: 'Kept, but not promised', trouble: 'Not everything is kept',
+  kept: 'Everything is kept', waiting: (n: number) => `${count(n, 'entry', 'entries')} not on the disk yet`, keptNotPromised: 'Kept, not promised', trouble: 'Not everything is kept',
   counts: (photos: number, entries: number) => `${count(photos, 'photo')}, ${count(entries, 'entry', 'entries')},`, disk: 'all on this device’s disk',
   room: 'Room', more: (photos: number) => `room for about ${number(photos)} photos more`, roomUnknown: 'This browser does not say how much room there is.', roomShort: 'Room is short: make a job file and save it elsewhere before the next session.',
   of: (used: number, all: number) => `${bytes(used)} of ${bytes(all)}`,
