@@ -2,13 +2,14 @@
 // lies there and saves it to a file.
 
 import { rescue as words } from '../page/words/rescue.ts';
+import { lineOf } from './job-line.ts';
 import { save } from './save.ts';
 import { Stored } from './stored.ts';
 
 const place = document.querySelector('#rescue') ?? document.body;
 const said = element('p', words.looking);
 said.setAttribute('role', 'status');
-place.append(element('h1', words.title), element('p', words.lead), said);
+place.append(element('h1', words.title), element('p', words.lead), said, wayBack());
 
 void begin();
 
@@ -25,7 +26,10 @@ async function begin(): Promise<void> {
 async function show(stored: Stored): Promise<void> {
   const jobs = await stored.jobs();
   const list = element('ul');
-  list.append(...jobs.map((job) => element('li', words.job(job.name, job.entries.length, job.chunks.length))));
+  for (const job of jobs) {
+    const { name, entries, last } = await lineOf(stored, job);
+    list.append(element('li', words.job(name, entries ?? { single: job.entries.length, bundles: job.chunks.length }, last)));
+  }
   list.append(element('li', words.photos((await stored.blobs()).size)));
   const damaged = (await stored.quarantined()).length;
   if (damaged > 0) list.append(element('li', words.damaged(damaged)));
@@ -65,6 +69,13 @@ function handle(file: File): HTMLElement {
   link.className = 'save';
   link.href = URL.createObjectURL(file);
   link.download = file.name;
+  return link;
+}
+
+function wayBack(): HTMLElement {
+  const link = element('a', words.back);
+  link.className = 'back';
+  link.href = './';
   return link;
 }
 

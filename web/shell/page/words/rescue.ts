@@ -1,6 +1,7 @@
 // Stands alone: the rescue page must work when nothing else does.
 
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+const day = (at: number): string => new Date(at).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
 const bytes = (n: number): string => `${Math.max(0.1, n / 1e6).toFixed(1)}\u00a0MB`;
 
 /** The rescue page, which takes nothing else from the app. */
@@ -10,7 +11,9 @@ export const rescue = {
   looking: 'Looking at what is stored.',
   nothing: 'Nothing is stored here, in this browser and at this address.',
   closed: (why: string) => `The storage does not open: ${why}. Close all other windows of the app and load this page again.`,
-  job: (name: string, entries: number, chunks: number) => `${name || 'A job without a name'}: ${count(chunks, 'bundle of entries', 'bundles of entries')}, ${count(entries, 'single entry', 'single entries')}`,
+  job: (name: string, entries: number | { single: number; bundles: number }, last: number | null) =>
+    `${name || 'A job without a name'}: ${typeof entries === 'number' ? count(entries, 'entry', 'entries') : `${count(entries.bundles, 'bundle of entries', 'bundles of entries')}, ${count(entries.single, 'single entry', 'single entries')}, some not readable here`}${last === null ? '' : `, the last of ${day(last)}`}`,
+  back: 'Back to the app',
   photos: (n: number) => `${count(n, 'photo or sound', 'photos and sounds')}, for all jobs together`,
   damaged: (n: number) => `${count(n, 'damaged piece', 'damaged pieces')}, saved as found`,
   prepare: 'Put everything in a file',
