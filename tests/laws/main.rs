@@ -11,6 +11,7 @@ mod deciding;
 mod find;
 mod fold;
 mod garage;
+mod handing;
 mod hostile;
 mod merging;
 mod moves;

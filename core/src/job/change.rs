@@ -5,7 +5,7 @@ use super::vocabulary::{
 };
 use crate::quantity::bounds::{self, Bound};
 use crate::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
-use crate::record::{FieldName, Hash, Id, Item, Kind, Stored, Value};
+use crate::record::{FieldName, Hash, Held, Id, Item, Kind, Stored, Value};
 
 macro_rules! changes {
     ($($member:ident: $name:ident($type:ty),)*) => {
@@ -74,7 +74,7 @@ macro_rules! changes {
 changes! {
     kind: Kind(Kind), name: Name(String), struck: Struck(bool), done: Done(bool), remark: Remark(String),
     currency: Currency(Currency), hour_value: HourValue(Money), vocabulary: Vocabulary(Vocabulary),
-    units: Units(Units), aim: Aim(Aim), driver_side: DriverSide(Side), handed_out: HandedOut(Millis),
+    units: Units(Units), aim: Aim(Aim), driver_side: DriverSide(Side), handed_out: HandedOut(Millis), held: Held(Held),
     device: Device(Id), number: Number(i64), donor: Donor(bool), year: Year(i64),
     identity_number: IdentityNumber(String), vehicle: Vehicle(Id), inside: Inside(Id), side: Side(Side),
     open: Open(bool), tag: Tag(i64), assembly: Assembly(Id), quantity: Quantity(i64),
@@ -131,6 +131,7 @@ impl Change {
             Self::ExpectedThen(expected) => (bounds::EXPECTED, whole(*expected)),
             Self::Number(block) => (bounds::BLOCK, *block),
             Self::Year(year) => (bounds::YEAR, *year),
+            Self::Held(held) => (bounds::DEVICES, i64::try_from(held.0.len()).unwrap_or(i64::MAX)),
             Self::HandedOut(moment) | Self::Taken(moment) => (bounds::MOMENT, moment.0),
             Self::Length(bytes) => (bounds::BYTES, *bytes),
             Self::Lasts(lasts) => (bounds::SOUND, *lasts),

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::change::Change;
+use super::history::is_settled;
 use super::vocabulary::Route;
 use super::whole::Job;
 use crate::costing;
@@ -56,7 +57,12 @@ pub(super) fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
     if item.is_struck() {
         return problems;
     }
-    for field in item.conflicts().into_iter().filter_map(FieldName::of).filter(|field| *field != FieldName::Kind) {
+    for field in item
+        .conflicts()
+        .into_iter()
+        .filter_map(FieldName::of)
+        .filter(|field| *field != FieldName::Kind && is_settled(*field))
+    {
         problems.push(Problem::warning(Code::Conflict).at(id).field(field).hint(Hint::SettleValues));
     }
     for field in item.fields().filter_map(FieldName::of) {

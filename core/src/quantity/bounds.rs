@@ -59,5 +59,7 @@ pub const LENGTH: Bound = Bound { what: "length", least: 0, most: 50_000_000 };
 pub const SHARE: Bound = Bound { what: "share", least: -10_000, most: 20_000 };
 /// Position in an order somebody set.
 pub const ORDER: Bound = Bound { what: "order", least: -1_000_000_000_000, most: 1_000_000_000_000 };
+/// Devices that wrote in one job.
+pub const DEVICES: Bound = Bound { what: "devices", least: 0, most: 10_000 };
 /// The longest text, in bytes.
 pub const TEXT: Bound = Bound { what: "text", least: 0, most: 20_000 };

@@ -107,6 +107,8 @@ fields! {
     15 DriverSide on (Job);
     /// When a job file that holds everything was last handed out, by the clock of the device.
     16 HandedOut on (Job);
+    /// Which entries that job file held.
+    23 Held on (Job);
 
     /// Whose block it is.
     20 Device on (Block);

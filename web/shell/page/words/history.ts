@@ -4,7 +4,7 @@ import { count } from './format';
 /** What each field is called. */
 export const fieldNames: Record<FieldName, string> = {
   kind: 'Kind', name: 'Name', struck: 'Struck out', done: 'Carried out', remark: 'Remark',
-  currency: 'Currency', hour_value: 'Value of an hour', vocabulary: 'Trade words', units: 'Units', aim: 'Aim', driver_side: 'Driver sits', handed_out: 'Job file made',
+  currency: 'Currency', hour_value: 'Value of an hour', vocabulary: 'Trade words', units: 'Units', aim: 'Aim', driver_side: 'Driver sits', handed_out: 'Job file made', held: 'What it held',
   device: 'Device', number: 'Number', donor: 'Donor', year: 'Year', identity_number: 'Identity number',
   vehicle: 'Vehicle', inside: 'Inside', side: 'Side', open: 'Open',
   tag: 'Tag', assembly: 'Assembly', quantity: 'Pieces', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', family: 'Family',
