@@ -26,6 +26,18 @@ export type Hash = string;
 export type EntryId = string;
 
 /**
+ * Which entries somebody has: of each replica named here those from 1 to this number.
+ *
+ * ```
+ * use asfound_core::record::{EntryId, Held, Replica};
+ * let entry = |seq| EntryId { replica: Replica::from_bytes([1; 8]), seq };
+ * let held = Held(vec![entry(4)]);
+ * assert!(held.holds(entry(4)) && !held.holds(entry(5)));
+ * ```
+ */
+export type Held = EntryId[];
+
+/**
  * What a record is.
  */
 export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before";
