@@ -57,11 +57,12 @@ async function prepare(stored: Stored, button: HTMLButtonElement): Promise<void>
 /** The second tap. In an app on the home screen a download may lead nowhere: there the file is shared. */
 function handle(file: File): HTMLElement {
   const installed = matchMedia('(display-mode: standalone)').matches;
-  if (installed && navigator.canShare?.({ files: [file] })) {
-    const share = element('button', words.share(file.name));
+  const shared = installed ? shareable(file) : undefined;
+  if (shared) {
+    const share = element('button', words.share(shared.name));
     share.addEventListener('click', () => {
       // Closing the sheet is no failure.
-      navigator.share({ files: [file] }).catch(() => undefined);
+      navigator.share({ files: [shared] }).catch(() => undefined);
     });
     return share;
   }
@@ -69,7 +70,18 @@ function handle(file: File): HTMLElement {
   link.className = 'save';
   link.href = URL.createObjectURL(file);
   link.download = file.name;
-  return link;
+  if (!('standalone' in navigator && navigator.standalone === true)) return link;
+  // Here it opens over this page: what to do then is said first.
+  const both = element('div');
+  both.className = 'over';
+  both.append(element('p', words.opensOver), link);
+  return both;
+}
+
+/** The file, or the same bytes as a kind that more share sheets take. */
+function shareable(file: File): File | undefined {
+  const as = (type: string, name = file.name): File => new File([file], name, { type });
+  return [file, as('application/octet-stream'), as('text/plain', `${file.name}.txt`)].find((one) => navigator.canShare?.({ files: [one] }) === true);
 }
 
 function wayBack(): HTMLElement {

@@ -54,7 +54,7 @@ export class JobFileIn extends LightElement {
   }
 
   private picker(word: string): TemplateResult {
-    return html`<label class="second-button bring-pick"><input class="unseen" type="file" accept=".asfound,.zip,application/zip,application/octet-stream" @change=${this.picked}><asf-icon name="bring"></asf-icon><span>${word}</span></label>`;
+    return html`<label class="second-button bring-pick"><input class="unseen" type="file" accept=".asfound,.zip,.txt,application/zip,application/octet-stream,text/plain" @change=${this.picked}><asf-icon name="bring"></asf-icon><span>${word}</span></label>`;
   }
 
   private preview(dry: DryRun): TemplateResult {

@@ -20,6 +20,7 @@ export const rescue = {
   working: (done: number, all: number) => `${done} of ${all}`,
   save: (name: string, size: number) => `Save ${name} (${bytes(size)})`,
   share: (name: string) => `Share ${name}`,
+  opensOver: 'This system shares no file of this kind: it opens over this page. Share it from there (the square with the arrow), “Save to Files”; then close the app in the app switcher and open it again.',
   failed: (why: string) => `It stopped: ${why}. What is stored is as it was.`,
   unread: (n: number) => `${count(n, 'piece')} could not be read and ${n === 1 ? 'is' : 'are'} not in the file.`,
   done: 'Keep the file somewhere else than on this device. To bring it back: open the app, Hand over, Bring in a job file.',
