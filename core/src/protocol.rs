@@ -14,12 +14,13 @@ pub fn declarations() -> String {
     use crate::papers::{Columns, MarkWords, PageWords, PaperWords, RouteWords, SideWords, StandingWords};
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{Chance, Currency, Day, Estimate, ExchangeRate, Mass, Millis, Minutes, Money};
-    use crate::record::{EntryId, FieldName, Hash, Id, Kind, Replica};
+    use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
     let declarations = declarations![
         Id,
         Replica,
         Hash,
         EntryId,
+        Held,
         Kind,
         FieldName,
         Money,

@@ -136,6 +136,27 @@ fn finding(job: &Job) {
     });
 }
 
+/// A garage from its first part on: each part is a command of its own, taken in before the next.
+fn making() {
+    let context = Context { replica: Replica::from_bytes([6; 8]), device: id("device", 0), at: Millis(0) };
+    let mut job = Job::new();
+    let mut make = |what: u64, kind: Kind| {
+        let command = Command::Create { id: id("made", what), kind, changes: vec![] };
+        let applied = apply(&job, &Sent { id: id("making", what), command }, &context);
+        job.absorb(applied.entries);
+    };
+    make(0, Kind::Job);
+    let mut thousand = |from: u64| {
+        let began = Instant::now();
+        (from + 1..=from + 1_000).for_each(|number| make(number, Kind::Part));
+        ms(began.elapsed())
+    };
+    let taken: Vec<f64> = (0..PARTS / 1_000).map(|number| thousand(number * 1_000)).collect();
+    let (first, last) = (taken[0], taken[taken.len() - 1]);
+    let all: f64 = taken.iter().sum();
+    println!("10,000 parts made one by one: {all:.0} ms; the first 1,000 {first:.1} ms, the last {last:.1} ms");
+}
+
 /// What nobody honest makes: chains and logs as long as a file can hold.
 fn hostile() {
     let replica = Replica::from_bytes([7; 8]);
@@ -176,5 +197,6 @@ fn main() {
     let job = Job::from_entries(entries);
     asking(&job);
     finding(&job);
+    making();
     hostile();
 }

@@ -64,7 +64,7 @@ proptest! {
     #![proptest_config(cases(1_500))]
 
     /// Whatever entries anybody may have made: taking in, asking, telling troubles, sealing and undoing never panic.
-    /// Break: in `given_tags` leave the bounds out.
+    /// Break: in `tags_of` leave the bounds out.
     #[test]
     fn hostile_entries_never_panic(entries in any_entries()) {
         let job = Job::from_entries(entries.clone());

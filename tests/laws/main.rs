@@ -2,6 +2,7 @@
 //!
 //! Cases are the same on every machine. `ASFOUND_SEED=<number>` tries others; the seed is printed with a failure.
 
+mod accepted;
 mod any_entry;
 mod apply;
 mod chunks;
@@ -10,6 +11,7 @@ mod deciding;
 mod find;
 mod fold;
 mod garage;
+mod handing;
 mod hostile;
 mod merging;
 mod moves;

@@ -21,6 +21,21 @@ fn claims(job: &Job) -> BTreeMap<i64, BTreeSet<Id>> {
     claims
 }
 
+/// The next tag of a device, found by looking through all parts and blocks.
+fn next_by_looking(job: &Job, device: Id) -> i64 {
+    let tags: BTreeSet<i64> =
+        job.ids(Kind::Part).filter_map(|part| job.record_view(part)?.values.tag).filter(|tag| *tag > 0).collect();
+    let claims = claims(job);
+    let greatest = |block: i64| tags.iter().copied().filter(|tag| (tag - 1) / BLOCK == block).max();
+    let own = claims.iter().filter(|(_, devices)| devices.first() == Some(&device));
+    let mut room = own.map(|(block, _)| (*block, greatest(*block).unwrap_or(block * BLOCK)));
+    if let Some((_, last)) = room.find(|(block, last)| *last < (block + 1) * BLOCK) {
+        return last + 1;
+    }
+    let free = (0..).find(|block| !claims.contains_key(block) && greatest(*block).is_none());
+    free.expect("blocks enough") * BLOCK + 1
+}
+
 /// What two devices do with tags.
 #[derive(Debug, Clone)]
 enum Step {
@@ -112,6 +127,36 @@ proptest! {
             for device in 0..2 {
                 prop_assert!(drawn.insert(make(&mut garage, device)));
             }
+        }
+    }
+
+    /// What is kept of tags and positions along the way says what looking through all parts says, whatever was made,
+    /// retagged, split, struck out, undone and merged.
+    /// Break: in `Job::index` leave out that a part leaves the tag it had.
+    #[test]
+    fn what_is_kept_of_numbers_is_what_the_parts_say(steps in any_steps(), draws in any_draws()) {
+        let mut garage = Garage::after(&steps);
+        for step in &draws {
+            let (device, changes) = match step {
+                Step::Draw(device, _) | Step::TakeShown(device) => (*device, vec![]),
+                Step::ByHand(device, tag) => (*device, vec![Change::Tag(*tag), Change::Order(*tag * 3)]),
+                Step::Bring(from) => { garage.bring(*from); continue; }
+            };
+            let job = &garage.devices[device];
+            let orders = job.ids(Kind::Part).filter_map(|part| job.record_view(part)?.values.order);
+            let last = orders.max().unwrap_or(0).max(0);
+            let next = next_by_looking(job, context(device).device);
+            prop_assert_eq!(job.next_tag(context(device).device), next);
+            let id = garage.fresh();
+            let is_drawn = changes.is_empty();
+            let _ = garage.command(device, Command::Create { id, kind: Kind::Part, changes });
+            let job = &garage.devices[device];
+            if is_drawn {
+                prop_assert_eq!(tag(job, id), next);
+                prop_assert_eq!(job.record_view(id).and_then(|view| view.values.order), Some(last + 1));
+            }
+            let carrying: Vec<Id> = job.standing_ids(Kind::Part).filter(|part| tag(job, *part) == tag(job, id)).collect();
+            prop_assert_eq!(job.parts_with_tag(tag(job, id)).collect::<Vec<_>>(), carrying);
         }
     }
 

@@ -89,7 +89,7 @@ pub(super) fn figures(job: &Job, id: Id, quote: &Item, allowed: bool) -> Option<
         let money: Option<Money> = quote.read(field);
         let minor = money.and_then(|money| in_job_currency(job, quote, money)).unwrap_or(0);
         // Whatever was stored is told as a problem where it is beyond the accepted, and counted as if it were at the bound.
-        whole(minor.clamp(bounds::MONEY.least, bounds::MONEY.most))
+        whole(minor.clamp(bounds::PRICE.least, bounds::PRICE.most))
     };
     let share = |field| quote.read::<Chance>(field).unwrap_or_default().share().clamp(0.0, 1.0);
     let minutes = |field| {

@@ -4,7 +4,7 @@ use super::view::{HeadView, ProblemsView, View};
 use super::whole::Job;
 use crate::costing;
 use crate::quantity::Millis;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Held, Id, Kind, Stored};
 
 /// Answers a question. `device` says whose next tag is shown.
 ///
@@ -41,8 +41,16 @@ impl Job {
     pub fn head_view(&self) -> Option<HeadView> {
         let record = self.record_view(self.id()?)?;
         let handed_out: Option<Millis> = record.values.handed_out;
+        let heads = self.item(record.id).map(|item| item.heads(FieldName::Held.id())).unwrap_or_default();
+        let held: Vec<Held> = heads.into_iter().filter_map(|head| Held::read(&head.value)).collect();
         let since = |photo: &Id| {
-            let taken = self.item(*photo).and_then(|item| item.read::<Millis>(FieldName::Taken));
+            let Some(item) = self.item(*photo) else { return true };
+            // By what the file held: a photo may come in after it that was taken, on another device, before it.
+            if !held.is_empty() {
+                let entries = item.head_entries(FieldName::Blob.id());
+                return !held.iter().any(|held| entries.iter().all(|entry| held.holds(*entry)));
+            }
+            let taken = item.read::<Millis>(FieldName::Taken);
             handed_out.is_none_or(|handed_out| taken.is_none_or(|taken| taken > handed_out))
         };
         Some(HeadView {

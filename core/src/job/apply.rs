@@ -119,8 +119,7 @@ impl Draft<'_> {
     /// The position after the last part that came off.
     fn next_removal(&mut self) -> i64 {
         if self.removed == 0 {
-            let orders = self.job.ids(Kind::Part).filter_map(|part| self.job.item(part)?.read(FieldName::Order));
-            self.removed = orders.filter(|order| bounds::ORDER.holds(*order)).max().unwrap_or(0).max(0);
+            self.removed = self.job.numbers().last_removal().unwrap_or(0).max(0);
         }
         self.removed = (self.removed + 1).min(bounds::ORDER.most);
         self.removed

@@ -10,7 +10,7 @@ use super::vocabulary::{
 };
 use crate::quantity::bounds::{self, Bound};
 use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
-use crate::record::{FieldName, Hash, Id, Item, Kind, Stored, Value};
+use crate::record::{FieldName, Hash, Held, Id, Item, Kind, Stored, Value};
 
 struct OneMember;
 
@@ -122,7 +122,7 @@ macro_rules! changes {
 changes! {
     kind: Kind(Kind), name: Name(String), struck: Struck(bool), done: Done(bool), remark: Remark(String),
     currency: Currency(Currency), hour_value: HourValue(Money), vocabulary: Vocabulary(Vocabulary),
-    units: Units(Units), aim: Aim(Aim), driver_side: DriverSide(Side), handed_out: HandedOut(Millis),
+    units: Units(Units), aim: Aim(Aim), driver_side: DriverSide(Side), handed_out: HandedOut(Millis), held: Held(Held),
     device: Device(Id), number: Number(i64), donor: Donor(bool), year: Year(i64),
     identity_number: IdentityNumber(String), vehicle: Vehicle(Id), inside: Inside(Id), side: Side(Side),
     open: Open(bool), tag: Tag(i64), assembly: Assembly(Id), quantity: Quantity(i64),
@@ -195,7 +195,7 @@ impl Change {
             | Self::Consumables(money)
             | Self::Surcharge(money)
             | Self::CashLeast(money)
-            | Self::CashMost(money) => (bounds::MONEY, money.minor),
+            | Self::CashMost(money) => (bounds::PRICE, money.minor),
             Self::OwnTime(time) | Self::StripAgain(time) | Self::OwnTimeLeast(time) | Self::OwnTimeMost(time) => {
                 (bounds::MINUTES, time.0)
             }
@@ -208,6 +208,13 @@ impl Change {
             Self::TaxRate(rate) => (bounds::TAX, *rate),
             Self::Wait(days) => (bounds::DAYS, *days),
             Self::ExchangeRate(rate) => (bounds::EXCHANGE, rate.0),
+            Self::ExpectedThen(expected) => (bounds::EXPECTED, whole(*expected)),
+            Self::Number(block) => (bounds::BLOCK, *block),
+            Self::Year(year) => (bounds::YEAR, *year),
+            Self::Held(held) => (bounds::DEVICES, i64::try_from(held.0.len()).unwrap_or(i64::MAX)),
+            Self::HandedOut(moment) | Self::Taken(moment) => (bounds::MOMENT, moment.0),
+            Self::Length(bytes) => (bounds::BYTES, *bytes),
+            Self::Lasts(lasts) => (bounds::SOUND, *lasts),
             Self::Order(order) => (bounds::ORDER, *order),
             Self::X(share) | Self::Y(share) | Self::Dx(share) | Self::Dy(share) => (bounds::SHARE, *share),
             Self::Name(text)
@@ -228,4 +235,10 @@ impl Change {
             _ => return None,
         })
     }
+}
+
+/// The whole part of an expectation; what is no number lies beyond every bound.
+#[expect(clippy::cast_possible_truncation, reason = "a float beyond 64 bits becomes the greatest or least of them")]
+const fn whole(expected: f64) -> i64 {
+    if expected.is_nan() { i64::MAX } else { expected as i64 }
 }

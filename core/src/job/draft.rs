@@ -101,18 +101,18 @@ impl<'a> Draft<'a> {
             let problem = problem.value("what", bound.what).value("least", bound.least);
             self.refuse(problem.value("most", bound.most));
         }
-        self.check_target(id, change);
+        self.check_target(id, kind, change);
         self.problems.len() == before
     }
 
     /// Refuses a change that points at nothing, at a record of the wrong kind, or back at itself.
-    fn check_target(&mut self, id: Id, change: &Change) {
+    fn check_target(&mut self, id: Id, holder: Kind, change: &Change) {
         let Some(target) = change.target() else { return };
         let field = change.field();
         let Some(kind) = self.kind(target) else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(id).field(field).value("id", target));
         };
-        let kinds = Job::targets(change);
+        let kinds = Job::targets(holder, change);
         if !kinds.is_empty() && !kinds.contains(&kind) {
             self.refuse(Problem::error(Code::WrongKind).at(id).field(field).value("kind", kind.word()));
         }

@@ -34,7 +34,7 @@ impl Job {
 
     /// Fields of a record with more than one value.
     pub(super) fn conflicts_of(&self, id: Id, item: &Item) -> Vec<ConflictView> {
-        let fields = item.conflicts().into_iter().filter_map(FieldName::of);
+        let fields = item.conflicts().into_iter().filter_map(FieldName::of).filter(|field| is_settled(*field));
         let conflicts = fields.map(|field| {
             let heads = item.heads(field.id());
             ConflictView { id, field, values: heads.iter().map(|head| self.written(field, head)).collect() }
@@ -72,4 +72,9 @@ impl Job {
 fn seen_of(item: &Item) -> Seen {
     let fields = item.fields().filter_map(FieldName::of);
     fields.map(|field| (field, item.head_entries(field.id()))).collect()
+}
+
+/// Whether somebody has to say which of several values holds: of job files that two devices made, each counts.
+pub(super) const fn is_settled(field: FieldName) -> bool {
+    !matches!(field, FieldName::HandedOut | FieldName::Held)
 }

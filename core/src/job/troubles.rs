@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::change::Change;
+use super::history::is_settled;
 use super::vocabulary::Route;
 use super::whole::Job;
 use crate::costing;
@@ -57,7 +58,12 @@ pub(super) fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
     if item.is_struck() {
         return problems;
     }
-    for field in item.conflicts().into_iter().filter_map(FieldName::of).filter(|field| *field != FieldName::Kind) {
+    for field in item
+        .conflicts()
+        .into_iter()
+        .filter_map(FieldName::of)
+        .filter(|field| *field != FieldName::Kind && is_settled(*field))
+    {
         problems.push(Problem::warning(Code::Conflict).at(id).field(field).hint(Hint::SettleValues));
     }
     for field in item.fields().filter_map(FieldName::of) {
@@ -81,17 +87,18 @@ fn of_field(job: &Job, id: Id, item: &Item, kind: Kind, field: FieldName) -> Vec
             let problem = Problem::warning(Code::OutOfBounds).at(id).field(field).value("what", bound.what);
             problems.push(problem.value("least", bound.least).value("most", bound.most).hint(Hint::CorrectValue));
         }
-        problems.extend(change.target().and_then(|target| of_target(job, id, field, &change, target)));
+        problems.extend(change.target().and_then(|target| of_target(job, id, kind, &change, target)));
     }
     problems
 }
 
 /// What is wrong with what a field points at.
-fn of_target(job: &Job, id: Id, field: FieldName, change: &Change, target: Id) -> Option<Problem> {
+fn of_target(job: &Job, id: Id, holder: Kind, change: &Change, target: Id) -> Option<Problem> {
+    let field = change.field();
     let Some(kind) = job.kind(target) else {
         return Some(Problem::warning(Code::Dangling).at(id).field(field).with(vec![target]).hint(Hint::BringInOther));
     };
-    let kinds = Job::targets(change);
+    let kinds = Job::targets(holder, change);
     if !kinds.is_empty() && !kinds.contains(&kind) {
         let problem = Problem::warning(Code::WrongKind).at(id).field(field).value("kind", kind.word());
         return Some(problem.with(vec![target]).hint(Hint::CorrectValue));

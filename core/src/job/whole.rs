@@ -2,6 +2,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::Change;
 use super::find::FindIndex;
+use super::tags::Numbers;
 use super::troubles::of_item;
 use crate::problem::Problem;
 use crate::record::{Entry, FieldName, Id, Item, Kind, Record, Stored};
@@ -23,6 +24,7 @@ pub struct Job {
     rivals: BTreeMap<Id, BTreeSet<Id>>,
     indexed: BTreeMap<Id, Indexed>,
     parts: BTreeMap<Id, PartKey>,
+    numbers: Numbers,
     find: FindIndex,
 }
 
@@ -30,6 +32,7 @@ pub struct Job {
 #[derive(Debug, Clone, Copy)]
 pub(super) struct PartKey {
     pub(super) tag: Option<i64>,
+    pub(super) order: Option<i64>,
     pub(super) struck: bool,
     pub(super) assembly: Option<Id>,
     pub(super) place: Option<Id>,
@@ -40,6 +43,7 @@ impl PartKey {
     fn of(item: &Item) -> Self {
         Self {
             tag: item.read(FieldName::Tag),
+            order: item.read(FieldName::Order),
             struck: item.is_struck(),
             assembly: item.read(FieldName::Assembly),
             place: item.read(FieldName::Place),
@@ -173,6 +177,11 @@ impl Job {
         &self.parts
     }
 
+    /// Tags and positions of removal of all parts, struck-out ones too.
+    pub(super) const fn numbers(&self) -> &Numbers {
+        &self.numbers
+    }
+
     /// The index of words.
     pub(super) const fn find_index(&self) -> &FindIndex {
         &self.find
@@ -218,10 +227,16 @@ impl Job {
         for link in fresh.links {
             self.links.entry(link).or_default().insert(id);
         }
-        if fresh.kind == Some(Kind::Part) {
-            self.parts.insert(id, PartKey::of(item));
-        } else if stale.kind == Some(Kind::Part) {
-            self.parts.remove(&id);
+        let key = (fresh.kind == Some(Kind::Part)).then(|| PartKey::of(item));
+        let former = match key {
+            Some(key) => self.parts.insert(id, key),
+            None => self.parts.remove(&id),
+        };
+        if let Some(former) = former {
+            self.numbers.remove(id, former.tag, former.order);
+        }
+        if let Some(key) = key {
+            self.numbers.add(id, key.tag, key.order);
         }
         self.find.replace(id, fresh.kind, item);
         stale.kind != fresh.kind || stale.struck != fresh.struck
@@ -258,9 +273,9 @@ const POINTING: [FieldName; 13] = [
 ];
 
 impl Job {
-    /// The kinds of record that a pointing field may lead to.
+    /// The kinds of record that a pointing field of a record of kind `holder` may lead to.
     #[must_use]
-    pub(super) const fn targets(change: &Change) -> &'static [Kind] {
+    pub(super) const fn targets(holder: Kind, change: &Change) -> &'static [Kind] {
         match change {
             Change::Device(_) => &[Kind::Device],
             Change::Vehicle(_) => &[Kind::Vehicle],
@@ -271,6 +286,22 @@ impl Job {
             Change::Joint(_) => &[Kind::Joint],
             Change::Quote(_) | Change::Fallback(_) => &[Kind::Quote],
             Change::Part(_) => &[Kind::Part],
+            Change::Of(_) => Self::targets_of(holder),
+            _ => &[],
+        }
+    }
+
+    /// What a record may be `of`: what can be seen or spoken about, what a joint holds, what a quote is for.
+    const fn targets_of(holder: Kind) -> &'static [Kind] {
+        match holder {
+            Kind::Photo | Kind::Note => {
+                &[Kind::Part, Kind::Assembly, Kind::Joint, Kind::Piece, Kind::Place, Kind::Vehicle, Kind::Purchase]
+            }
+            Kind::Joint | Kind::Quote | Kind::Choice => &[Kind::Part],
+            Kind::Cover => &[Kind::Quote],
+            Kind::Mark => &[Kind::Photo],
+            Kind::Slice => &[Kind::Note],
+            // Other kinds have no such field, which is told as that.
             _ => &[],
         }
     }

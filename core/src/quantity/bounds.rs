@@ -28,6 +28,11 @@ impl Bound {
 
 /// Money in minor units: up to ten thousand million, either way.
 pub const MONEY: Bound = Bound { what: "money", least: -1_000_000_000_000, most: 1_000_000_000_000 };
+/// A price, or what an hour is worth: money that is never owed to whoever pays it.
+pub const PRICE: Bound = Bound { what: "price", least: 0, most: MONEY.most };
+/// What is expected to be spent: hours at their value come on top of money.
+pub const EXPECTED: Bound =
+    Bound { what: "expected", least: -1_000_000_000_000_000_000, most: 1_000_000_000_000_000_000 };
 /// A duration in minutes: up to about eleven years of working day and night.
 pub const MINUTES: Bound = Bound { what: "minutes", least: 0, most: 6_000_000 };
 /// A chance in parts of ten thousand.
@@ -36,6 +41,16 @@ pub const CHANCE: Bound = Bound { what: "chance", least: 0, most: 10_000 };
 pub const PIECES: Bound = Bound { what: "pieces", least: 1, most: 100_000 };
 /// A tag number.
 pub const TAG: Bound = Bound { what: "tag", least: 1, most: 9_999_999 };
+/// A block of tag numbers, from 0.
+pub const BLOCK: Bound = Bound { what: "block", least: 0, most: 19_999 };
+/// A year of four figures.
+pub const YEAR: Bound = Bound { what: "year", least: 1_000, most: 9_999 };
+/// A moment, in milliseconds since 1970: the years 1 to 9999.
+pub const MOMENT: Bound = Bound { what: "moment", least: -62_135_596_800_000, most: 253_402_300_799_999 };
+/// The bytes of a picture or a sound.
+pub const BYTES: Bound = Bound { what: "bytes", least: 0, most: 1_000_000_000_000 };
+/// How long a sound lasts, in milliseconds.
+pub const SOUND: Bound = Bound { what: "sound", least: 0, most: 1_000_000_000_000 };
 /// Mass in grams: up to fifty tonnes.
 pub const MASS: Bound = Bound { what: "mass", least: 0, most: 50_000_000 };
 /// Thickness or length in micrometres: up to fifty metres.
@@ -44,6 +59,8 @@ pub const LENGTH: Bound = Bound { what: "length", least: 0, most: 50_000_000 };
 pub const SHARE: Bound = Bound { what: "share", least: -10_000, most: 20_000 };
 /// Position in an order somebody set.
 pub const ORDER: Bound = Bound { what: "order", least: -1_000_000_000_000, most: 1_000_000_000_000 };
+/// Devices that wrote in one job.
+pub const DEVICES: Bound = Bound { what: "devices", least: 0, most: 10_000 };
 /// The longest text, in bytes.
 pub const TEXT: Bound = Bound { what: "text", least: 0, most: 20_000 };
 /// Years that a vehicle will be kept.

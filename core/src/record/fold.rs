@@ -1,7 +1,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Bound;
 
-use super::{Entry, EntryId, FieldId, FieldName, Id, Kind, Replica, Stored, Value};
+use super::{Entry, EntryId, FieldId, FieldName, Held, Id, Kind, Replica, Stored, Value};
 use crate::quantity::Millis;
 
 /// All entries of a job, folded.
@@ -156,6 +156,17 @@ impl Record {
     pub fn last_seq(&self, replica: Replica) -> u64 {
         let upto = EntryId { replica, seq: u64::MAX };
         self.entries.range(EntryId { replica, seq: 0 }..=upto).next_back().map_or(0, |(id, _)| id.seq)
+    }
+
+    /// Which entries are here: of each replica those before the first that is missing.
+    #[must_use]
+    pub fn held(&self) -> Held {
+        let mut held: BTreeMap<Replica, u64> =
+            self.tallies.iter().map(|(replica, tally)| (*replica, tally.last)).collect();
+        for missing in self.missing() {
+            held.entry(missing.replica).and_modify(|last| *last = (*last).min(missing.first - 1));
+        }
+        Held(held.into_iter().filter(|(_, seq)| *seq > 0).map(|(replica, seq)| EntryId { replica, seq }).collect())
     }
 
     /// What folding found wrong, sorted.

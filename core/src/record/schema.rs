@@ -125,6 +125,8 @@ fields! {
     19 TaxRate "tax_rate" on (Job);
     /// By how much another route must be cheaper before a decision comes back.
     22 Threshold "threshold" on (Job);
+    /// Which entries that job file held.
+    23 Held "held" on (Job);
 
     /// Whose block it is.
     20 Device "device" on (Block);

@@ -1,6 +1,7 @@
 use std::io;
 
 use asfound_core::papers::job_file::{JobFileError, Writer};
+use asfound_core::record::Held;
 use js_sys::{Array, Function, Uint8Array};
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsError, JsValue};
@@ -12,6 +13,7 @@ use crate::copy::Copy;
 #[wasm_bindgen]
 pub struct JobFileOut {
     writer: Writer<Sink>,
+    held: Held,
 }
 
 /// Whatever takes the bytes: a function of them, which may throw.
@@ -49,7 +51,16 @@ impl JobFileOut {
         #[wasm_bindgen(unchecked_param_type = "(bytes: Uint8Array<ArrayBuffer>) => void")] sink: Function,
     ) -> Result<Self, JsValue> {
         let writer = Writer::begin(Sink(sink), &copy.job, &received(words)?).map_err(|error| thrown(&error))?;
-        Ok(Self { writer })
+        Ok(Self { writer, held: copy.job.record().held() })
+    }
+
+    /// The entries that are in it.
+    ///
+    /// # Errors
+    /// Never: what is written here can be said to the page.
+    #[wasm_bindgen(unchecked_return_type = "EntryId[]")]
+    pub fn held(&self) -> Result<JsValue, JsValue> {
+        crossing(&self.held)
     }
 
     /// The photos and sounds that are to be brought, in this order.

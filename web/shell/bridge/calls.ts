@@ -1,7 +1,7 @@
 // What crosses between the page and its workers: calls with their answers, and
 // the news that a worker tells by itself. Types only; both sides compile alone.
 
-import type { Hash, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
+import type { EntryId, Hash, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
 
 /** Why something was not done, as it comes from a worker. */
 export interface Failure {
@@ -83,6 +83,8 @@ export interface JobFileMade {
   file: File;
   /** Photos and sounds that the record names and that are not in it: missing here, or damaged. */
   missing: number;
+  /** The entries that are in it: of each device those up to this one. */
+  held: EntryId[];
 }
 
 /** What lies in a job file, in the order in which it is to be brought in. */

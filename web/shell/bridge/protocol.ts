@@ -26,6 +26,18 @@ export type Hash = string;
 export type EntryId = string;
 
 /**
+ * Which entries somebody has: of each replica named here those from 1 to this number.
+ *
+ * ```
+ * use asfound_core::record::{EntryId, Held, Replica};
+ * let entry = |seq| EntryId { replica: Replica::from_bytes([1; 8]), seq };
+ * let held = Held(vec![entry(4)]);
+ * assert!(held.holds(entry(4)) && !held.holds(entry(5)));
+ * ```
+ */
+export type Held = EntryId[];
+
+/**
  * What a record is.
  */
 export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase";
@@ -33,7 +45,7 @@ export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -225,7 +237,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -279,6 +291,10 @@ export interface Values {
      *
      */
     handed_out?: Millis;
+    /**
+     *
+     */
+    held?: Held;
     /**
      *
      */

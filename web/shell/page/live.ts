@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { desk } from '../bridge/desk';
 import type { Query, View } from '../bridge/protocol';
+import { namesNothing } from './names-nothing';
 
 export type ViewName = View['view'];
 export type ViewOf<N extends ViewName> = Extract<View, { view: N }>;
@@ -51,6 +52,11 @@ export class Live<N extends ViewName> implements ReactiveController {
     const query = this.query();
     if (!query) return;
     const turn = ++this.asked;
+    if (namesNothing(query)) {
+      [this.view, this.nothing] = [undefined, true];
+      this.host.requestUpdate();
+      return;
+    }
     try {
       const answer = await desk.ask(query);
       if (turn !== this.asked) return;

@@ -3,7 +3,7 @@ import { addressOf, places } from './places.ts';
 
 test.each([
   ['', 'first', null], ['#', 'first', null], ['#/', 'first', null], ['#/teardown', 'teardown', null],
-  ['#/part/0a1b', 'part', '0a1b'], ['#/parts?find=hub', 'parts', null], ['#/joint/x?y=1', 'joint', 'x'],
+  ['#/part/0a1b', 'part', '0a1b'], ['#/parts?find=hub', 'parts', null], ['#/joint/x?y=1', 'joint', 'x'], ['#/part/50%', 'part', '50%'],
 ])('reads %s', (hash, place, id) => {
   expect(addressOf(hash)).toMatchObject({ place, id });
 });

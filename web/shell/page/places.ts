@@ -52,5 +52,14 @@ export const places: Record<string, PlaceEntry> = {
 export function addressOf(hash: string): Address {
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?');
   const [place = '', id = ''] = path.split('/');
-  return { place: place || 'first', id: id ? decodeURIComponent(id) : null, search: new URLSearchParams(query) };
+  return { place: place || 'first', id: id ? decoded(id) : null, search: new URLSearchParams(query) };
+}
+
+// An address cut short in the middle of a letter is taken as it stands.
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
 }

@@ -8,6 +8,7 @@ export async function jobFileOut(database: Database, copy: Copy, name: string, w
   const sink = await newSink();
   try {
     const out = JobFileOut.begin(copy, words, (bytes) => sink.write(bytes));
+    const held = out.held();
     const wanted = out.wanted();
     for (const [index, hash] of wanted.entries()) {
       progress(index, wanted.length);
@@ -17,7 +18,7 @@ export async function jobFileOut(database: Database, copy: Copy, name: string, w
     }
     const missing = out.finish().length;
     progress(wanted.length, wanted.length);
-    return { file: await sink.file(`${fileName(name)}.zip`, 'application/zip'), missing };
+    return { file: await sink.file(`${fileName(name)}.zip`, 'application/zip'), missing, held };
   } catch (error) {
     await sink.discard().catch(() => undefined);
     throw error;

@@ -2,13 +2,32 @@
 // deflated without being made smaller: stored blocks need no packer.
 
 import { blake3 } from './blake3.ts';
+import { entryOf, Reading, type Entry } from './entry.ts';
 
 /** A chunk of these entries, and its name. */
 export function chunkOf(entries: Uint8Array<ArrayBuffer>[]): { name: string; bytes: Uint8Array<ArrayBuffer> } {
   const body = joined(entries.flatMap((entry) => [Uint8Array.from(number(entry.length)), entry]));
-  const head = [...new TextEncoder().encode('ASFOUND\n'), 1, ...number(entries.length), ...number(body.length)];
+  const head = [...new TextEncoder().encode(MAGIC), 1, ...number(entries.length), ...number(body.length)];
   const bytes = joined([Uint8Array.from(head), ...stored(body)]);
   return { name: blake3(bytes), bytes };
+}
+
+const MAGIC = 'ASFOUND\n';
+
+/** The entries of a chunk of form 1. Throws at any other, and at a damaged one. */
+export async function entriesOf(chunk: Uint8Array<ArrayBuffer>): Promise<Entry[]> {
+  const from = new Reading(chunk);
+  if (new TextDecoder().decode(from.take(MAGIC.length)) !== MAGIC || from.take(1)[0] !== 1) throw new Error('no chunk of form 1');
+  from.number();
+  from.number();
+  const body = new Reading(await inflated(new Uint8Array(from.rest())));
+  const entries: Entry[] = [];
+  while (!body.isOver) entries.push(entryOf(body.take(body.length())));
+  return entries;
+}
+
+async function inflated(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array> {
+  return new Uint8Array(await new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).arrayBuffer());
 }
 
 /** Seven bits a byte, the lowest first. */

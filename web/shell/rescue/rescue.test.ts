@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
+import address from '../../../tests/stored/chunk-form-1.chunk?url&inline';
 import { blake3 } from './blake3.ts';
-import { chunkOf } from './chunk.ts';
+import { chunkOf, entriesOf } from './chunk.ts';
+import { entryOf } from './entry.ts';
+import { lineOf, nameOf } from './job-line.ts';
+import type { Job, Stored } from './stored.ts';
 import { crc32, Zip } from './zip.ts';
 
 const pattern = (length: number): Uint8Array<ArrayBuffer> => Uint8Array.from({ length }, (_, index) => index % 251);
@@ -35,4 +39,46 @@ test('a zip ends with the count of its members', async () => {
   zip.add('b/ö.bin', pattern(300));
   const bytes = new Uint8Array(await zip.file('z.zip').arrayBuffer());
   expect([...bytes.subarray(-22, -10)]).toEqual([0x50, 0x4b, 5, 6, 0, 0, 0, 0, 2, 0, 2, 0]);
+});
+
+const frozen = new Uint8Array(await (await fetch(address)).arrayBuffer());
+const hex = (byte: string): string => byte.repeat(16);
+
+test('the frozen chunk is read: names and days as chunk-form-1.md says', async () => {
+  const entries = await entriesOf(frozen);
+  expect(entries).toHaveLength(6);
+  expect(entries.slice(0, 3).map(({ at }) => at)).toEqual([1_700_000_000_000, -1, 0]);
+  // The last entry of all cleared the name, over itself too.
+  expect(nameOf(hex('02'), entries)).toBe('');
+  expect(nameOf(hex('02'), entries.filter(({ id }) => !id.endsWith('18446744073709551615')))).toBe('Achsschenkel, “left”');
+  expect(nameOf(hex('01'), entries)).toBe('');
+  await expect(entriesOf(frozen.slice(0, -4))).rejects.toThrow();
+  await expect(entriesOf(pattern(40))).rejects.toThrow();
+});
+
+/** An entry of one device that gives the job a name, over others. */
+function naming(seq: number, at: number, name: string, over: number[]): Uint8Array<ArrayBuffer> {
+  const text = new TextEncoder().encode(name);
+  const id = (number: number): number[] => [...Array.from({ length: 8 }, () => 7), number];
+  return Uint8Array.from([...id(seq), at * 2, 1, ...Array.from({ length: 16 }, () => 1), 2, 4, text.length, ...text, over.length, ...over.flatMap(id)]);
+}
+
+test('a job never opened here is called by its entries, sealed or not', async () => {
+  const chunk = chunkOf([naming(1, 5, 'Old name', []), naming(2, 20, 'Corvane', [1])]);
+  const rows = new Map([[chunk.name, chunk.bytes], ['3', naming(3, 10, 'Corvane tourer', [2])]]);
+  const stored = { bytes: (_: string, key: IDBValidKey) => {
+    const found = rows.get(String((key as unknown[]).at(-1)));
+    return found ? Promise.resolve({ bytes: found.buffer }) : Promise.reject(new Error('gone'));
+  } } as unknown as Stored;
+  const job: Job = { id: hex('01'), name: '', chunks: [chunk.name], entries: [['07'.repeat(8), 3]] };
+  expect(await lineOf(stored, job)).toEqual({ name: 'Corvane tourer', entries: 3, last: 20 });
+  expect(await lineOf(stored, { ...job, entries: [] })).toEqual({ name: 'Corvane', entries: 2, last: 20 });
+  expect(await lineOf(stored, { ...job, chunks: [chunk.name, 'lost'] })).toMatchObject({ name: 'Corvane tourer', entries: null });
+  expect(await lineOf(stored, { ...job, chunks: [], entries: [], name: 'As noted' })).toEqual({ name: 'As noted', entries: 0, last: null });
+});
+
+test('an entry that ends too early is none', () => {
+  const entry = naming(1, 5, 'Old name', []);
+  expect(entryOf(entry).ops[0]?.text).toBe('Old name');
+  expect(() => entryOf(entry.slice(0, -3))).toThrow();
 });

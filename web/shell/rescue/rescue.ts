@@ -2,13 +2,14 @@
 // lies there and saves it to a file.
 
 import { rescue as words } from '../page/words/rescue.ts';
+import { lineOf } from './job-line.ts';
 import { save } from './save.ts';
 import { Stored } from './stored.ts';
 
 const place = document.querySelector('#rescue') ?? document.body;
 const said = element('p', words.looking);
 said.setAttribute('role', 'status');
-place.append(element('h1', words.title), element('p', words.lead), said);
+place.append(element('h1', words.title), element('p', words.lead), said, wayBack());
 
 void begin();
 
@@ -25,7 +26,10 @@ async function begin(): Promise<void> {
 async function show(stored: Stored): Promise<void> {
   const jobs = await stored.jobs();
   const list = element('ul');
-  list.append(...jobs.map((job) => element('li', words.job(job.name, job.entries.length, job.chunks.length))));
+  for (const job of jobs) {
+    const { name, entries, last } = await lineOf(stored, job);
+    list.append(element('li', words.job(name, entries ?? { single: job.entries.length, bundles: job.chunks.length }, last)));
+  }
   list.append(element('li', words.photos((await stored.blobs()).size)));
   const damaged = (await stored.quarantined()).length;
   if (damaged > 0) list.append(element('li', words.damaged(damaged)));
@@ -53,11 +57,12 @@ async function prepare(stored: Stored, button: HTMLButtonElement): Promise<void>
 /** The second tap. In an app on the home screen a download may lead nowhere: there the file is shared. */
 function handle(file: File): HTMLElement {
   const installed = matchMedia('(display-mode: standalone)').matches;
-  if (installed && navigator.canShare?.({ files: [file] })) {
-    const share = element('button', words.share(file.name));
+  const shared = installed ? shareable(file) : undefined;
+  if (shared) {
+    const share = element('button', words.share(shared.name));
     share.addEventListener('click', () => {
       // Closing the sheet is no failure.
-      navigator.share({ files: [file] }).catch(() => undefined);
+      navigator.share({ files: [shared] }).catch(() => undefined);
     });
     return share;
   }
@@ -65,6 +70,24 @@ function handle(file: File): HTMLElement {
   link.className = 'save';
   link.href = URL.createObjectURL(file);
   link.download = file.name;
+  if (!('standalone' in navigator && navigator.standalone === true)) return link;
+  // Here it opens over this page: what to do then is said first.
+  const both = element('div');
+  both.className = 'over';
+  both.append(element('p', words.opensOver), link);
+  return both;
+}
+
+/** The file, or the same bytes as a kind that more share sheets take. */
+function shareable(file: File): File | undefined {
+  const as = (type: string, name = file.name): File => new File([file], name, { type });
+  return [file, as('application/octet-stream'), as('text/plain', `${file.name}.txt`)].find((one) => navigator.canShare?.({ files: [one] }) === true);
+}
+
+function wayBack(): HTMLElement {
+  const link = element('a', words.back);
+  link.className = 'back';
+  link.href = './';
   return link;
 }
 

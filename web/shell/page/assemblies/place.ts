@@ -19,6 +19,7 @@ import { endOf } from '../teardown/side-of';
 import { words } from '../words';
 import { answered, CHECKS } from '../before/checks';
 import './form';
+import { assemblyGone } from './gone';
 
 /** All assemblies, each after the one it is inside; several may stand open. */
 @customElement('asf-place-assemblies')
@@ -33,6 +34,8 @@ export class AssembliesPlace extends LightElement {
 
   override render(): TemplateResult {
     const text = words().assemblies;
+    const { id } = this.address;
+    if (id && this.live.view && !this.live.view.assemblies.some(({ record }) => record.id === id)) return html`<asf-head .name=${text.title} back="#/assemblies"></asf-head>${assemblyGone()}`;
     const lines = (this.live.view?.assemblies ?? []).filter(({ record }) => !record.struck);
     return html`<asf-head .name=${text.title} .second=${this.head.view?.job.values.name ?? ''} back="#/teardown"
         .cells=${[{ id: 'job', word: words().places.job, icon: 'settings' as const, href: '#/job', label: `${words().places.job}: ${this.head.view?.job.values.name ?? ''}` }]}></asf-head>

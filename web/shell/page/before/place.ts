@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { desk, newId } from '../../bridge/desk';
 import type { AssemblyLine, Change, Check, Command } from '../../bridge/protocol';
+import { assemblyGone } from '../assemblies/gone';
 import { Viewfinder, type Shot } from '../camera/viewfinder';
 import { CAMERA, readPicture } from '../camera/pictures-in';
 import { carryOut } from '../carry-out';
@@ -44,7 +45,7 @@ export class BeforePlace extends LightElement {
   override render(): TemplateResult {
     const text = words().before;
     const { line } = this;
-    if (!line) return html`<asf-head .name=${text.title} back="#/assemblies"></asf-head>`;
+    if (!line) return html`<asf-head .name=${text.title} back="#/assemblies"></asf-head>${this.live.view ? assemblyGone() : nothing}`;
     return html`<asf-head .name=${text.title} .second=${`${line.record.values.name ?? words().assemblies.unnamed} · ${text.done(answered(line), CHECKS.length)}`} back="#/assemblies"></asf-head>
       ${this.aiming ? html`<asf-sight class="bf-sight" .finder=${this.finder} @asf-shoot=${this.shoot} .over=${html`<div class="td-plates"><span class="td-kind">${text.check[this.aiming]}</span></div>`}></asf-sight>
         <div class="body"><div class="pair"><asf-button icon="camera" word=${text.photo} label=${text.photoOf(text.check[this.aiming])} @click=${this.shoot}></asf-button>

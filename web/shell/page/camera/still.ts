@@ -2,6 +2,9 @@ import { drawFrame, encode } from './frame-grab';
 
 /** Longer than this and the frame already seen is the picture. */
 const LONGEST = 2500;
+/** So many frames are taken after a still that did not come, at first and at last. */
+const FEW = 5;
+const MANY = 80;
 
 interface StillCamera { takePhoto(): Promise<Blob> }
 interface StillCameraMaker { new (track: MediaStreamTrack): StillCamera }
@@ -25,8 +28,12 @@ export function givesStills(): boolean {
 export class Stills {
   private readonly camera: StillCamera | undefined;
   private last: Promise<unknown> = Promise.resolve();
-  private refused = false;
   private proven = false;
+  /** It was asked for a still that has not come yet. */
+  private owes = false;
+  /** So many frames are taken before it is asked again; twice as many each time that it gives none. */
+  private rest = 0;
+  private pause = FEW;
 
   constructor(private readonly video: HTMLVideoElement, track: MediaStreamTrack) {
     const Maker = maker();
@@ -40,7 +47,7 @@ export class Stills {
   /** The still of the camera, else the frame that was seen at the tap. */
   async take(): Promise<Blob> {
     // Until this camera has given a still the frame is drawn at the tap, to have it when none comes.
-    const frame = this.proven && !this.refused ? null : drawFrame(this.video);
+    const frame = this.proven ? null : drawFrame(this.video);
     const still = this.last.then(() => this.still());
     this.last = still;
     const blob = await still;
@@ -50,18 +57,35 @@ export class Stills {
   }
 
   private async still(): Promise<Blob | null> {
-    if (!this.camera || this.refused) return null;
-    try {
-      const blob = await Promise.race([this.camera.takePhoto(), late()]);
-      if (blob && blob.size > 0) {
-        this.proven = true;
-        return blob;
-      }
-    } catch {
-      // Falls through: this camera gives no stills now.
+    if (!this.camera || this.rests()) return null;
+    const blob = await Promise.race([this.ask(this.camera), late()]);
+    if (blob && blob.size > 0) {
+      [this.proven, this.pause] = [true, FEW];
+      return blob;
     }
-    this.refused = true;
+    // It gives no stills now: a busy system, or a camera that only says it could.
+    [this.proven, this.rest] = [false, this.pause];
+    this.pause = Math.min(this.pause * 2, MANY);
     return null;
+  }
+
+  private rests(): boolean {
+    if (this.rest > 0) {
+      this.rest -= 1;
+      return true;
+    }
+    return this.owes;
+  }
+
+  private async ask(camera: StillCamera): Promise<Blob | null> {
+    this.owes = true;
+    try {
+      return await camera.takePhoto();
+    } catch {
+      return null;
+    } finally {
+      this.owes = false;
+    }
   }
 }
 

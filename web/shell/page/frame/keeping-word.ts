@@ -37,7 +37,7 @@ export class KeepingWord implements ReactiveController {
   get word(): string {
     if (due) return words().kit.fileDue;
     if (kept === null) return words().places.safeKeeping;
-    return kept ? words().kit.kept : words().kit.notKept;
+    return kept ? words().kit.kept : words().kit.notPromised;
   }
 
   get icon(): 'kept' | 'caution' {

@@ -13,6 +13,7 @@ import { LightElement } from '../kit/light-element';
 import { words } from '../words';
 import { bytes, number } from '../words/format';
 import './preparing';
+import { whyUnreadable, type Unreadable } from './why-unreadable';
 
 type Step = 'idle' | 'reading' | 'shown' | 'bringing' | 'done' | 'unreadable' | 'broken';
 
@@ -23,7 +24,7 @@ export class JobFileIn extends LightElement {
   @state() private dry: DryRun | undefined;
   @state() private report: MergeReport | undefined;
   @state() private conflicts = 0;
-  @state() private why = '';
+  @state() private why: Unreadable = { why: 'other', detail: '' };
   @state() private done = 0;
   @state() private all = 0;
   private file: File | undefined;
@@ -47,13 +48,13 @@ export class JobFileIn extends LightElement {
       case 'shown': return this.dry ? this.preview(this.dry) : nothing;
       case 'bringing': return html`<asf-preparing .what=${say.bringing} .done=${this.done} .all=${this.all}></asf-preparing>`;
       case 'done': return this.report ? this.reported(this.report) : nothing;
-      case 'unreadable': return html`${message(say.failed(this.why))}${this.picker(say.another)}`;
+      case 'unreadable': return html`${message(say.unreadable(this.why))}${this.picker(say.another)}`;
       case 'broken': return html`${message(say.partFailed(this.why))}<asf-button icon="rotate" word=${say.go} @click=${this.bring}></asf-button>${this.picker(say.another)}`;
     }
   }
 
   private picker(word: string): TemplateResult {
-    return html`<label class="second-button bring-pick"><input class="unseen" type="file" accept=".asfound,.zip,application/zip,application/octet-stream" @change=${this.picked}><asf-icon name="bring"></asf-icon><span>${word}</span></label>`;
+    return html`<label class="second-button bring-pick"><input class="unseen" type="file" accept=".asfound,.zip,.txt,application/zip,application/octet-stream,text/plain" @change=${this.picked}><asf-icon name="bring"></asf-icon><span>${word}</span></label>`;
   }
 
   private preview(dry: DryRun): TemplateResult {
@@ -92,7 +93,7 @@ export class JobFileIn extends LightElement {
       this.step = 'shown';
     } catch (error) {
       if (signal.aborted) return;
-      this.why = reason(error);
+      this.why = whyUnreadable(error);
       this.step = 'unreadable';
     }
   };
@@ -105,10 +106,10 @@ export class JobFileIn extends LightElement {
       const report = await desk.bringIn(file, dry, (done, all) => { [this.done, this.all] = [done, all]; });
       this.report = report;
       this.conflicts = report.job === desk.current() ? await openConflicts() : 0;
-      this.why = report.trouble?.detail ?? '';
+      if (report.trouble) this.why = whyUnreadable({ failure: report.trouble });
       this.step = report.trouble ? 'broken' : 'done';
     } catch (error) {
-      this.why = reason(error);
+      this.why = whyUnreadable(error);
       this.step = 'broken';
     }
   };
@@ -129,10 +130,6 @@ function line(label: string, value: number): TemplateResult {
 
 function message({ happened, safe, todo }: { happened: string; safe: string; todo: string }): TemplateResult {
   return html`<asf-message kind="alert" .happened=${happened} .safe=${safe} .todo=${todo}></asf-message>`;
-}
-
-function reason(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-job-file-in': JobFileIn } }

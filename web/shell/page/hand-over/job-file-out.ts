@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { desk } from '../../bridge/desk';
+import { desk, type JobFileMade } from '../../bridge/desk';
 import { carryOut } from '../carry-out';
 import '../kit/message';
 import '../kit/primary';
@@ -25,8 +25,9 @@ export class JobFileOut extends LightElement {
   @state() private failed = '';
   @state() private stopped = false;
   private stop = new AbortController();
-  /** Photos taken from here on are not in the file. */
+  /** When it was begun, and the entries that are in it. */
   private began = 0;
+  private held: JobFileMade['held'] = [];
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
 
   override disconnectedCallback(): void {
@@ -40,7 +41,7 @@ export class JobFileOut extends LightElement {
     return html`<asf-section .label=${say.file.title} .count=${view ? say.file.holds(view.photos, view.entries) : ''}>
       <p class="reckoned">${say.file.out} ${say.file.warn}</p>
       ${this.busy ? html`<asf-preparing stops .what=${say.preparing(say.file.title)} .done=${this.done} .all=${this.all} @asf-stop=${() => { this.stop.abort(); }}></asf-preparing>` : nothing}
-      ${this.file ? html`<asf-prepared .file=${this.file} @asf-again=${this.prepare} @asf-left=${this.left}></asf-prepared>` : nothing}
+      ${this.file ? html`<asf-prepared asks .file=${this.file} @asf-again=${this.prepare} @asf-left=${this.left}></asf-prepared>` : nothing}
       ${this.file && this.missing > 0 ? html`<asf-message kind="alert" .happened=${say.file.missing(this.missing).happened} .safe=${say.file.missing(this.missing).safe} .todo=${say.file.missing(this.missing).todo}></asf-message>` : nothing}
       ${!this.busy && !this.file ? html`<asf-primary small .verb=${words().safeKeeping.make} icon="file" @click=${this.prepare}></asf-primary>` : nothing}
       ${this.stopped ? html`<p role="status">${say.stopped}</p>` : nothing}
@@ -55,7 +56,7 @@ export class JobFileOut extends LightElement {
     [this.busy, this.file, this.failed, this.stopped, this.done, this.all] = [true, undefined, '', false, 0, 0];
     try {
       const made = await desk.prepareJobFile((done, all) => { [this.done, this.all] = [done, all]; }, paperWords(), signal);
-      [this.file, this.missing] = [made.file, made.missing];
+      [this.file, this.missing, this.held] = [made.file, made.missing, made.held];
     } catch (error) {
       if (signal.aborted) this.stopped = true;
       else this.failed = error instanceof Error ? error.message : String(error);
@@ -67,7 +68,7 @@ export class JobFileOut extends LightElement {
   /** Only now does a file exist outside; it holds what there was when it was begun. */
   private readonly left = async (): Promise<void> => {
     const job = this.head.view?.job.id;
-    if (job) await carryOut({ do: 'change', ids: [job], changes: [{ handed_out: this.began }] });
+    if (job) await carryOut({ do: 'change', ids: [job], changes: [{ handed_out: this.began }, { held: this.held }] });
   };
 }
 

@@ -1,5 +1,12 @@
 /** How a finished file can leave this app. */
-export interface WaysOut { share: boolean; save: boolean }
+export interface WaysOut {
+  /** What the share sheet takes: the file, or the same bytes as another kind; null when it takes none. */
+  share: File | null;
+  /** It is shared under another name than its own. */
+  renamed: boolean;
+  /** `over`: saving opens it over the app, and that has to be said first; null: not offered, sharing is safe. */
+  save: 'file' | 'over' | null;
+}
 
 /** An app on the home screen of iOS opens a saved file over itself, with no way back: there only the share sheet is safe. */
 export function isStandaloneIos(): boolean {
@@ -8,7 +15,15 @@ export function isStandaloneIos(): boolean {
 
 /** Asked with the real file: what may be shared depends on its kind, and no list of kinds is the same everywhere. */
 export function waysOut(file: File): WaysOut {
-  return { share: canShare(file), save: !isStandaloneIos() };
+  if (!isStandaloneIos()) return { share: canShare(file) ? file : null, renamed: false, save: 'file' };
+  const share = [file, ...otherwise(file)].find(canShare) ?? null;
+  return { share, renamed: share !== null && share.name !== file.name, save: share ? null : 'over' };
+}
+
+/** The same bytes as kinds that more share sheets take; only the last needs another name. */
+function otherwise(file: File): File[] {
+  const as = (type: string, name = file.name): File => new File([file], name, { type });
+  return [...(file.type.startsWith('text/') ? [] : [as('application/octet-stream')]), as('text/plain'), as('text/plain', `${file.name}.txt`)];
 }
 
 export function canShare(file: File): boolean {

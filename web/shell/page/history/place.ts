@@ -33,7 +33,7 @@ export class PlaceHistory extends LightElement {
     const thing = this.naming.of(this.recordId);
     const nothingThere = this.live.nothing || (this.live.view && lines.length === 0);
     return html`<asf-head .name=${say.title} .second=${[thing.name, this.live.view ? say.second(lines.length) : ''].filter(Boolean).join(', ')} back=${thing.address || '#/job'}></asf-head>
-      <div class="body history-body">${nothingThere ? html`<asf-empty .first=${say.gone.first} .then=${say.gone.then}></asf-empty>` : html`<p class="reckoned">${say.unchanged}</p>
+      <div class="body history-body">${nothingThere ? html`<asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="back" word=${say.gone.go} href="#/job"></asf-button></asf-empty>` : html`<p class="reckoned">${say.unchanged}</p>
         <ol class="history-lines">${[...lines].reverse().map((line) => html`<li class="history-line">${this.line(line)}</li>`)}</ol>`}</div>`;
   }
 

@@ -1,12 +1,13 @@
 import { desk } from '../../bridge/desk';
 import type { JointView } from '../../bridge/protocol';
 import * as journal from '../journal';
+import { isId } from '../names-nothing';
 
 /** A joint with its pieces: by way of what is in hand, else of the assembly or part that it belongs to. */
 export async function findJoint(id: string): Promise<{ joint: JointView | null; inch: boolean }> {
   const head = await desk.ask({ ask: 'head' });
   const inch = head.view === 'head' && head.settings.units === 'inch';
-  if (!/^[0-9a-f]{32}$/.test(id)) return { joint: null, inch };
+  if (!isId(id)) return { joint: null, inch };
   const hand = journal.inHand(desk.current() ?? '');
   const here = await within(id, hand.assembly ?? undefined, hand.part ?? undefined);
   if (here) return { joint: here, inch };

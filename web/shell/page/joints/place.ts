@@ -52,7 +52,7 @@ export class JointPlace extends LightElement {
     const { joint } = this;
     if (!joint) {
       return html`<asf-head .name=${text.title('')} back="#/teardown"></asf-head>
-        <div class="body">${this.read ? html`<asf-empty .first=${text.gone}></asf-empty>` : nothing}</div>`;
+        <div class="body">${this.read ? html`<asf-empty .first=${text.gone.first} .then=${text.gone.then}><asf-button icon="teardown" word=${text.gone.go} href="#/teardown"></asf-button></asf-empty>` : nothing}</div>`;
     }
     const { values } = joint.record;
     const pieces = this.pieces;

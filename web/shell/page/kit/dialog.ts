@@ -6,10 +6,11 @@ import { LightElement } from './light-element';
 
 let dialogs = 0;
 
-/** A sheet laid over the page, square. Escape and Close tell `asf-close`; focus goes back to where it came from. */
+/** A sheet laid over the page, square. Escape and Close tell `asf-close`; focus goes back to where it came from. `light`: a tap beside it closes it too. */
 @customElement('asf-dialog')
 export class Dialog extends LightElement {
   @property({ type: Boolean }) open = false;
+  @property({ type: Boolean }) light = false;
   @property({ attribute: false }) label: unknown = '';
   @property({ attribute: false }) body: unknown = nothing;
   /** Buttons at the foot; the one that does it last. */
@@ -17,9 +18,11 @@ export class Dialog extends LightElement {
 
   private readonly mark = `asf-dialog-${++dialogs}`;
   private cameFrom: HTMLElement | null = null;
+  private pressedBeside = false;
 
   override render(): TemplateResult {
-    return html`<dialog class="dialog" aria-labelledby=${this.mark} @close=${this.closed} @cancel=${(event: Event) => { event.stopPropagation(); }}>
+    return html`<dialog class="dialog" aria-labelledby=${this.mark} @close=${this.closed} @cancel=${(event: Event) => { event.stopPropagation(); }}
+      @keydown=${this.key} @pointerdown=${(event: PointerEvent) => { this.pressedBeside = this.isBeside(event); }} @click=${this.clicked}>
       ${this.open ? html`<div class="dialog-head"><h2 class="dialog-label" id=${this.mark}>${this.label}</h2>
         <button type="button" class="dialog-close" @click=${() => { this.dialog?.close(); }}><asf-icon name="close"></asf-icon><span class="unseen">${words().kit.close}</span></button></div>
       <div class="dialog-body">${this.body}</div>
@@ -42,6 +45,26 @@ export class Dialog extends LightElement {
 
   private get dialog(): HTMLDialogElement | null {
     return this.querySelector(':scope > dialog');
+  }
+
+  // The engines close it by themselves, but not while a list of suggestions hangs open in it, nor each of them twice in a row.
+  private readonly key = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || event.isComposing || event.defaultPrevented) return;
+    event.preventDefault();
+    this.dialog?.close();
+  };
+
+  // What began inside, as marking a word does, closes nothing where it ends beside.
+  private readonly clicked = (event: MouseEvent): void => {
+    if (this.light && this.pressedBeside && this.isBeside(event)) this.dialog?.close();
+    this.pressedBeside = false;
+  };
+
+  private isBeside(event: MouseEvent): boolean {
+    const { dialog } = this;
+    if (!dialog || event.target !== dialog) return false;
+    const { left, right, top, bottom } = dialog.getBoundingClientRect();
+    return event.clientX < left || event.clientX > right || event.clientY < top || event.clientY > bottom;
   }
 
   private readonly closed = (event: Event): void => {

@@ -26,6 +26,8 @@ export class Field extends LightElement {
   @property({ attribute: false }) suggestions: readonly string[] = [];
   @property({ type: Boolean }) disabled = false;
 
+  /** Letters came that no `change` has told of. */
+  private untold = false;
   private readonly mark = `asf-field-${++fields}`;
 
   override render(): TemplateResult {
@@ -54,7 +56,7 @@ export class Field extends LightElement {
       type=${this.kind === 'find' ? 'search' : 'text'} inputmode=${figures ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
       autocomplete="off" autocapitalize=${this.kind === 'text' ? 'sentences' : 'off'} spellcheck="false" maxlength=${this.max || nothing} placeholder=${this.placeholder || nothing}
       list=${this.suggestions.length ? `${this.mark}-list` : nothing} ?disabled=${this.disabled} .value=${this.value}
-      aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow}>`;
+      aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow} @change=${this.told} @keydown=${this.key}>`;
   }
 
   private area(about: string): TemplateResult {
@@ -64,7 +66,21 @@ export class Field extends LightElement {
 
   private follow(event: Event): void {
     const { target } = event;
+    this.untold = true;
     if (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) this.value = target.value;
+  }
+
+  // What was told at Enter is not told once more when the field is left.
+  private told(event: Event): void {
+    if (!this.untold) event.stopImmediatePropagation();
+    this.untold = false;
+  }
+
+  // One engine tells of no change at Enter where a list of suggestions hangs on the field. Its own comes first where it comes.
+  private key(event: KeyboardEvent): void {
+    const { target } = event;
+    if (event.key !== 'Enter' || event.isComposing || !(target instanceof HTMLInputElement)) return;
+    setTimeout(() => { if (this.untold) target.dispatchEvent(new Event('change', { bubbles: true })); });
   }
 }
 

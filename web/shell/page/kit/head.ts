@@ -49,7 +49,7 @@ export class Head extends LightElement {
 
   private cell({ id, word, icon, href, pressed, label }: HeadCell): TemplateResult {
     const inside = html`${icon ? html`<asf-icon name=${icon}></asf-icon>` : nothing}<span>${word}</span>`;
-    const look = `head-cell ${icon ? '' : 'head-cell-word'}`;
+    const look = `head-cell head-cell-${id} ${icon ? '' : 'head-cell-word'}`;
     if (href !== undefined) return html`<a class=${look} href=${href} aria-label=${label ?? nothing}>${inside}</a>`;
     return html`<button type="button" class=${look} aria-pressed=${pressed === undefined ? nothing : pressed ? 'true' : 'false'} aria-label=${label ?? nothing}
       @click=${() => { this.tell('asf-cell', { id }); }}>${inside}</button>`;

@@ -11,12 +11,14 @@ export class Photo extends LightElement {
   /** What it shows, for those who do not see it. */
   @property() label = '';
   @property() state?: Keeping;
+  /** It became safe just now. */
+  @property({ type: Boolean }) fresh = false;
   @property({ type: Boolean }) opens = false;
   @property({ type: Boolean }) current = false;
 
   override render(): TemplateResult {
     const inside = html`${this.src ? html`<img class="photo-image" src=${this.src} alt=${this.label} decoding="async">` : html`<span class="photo-image"></span>`}${
-      this.state ? html`<asf-stamp class="photo-stamp" .state=${this.state}></asf-stamp>` : nothing}`;
+      this.state ? html`<asf-stamp class="photo-stamp" .state=${this.state} ?fresh=${this.fresh}></asf-stamp>` : nothing}`;
     return this.opens
       ? html`<button type="button" class="photo" aria-current=${this.current ? 'true' : nothing} aria-label=${this.src ? nothing : this.label}>${inside}</button>`
       : html`<span class="photo">${inside}</span>`;

@@ -1,4 +1,4 @@
-import { html, nothing, svg, type TemplateResult } from 'lit';
+import { html, nothing, svg, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { words } from '../words';
 import { LightElement } from './light-element';
@@ -10,14 +10,20 @@ export type Keeping = 'kept' | 'saving' | 'failed';
 export class Stamp extends LightElement {
   @property({ reflect: true }) state: Keeping = 'saving';
   @property({ type: Number }) size = 24;
+  /** It became safe just now: it is seen to come down. */
+  @property({ type: Boolean }) fresh = false;
   /** Where a word beside it says the same. */
   @property({ type: Boolean }) quiet = false;
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.get('state') === 'saving' && this.state === 'kept') this.fresh = true;
+  }
 
   override render(): TemplateResult {
     const say = words().kit;
     const label = { kept: say.kept, saving: say.saving, failed: say.failed }[this.state];
     const side = `${this.size / 16}rem`;
-    return html`<svg class="stamp stamp-${this.state}" viewBox="0 0 24 24" width=${side} height=${side} role=${this.quiet ? nothing : 'img'}
+    return html`<svg class="stamp stamp-${this.state} ${this.fresh && this.state === 'kept' ? 'stamp-fresh' : ''}" viewBox="0 0 24 24" width=${side} height=${side} role=${this.quiet ? nothing : 'img'}
       aria-label=${this.quiet ? nothing : label} aria-hidden=${this.quiet ? 'true' : nothing}>${this.drawing()}</svg>`;
   }
 

@@ -70,7 +70,7 @@ export class PlaceSafeKeeping extends LightElement {
   private state_(keeping: Keeping): TemplateResult {
     const say = words().safeKeeping;
     const bad = this.trouble !== null;
-    const title = bad ? say.trouble : this.waiting > 0 ? say.waiting(this.waiting) : keeping.persisted === true ? say.kept : say.notKept;
+    const title = bad ? say.trouble : this.waiting > 0 ? say.waiting(this.waiting) : keeping.persisted === true ? say.kept : say.keptNotPromised;
     return html`<div class="keep-head"><asf-stamp quiet size="64" .state=${bad ? 'failed' : this.waiting > 0 ? 'saving' : 'kept'}></asf-stamp>
       <div role="status"><h2 class="keep-title">${title}</h2><p>${say.counts(keeping.photos, keeping.entries)} ${bad ? nothing : say.disk}</p></div></div>
       ${keeping.private_window ? html`<asf-message kind="alert" .happened=${say.privateWindow.happened} .safe=${say.privateWindow.safe} .todo=${say.privateWindow.todo}></asf-message>` : nothing}`;

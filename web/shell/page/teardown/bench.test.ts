@@ -122,6 +122,28 @@ test('an empty tag is not passed over', async () => {
   expect(bench.tag).toBe(147);
 });
 
+test('a closed joint is left as it is: the next piece begins another', async () => {
+  const bench = await start();
+  bench.photo(shot());
+  await settle();
+  last().answer(true);
+  await settle();
+  bench.addPiece();
+  await settle();
+  const joint = bench.jointInHand?.id ?? 'none';
+  bench.closeJoint();
+  expect(bench.jointInHand).toBeNull();
+  expect(bench.nextJointName).toBe('B');
+  last().answer(true);
+  await settle();
+  bench.addPiece();
+  await settle();
+  expect(last().command).toMatchObject({ commands: [{ kind: 'joint', changes: [{ name: 'B' }] }, { kind: 'piece' }] });
+  expect(JSON.stringify(last().command)).not.toContain(joint);
+  bench.addPiece();
+  expect(bench.jointInHand).toMatchObject({ name: 'B', pieces: 2 });
+});
+
 test('hardware that comes off before the part is joined to it', async () => {
   const bench = await start();
   bench.addPiece();

@@ -41,6 +41,8 @@ export class Bench extends EventTarget {
   private joint: JointInHand | null = null;
   /** Made before the part it holds. */
   private looseJoint: string | null = null;
+  /** The joint that was closed last; none is in hand until the next piece. */
+  private closed: JointInHand | null = null;
   private readonly orders = new Orders();
   private asked = 0;
 
@@ -83,6 +85,7 @@ export class Bench extends EventTarget {
 
   /** The joint in hand: the one last added to, else the last of the part. */
   get jointInHand(): JointInHand | null {
+    if (this.closed) return null;
     const ofPart = this.view?.part?.record.id === this.part ? this.view?.part?.joints ?? [] : [];
     const known = [...this.view?.joints ?? [], ...ofPart];
     const found = known.find(({ record }) => record.id === this.joint?.id) ?? (this.joint ? undefined : ofPart[ofPart.length - 1]);
@@ -93,7 +96,7 @@ export class Bench extends EventTarget {
 
   /** The letter that the next joint gets. */
   get nextJointName(): string {
-    return nextLetter([...this.view?.joints ?? [], ...this.view?.part?.joints ?? []]);
+    return nextLetter([...this.view?.joints ?? [], ...this.view?.part?.joints ?? []], this.closed?.name);
   }
 
   /** Back at the strip: what the journal says is in hand, and what could not be stored is still here. */
@@ -101,7 +104,7 @@ export class Bench extends EventTarget {
     this.hand = journal.inHand(this.job);
     this.view = null;
     this.shotKind = 'plain';
-    this.joint = null;
+    this.layDown();
     this.lastStep = null;
   }
 
@@ -123,7 +126,7 @@ export class Bench extends EventTarget {
   /** Takes up an assembly; the part in hand is laid down. */
   async take(assembly: string | null, part: string | null = null): Promise<void> {
     this.hold({ assembly, part, draft: null });
-    this.joint = null;
+    this.layDown();
     await this.refresh();
   }
 
@@ -133,7 +136,7 @@ export class Bench extends EventTarget {
     if (!busy) return false;
     const tag = this.following ?? 1;
     this.hold({ part: null, draft: { id: newId(), tag } });
-    this.joint = null;
+    this.layDown();
     this.shotKind = 'plain';
     this.tell();
     void this.refresh();
@@ -193,6 +196,7 @@ export class Bench extends EventTarget {
     const before = this.jointInHand;
     const joint = before ?? { id: newId(), name: this.nextJointName, pieces: 0 };
     this.joint = { ...joint, pieces: joint.pieces + 1 };
+    this.closed = null;
     const { part, hand: { assembly } } = this;
     const create = (isThere: boolean): Command => ({ do: 'create', id: joint.id, kind: 'joint', changes: [
       { name: joint.name }, ...(assembly ? [{ assembly }] : []), ...(part && isThere ? [{ of: part }] : []) ] });
@@ -211,8 +215,14 @@ export class Bench extends EventTarget {
 
   /** The next piece begins a joint of its own. */
   closeJoint(): void {
-    this.joint = null;
+    const closed = this.jointInHand;
+    this.layDown();
+    this.closed = closed;
     this.tell();
+  }
+
+  private layDown(): void {
+    [this.joint, this.closed] = [null, null];
   }
 
   /** Takes back what was stored last from here. */
@@ -220,7 +230,7 @@ export class Bench extends EventTarget {
     const step = this.lastStep;
     if (!step) return false;
     this.lastStep = null;
-    this.joint = null;
+    this.layDown();
     const { ok } = await desk.command({ do: 'undo', entry: step.entry });
     await this.refresh();
     return ok;
@@ -327,8 +337,8 @@ export function benchOf(job: string): Bench {
   return bench;
 }
 
-function nextLetter(joints: readonly JointView[]): string {
-  const used = new Set(joints.map(({ record }) => record.values.name));
+function nextLetter(joints: readonly JointView[], closed: string | undefined): string {
+  const used = new Set([closed, ...joints.map(({ record }) => record.values.name)]);
   for (let i = 0; ; i += 1) {
     const letter = String.fromCharCode(65 + (i % 26)) + (i < 26 ? '' : String(Math.floor(i / 26)));
     if (!used.has(letter)) return letter;

@@ -63,7 +63,7 @@ export class More extends LightElement {
   }
 
   override render(): TemplateResult {
-    return html`<div class="td-more">${this.name()}${this.shots()}${this.marks()}${this.quantity()}${this.places()}${this.side()}${this.ways()}${this.undo()}</div>`;
+    return html`<div class="td-more">${this.name()}${this.shots()}${this.marks()}${this.quantity()}${this.joint()}${this.places()}${this.side()}${this.ways()}${this.undo()}</div>`;
   }
 
   private get values(): Values {
@@ -100,6 +100,14 @@ export class More extends LightElement {
       <asf-button word="−" label=${this.text.fewer} ?disabled=${count <= 1} @click=${() => { if (count > 1) this.bench.write([{ quantity: count - 1 }]); }}></asf-button>
       <output class="figure">${count}</output>
       <asf-button word="+" label=${this.text.another} @click=${() => { this.bench.write([{ quantity: count + 1 }]); }}></asf-button></div></div>`;
+  }
+
+  private joint(): TemplateResult | typeof nothing {
+    const joint = this.bench.jointInHand;
+    if (!joint) return nothing;
+    const next = this.bench.nextJointName;
+    return html`<asf-section .label=${this.text.joint} .count=${words().teardown.joint(joint.name)}>
+      <asf-button icon="next" word=${this.text.nextJoint(joint.name, next)} @click=${() => { this.bench.closeJoint(); say(words().teardown.jointBegun(joint.name, next)); }}></asf-button></asf-section>`;
   }
 
   private places(): TemplateResult {

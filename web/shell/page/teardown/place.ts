@@ -10,6 +10,7 @@ import '../kit/dialog';
 import '../kit/head';
 import '../kit/message';
 import '../kit/next-tag';
+import '../kit/primary';
 import '../kit/shutter';
 import '../kit/side';
 import '../kit/tag';
@@ -95,9 +96,10 @@ export class TeardownPlace extends LightElement {
         </div>
       </div>
       ${this.inputs()}
-      <asf-dialog .open=${this.more} .label=${html`<asf-tag number=${this.tag} size="52" in-hand></asf-tag>`} @asf-close=${() => { this.more = false; }}
+      <asf-dialog light .open=${this.more} .label=${html`<asf-tag number=${this.tag} size="52" in-hand></asf-tag>`} @asf-close=${() => { this.more = false; }}
         .body=${html`<asf-more .bench=${this.bench} @asf-camera=${() => { this.phoneCamera(); }} @asf-files=${() => { this.choose('files'); }}
-          @asf-series=${(event: CustomEvent<{ every: number }>) => { this.more = false; this.series.start(event.detail.every); }}></asf-more>`}></asf-dialog>
+          @asf-series=${(event: CustomEvent<{ every: number }>) => { this.more = false; this.series.start(event.detail.every); }}></asf-more>`}
+        .actions=${html`<asf-primary small verb=${words().kit.done} icon="check" @click=${() => { this.more = false; }}></asf-primary>`}></asf-dialog>
     </div>`;
   }
 

@@ -5,7 +5,7 @@ import { LightElement } from '../kit/light-element';
 import '../kit/photo';
 import { Pictures } from '../pictures';
 import { words } from '../words';
-import type { Tile } from './tile';
+import { isFresh, type Tile } from './tile';
 
 const MOST = 24;
 
@@ -30,7 +30,7 @@ export class Strip extends LightElement {
     const saving = loose.filter(({ state }) => state === 'saving').length;
     return html`<div class="td-strip">
       <div class="strip" role="group" aria-label=${text.stripName(this.tag)}>
-        ${loose.map((tile) => html`<asf-photo .src=${tile.src} .state=${tile.state} label=${text.photoName(kept.length + 1)}></asf-photo>`)}
+        ${loose.map((tile) => html`<asf-photo .src=${tile.src} .state=${tile.state} ?fresh=${isFresh(tile)} label=${text.photoName(kept.length + 1)}></asf-photo>`)}
         ${[...kept].reverse().slice(0, MOST).map((photo, i) => this.kept(photo, kept.length - i))}
         ${loose.length + kept.length === 0 ? html`<span class="second td-none">${text.noPhotos}</span>` : nothing}
       </div>
@@ -44,7 +44,7 @@ export class Strip extends LightElement {
     const tile = this.tiles.find(({ id }) => id === record.id);
     const src = tile?.src || (record.values.blob ? this.pictures.small(record.values.blob) : '');
     const label = words().teardown.photoName(number);
-    return html`<a class="td-photo" href="#/photo/${record.id}" aria-label="${label}, ${words().kit.kept}"><asf-photo .src=${src} state="kept"></asf-photo></a>`;
+    return html`<a class="td-photo" href="#/photo/${record.id}" aria-label="${label}, ${words().kit.kept}"><asf-photo .src=${src} state="kept" ?fresh=${isFresh(tile)}></asf-photo></a>`;
   }
 }
 

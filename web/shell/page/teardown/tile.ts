@@ -6,8 +6,18 @@ export interface Tile {
   part: string;
   src: string;
   state: Keeping;
+  /** When it became safe, by the clock of the page. */
+  keptAt?: number;
   /** Saves it again after it failed. */
   again: () => void;
+}
+
+/** As long as the stamp comes down. */
+const FRESH_MS = 500;
+
+/** Whether it became safe just now: its stamp is seen to come down, also where the record takes over from the tile. */
+export function isFresh(tile: Tile | undefined): boolean {
+  return tile?.keptAt !== undefined && performance.now() - tile.keptAt < FRESH_MS;
 }
 
 /** The small pictures of this session; addresses of those long gone are given back. */
@@ -39,6 +49,7 @@ export class Tiles {
 
   set(id: string, change: Partial<Pick<Tile, 'src' | 'state'>>): void {
     const tile = this.find(id);
+    if (tile && tile.state !== 'kept' && change.state === 'kept') tile.keptAt = performance.now();
     if (tile) Object.assign(tile, change);
   }
 }

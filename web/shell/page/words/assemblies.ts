@@ -34,5 +34,6 @@ export const assemblies = {
   before: (done: number, all: number) => `Before it is slackened: ${done}${KEEP}of${KEEP}${all}`,
   beforeShort: 'Before it is slackened',
   unnamed: 'Assembly without a name',
+  gone: { first: 'This assembly is not in the job.', then: 'It may belong to another job, or its job file was not brought in yet.', go: 'To the assemblies' },
   withoutAssembly: 'Parts without an assembly',
 };

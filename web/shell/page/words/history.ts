@@ -4,7 +4,7 @@ import { count } from './format';
 /** What each field is called. */
 export const fieldNames: Record<FieldName, string> = {
   kind: 'Kind', name: 'Name', struck: 'Struck out', done: 'Carried out', remark: 'Remark',
-  currency: 'Currency', hour_value: 'Value of an hour', vocabulary: 'Trade words', units: 'Units', aim: 'Aim', driver_side: 'Driver sits', handed_out: 'Job file made',
+  currency: 'Currency', hour_value: 'Value of an hour', vocabulary: 'Trade words', units: 'Units', aim: 'Aim', driver_side: 'Driver sits', handed_out: 'Job file made', held: 'What it held',
   device: 'Device', number: 'Number', donor: 'Donor', year: 'Year', identity_number: 'Identity number',
   vehicle: 'Vehicle', inside: 'Inside', side: 'Side', open: 'Open',
   tag: 'Tag', assembly: 'Assembly', quantity: 'Pieces', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', family: 'Family',
@@ -25,8 +25,8 @@ export const fieldNames: Record<FieldName, string> = {
 /** What was ever written, in words. */
 export const history = {
   title: 'History', second: (n: number) => count(n, 'entry', 'entries'), field: fieldNames,
-  emptied: 'emptied', yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, percent: (n: string) => `${n} %`, undo: 'Undo this', undone: 'Undone',
-  gone: { first: 'Nothing was written about this.', then: 'It is not in this job.' },
+  emptied: 'emptied', heldOf: (devices: number) => `entries of ${count(devices, 'device')}`, yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, percent: (n: string) => `${n} %`, undo: 'Undo this', undone: 'Undone',
+  gone: { first: 'Nothing was written about this.', then: 'It is not in this job.', go: 'To the job' },
   certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess', starting: 'starting value' },
   triage: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' },
   other: 'another record', unchanged: 'Latest first. Nothing here is ever deleted.',

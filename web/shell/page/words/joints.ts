@@ -5,7 +5,7 @@ import type { Vocabulary } from './vocabulary';
 export const joints = (trade: Vocabulary) => ({
   title: (name: string) => `Joint ${name}`,
   second: (n: number) => `${count(n, 'piece')}, in the order they came off`,
-  none: { first: 'No piece yet.', then: 'Each tap on “next” is one piece that came off. What it is can be said now or later.' },
+  none: { first: 'No piece yet.', then: 'Each tap on “+ piece” at the strip is one that came off. What it is can be said now or later.' },
   next: 'Next piece',
   piece: (n: number) => `Piece ${n}`,
   what: 'What it is',
@@ -34,8 +34,7 @@ export const joints = (trade: Vocabulary) => ({
   struck: (name: string) => `${name} struck out`,
   moved: (name: string) => `${name} moved`,
   added: (n: number) => `Piece ${n} added`,
-  newJoint: 'Begin another joint',
   save: 'Save',
   unnamed: 'not named yet',
-  gone: 'This joint is not in the job.',
+  gone: { first: 'This joint is not in the job.', then: 'It may belong to another job, or its job file was not brought in yet.', go: 'To the teardown' },
 });

@@ -33,7 +33,7 @@ const happened: Record<Code, Sentence> = {
   'wrong-kind': () => 'That cannot be done with this kind of thing.',
   'id-taken': () => 'A record of this number is there already.',
   // The limits are told only where they are plain numbers: money and mass are kept in the smallest unit.
-  'out-of-bounds': ({ what, least, most }, field) => `${field || what || 'The value'} is outside what is accepted${what === 'tag' || what === 'pieces' ? `: from ${least ?? ''} to ${most ?? ''}` : ''}.`,
+  'out-of-bounds': ({ what, least, most }, field) => `${field || what || 'The value'} is outside what is accepted${what === 'tag' || what === 'pieces' ? `: from ${least ?? ''} to ${most ?? ''}` : what === 'price' ? ': it cannot be less than nothing' : ''}.`,
   missing: (_, field) => `${field || 'A value'} is needed.`,
   'nothing-to-undo': () => 'Nothing is left to undo there: it was changed again since.',
   damaged: () => 'A piece of the record is damaged: it is not what was written.',
