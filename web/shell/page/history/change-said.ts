@@ -58,7 +58,7 @@ function specialFigure(change: Change): string | undefined {
   if ('tag' in change) return String(change.tag).padStart(4, '0');
   if ('taken' in change) return moment(new Date(change.taken));
   if ('handed_out' in change) return moment(new Date(change.handed_out));
-  if ('held' in change) return say.history.heldOf(change.held.length);
+  if ('held' in change) return words().history.heldOf(change.held.length);
   if ('length' in change) return bytes(change.length);
   if ('lasts' in change) return length(change.lasts / 1000);
   if ('thickness' in change) return `${number(change.thickness / 1000, 3)}\u00a0mm`;
