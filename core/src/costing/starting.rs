@@ -24,13 +24,13 @@ pub struct StartingValues {
 #[must_use]
 pub const fn starting_values() -> [StartingValues; 8] {
     [
-        values(Route::UseAgain, 30, 10, 120, 96),
-        values(Route::RepairHere, 150, 20, 120, 96),
+        values(Route::UseAgain, 30, 10, 120, 120),
+        values(Route::RepairHere, 150, 20, 120, 120),
         values(Route::SendOut, 45, 5, 120, 180),
         values(Route::Exchange, 45, 10, 120, 120),
         values(Route::Buy, 15, 5, 120, 144),
         values(Route::Kit, 20, 5, 120, 144),
-        values(Route::Donor, 90, 20, 120, 72),
+        values(Route::Donor, 90, 20, 120, 96),
         values(Route::Irreplaceable, 120, 10, 120, 180),
     ]
 }

@@ -19,8 +19,8 @@ export function decision(view: CostView, takeBack: () => void): TemplateResult |
     ${from ? line(say.form.from, from) : nothing}
     ${cash ? line(words().routes.cash, money(cash)) : nothing}
     ${own_time ? line(words().routes.ownTime, `${hours(own_time)}${hour_value_then ? ` ${say.lines.at(money(hour_value_then))}` : ''}`) : nothing}
-    ${chance ? line(say.form.chance, number(chance / 100, 1)) : nothing}
-    ${strip_again ? line(say.form.strip, hours(strip_again)) : nothing}
+    ${chance ? line(say.form.figure.chance, number(chance / 100, 1)) : nothing}
+    ${strip_again ? line(say.form.figure.strip_again, hours(strip_again)) : nothing}
     ${expected_then === undefined ? nothing : line(say.lines.expected, moneyRound({ minor: expected_then, currency: hour_value_then?.currency ?? view.currency }))}
     ${since(view, expected_then)}
     <asf-button compact plain icon="undo" word=${say.unchoose} @click=${takeBack}></asf-button></asf-section>`;

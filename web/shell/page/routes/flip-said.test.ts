@@ -25,12 +25,17 @@ test('the cheapest holds up to its hours', () => {
 
 test('another comes first below its price', () => {
   const { lead, bold } = flipSaid(view([price]), price);
-  expect(`${lead} ${bold}`).toBe('Buy comes first if Buy costs under £87');
+  expect(`${lead} ${bold}`).toBe('Buy comes first if it costs under £87');
 });
 
 test('what is of the job is said of the cheapest', () => {
   const { lead, bold } = flipSaid(view([worth]), worth);
   expect(`${lead} ${bold}`).toBe('Cheapest as long as an hour of yours counts under £26');
+});
+
+test('what nobody said is not spoken of', () => {
+  const freight: Flip = { input: 'freight', quote: 'a', now: 0, at: 1400, beyond: 'above', then: 'b' };
+  expect(flipsInOrder(view([freight, hours]))).toEqual([hours]);
 });
 
 test('the figures of the cheapest come first, its hours before all', () => {

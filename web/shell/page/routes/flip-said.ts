@@ -10,10 +10,14 @@ const OF_JOB: ReadonlySet<Input> = new Set(['hour_value', 'interest', 'years']);
 /** What is most likely to be wrong comes first. */
 const WEIGHT: readonly Input[] = ['own_time', 'chance', 'cash', 'life', 'hour_value', 'strip_again', 'years', 'freight', 'surcharge', 'withheld', 'tax', 'duty', 'consumables', 'interest'];
 
-/** The flips, those of the cheapest quote first, the likeliest to matter first. */
+/** Figures that are spoken of although nobody said them. */
+const ALWAYS: ReadonlySet<Input> = new Set(['cash', 'own_time', 'chance', 'hour_value', 'interest', 'years']);
+
+/** The flips of what was said, those of the cheapest quote first, the likeliest to matter first. */
 export function flipsInOrder(view: CostView): Flip[] {
   const rank = ({ quote, input }: Flip): number => (quote === undefined || quote === view.cheapest ? 0 : WEIGHT.length) + WEIGHT.indexOf(input);
-  return [...view.flips].sort((a, b) => rank(a) - rank(b) || (a.beyond === b.beyond ? 0 : a.beyond === 'above' ? -1 : 1));
+  const isSaid = ({ quote, input }: Flip): boolean => ALWAYS.has(input) || view.quotes.find(({ id }) => id === quote)?.record.values[input as Exclude<Input, 'years'>] !== undefined;
+  return view.flips.filter(isSaid).sort((a, b) => rank(a) - rank(b) || (a.beyond === b.beyond ? 0 : a.beyond === 'above' ? -1 : 1));
 }
 
 export function flipSaid(view: CostView, flip: Flip): FlipSaid {
@@ -21,8 +25,9 @@ export function flipSaid(view: CostView, flip: Flip): FlipSaid {
   const cheapest = view.quotes.find(({ id }) => id === view.cheapest);
   const own = view.quotes.find(({ id }) => id === flip.quote);
   const then = view.quotes.find(({ id }) => id === flip.then);
-  const doing = own?.route === 'repair-here' ? words().costing.sentence.repairing : own ? routeWord(own.route) : '';
   const holds = OF_JOB.has(flip.input) || own?.id === cheapest?.id;
+  const named = own?.route === 'repair-here' ? words().costing.sentence.repairing : own ? routeWord(own.route) : '';
+  const doing = !holds && own?.id === then?.id ? say.it : named;
   const phrase = say.phrase[flip.input](doing);
   const lead = holds ? say.holds(phrase) : say.comesFirst(then ? routeWord(then.route) : '', phrase);
   // As long as it holds it stays on this side of the figure; the other comes first on the far side.

@@ -102,7 +102,7 @@ export class PlaceRoutes extends LightElement {
 
   private form(view: CostView): TemplateResult {
     const quote = view.quotes.find(({ id }) => id === this.editing);
-    return html`<asf-quote-form .of=${this.partId} .currency=${view.currency} .quote=${quote} .route=${unused(view)} @asf-put=${() => { this.editing = ''; }}></asf-quote-form>`;
+    return html`<asf-quote-form .view=${view} .quote=${quote} .route=${unused(view)} @asf-put=${() => { this.editing = ''; }}></asf-quote-form>`;
   }
 
   private pick(view: CostView): QuoteCost | undefined {

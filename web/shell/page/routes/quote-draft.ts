@@ -1,70 +1,82 @@
-import type { Change, Certainty, Currency, FieldName, QuoteCost, Route } from '../../bridge/protocol';
+import type { Certainty, Change, Correctness, Currency, FieldName, QuoteCost, Route, StartingValues } from '../../bridge/protocol';
 import * as journal from '../journal';
 import { words } from '../words';
-import { readHours, readMoney, readNumber } from '../words/read';
-import { minorDigits } from '../words/format';
+import { ALL_FIGURES, figureText, FIGURES, readFigure, type Figure } from './figure-kinds';
+
+/** The figures that are said with how sure they are. */
+export const JUDGED = ['cash', 'own_time', 'chance', 'life'] as const;
+export type Judged = (typeof JUDGED)[number];
 
 /** A quote as it is being entered: texts, since half a figure is not one yet. */
 export interface QuoteDraft {
   route: Route;
   from: string;
-  cash: string;
-  cashCertainty: Certainty;
-  ownTime: string;
-  ownTimeCertainty: Certainty;
-  chance: string;
-  chanceCertainty: Certainty;
-  strip: string;
+  /** Of its prices. */
+  currency: Currency;
+  text: Record<Figure, string>;
+  how: Record<Judged, Certainty>;
+  fails_at_bench: boolean;
+  correctness: Correctness | '';
+  /** A day, or empty. */
+  valid_until: string;
+  /** The quote that is turned to, or empty. */
+  fallback: string;
 }
 
-export type DraftErrors = Partial<Record<'cash' | 'ownTime' | 'chance' | 'strip', string>>;
+export type DraftErrors = Partial<Record<Figure | 'valid_until', string>>;
 
-export const emptyDraft = (route: Route): QuoteDraft => ({
-  route, from: '', cash: '', cashCertainty: 'about', ownTime: '', ownTimeCertainty: 'about', chance: '', chanceCertainty: 'about', strip: '',
+export const emptyDraft = (route: Route, currency: Currency): QuoteDraft => ({
+  route, from: '', currency, text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, ''])) as Record<Figure, string>,
+  how: { cash: 'about', own_time: 'about', chance: 'about', life: 'about' }, fails_at_bench: false, correctness: '', valid_until: '', fallback: '',
 });
 
 /** A quote that is there, to be changed. */
-export function draftOf(quote: QuoteCost): QuoteDraft {
+export function draftOf(quote: QuoteCost, currency: Currency): QuoteDraft {
   const { values } = quote.record;
-  const inHours = (minutes: number | undefined): string => (minutes ? String(Number((minutes / 60).toFixed(2))) : '');
+  const prices = ALL_FIGURES.map((figure) => values[figure]).filter((value) => typeof value === 'object');
+  const empty = emptyDraft(quote.route, prices[0]?.currency ?? currency);
   return {
-    ...emptyDraft(quote.route), from: quote.from ?? '',
-    cash: quote.cash ? String(quote.cash.minor / 10 ** minorDigits(quote.cash.currency)) : '', cashCertainty: values.cash_certainty ?? 'about',
-    ownTime: minutesText(quote.own_time, inHours), ownTimeCertainty: values.own_time_certainty ?? 'about',
-    chance: quote.chance > 0 ? String(quote.chance / 100) : '', chanceCertainty: values.chance_certainty ?? 'about',
-    strip: minutesText(quote.strip_again, inHours),
+    ...empty, from: values.from ?? '', text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, figureText(figure, values)])) as Record<Figure, string>,
+    how: { cash: values.cash_certainty ?? 'about', own_time: values.own_time_certainty ?? 'about', chance: values.chance_certainty ?? 'about', life: values.life_certainty ?? 'about' },
+    fails_at_bench: values.fails_at_bench ?? false, correctness: values.correctness ?? '', valid_until: values.valid_until ?? '', fallback: values.fallback ?? '',
   };
 }
 
-/** Hours as a fraction where that is exact, else with minutes. */
-function minutesText(minutes: number, inHours: (minutes: number) => string): string {
-  const text = inHours(minutes);
-  return readHours(text || '0') === minutes ? text : `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
-}
-
 /** What the draft says, or what is wrong with it. */
-export function readDraft(draft: QuoteDraft, currency: Currency): { changes: Change[]; errors: DraftErrors } {
+export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: DraftErrors } {
   const say = words().costing.form;
   const errors: DraftErrors = {};
   const changes: Change[] = [{ route: draft.route }, draft.from.trim() ? { from: draft.from.trim() } : { clear: 'from' }];
-  const cash = readMoney(draft.cash, currency);
-  if (draft.cash.trim() && !cash) errors.cash = say.wrongMoney;
-  const ownTime = readHours(draft.ownTime);
-  if (draft.ownTime.trim() && ownTime === null) errors.ownTime = say.wrongHours;
-  const chance = readNumber(draft.chance);
-  if (draft.chance.trim() && (chance === null || chance < 0 || chance > 100)) errors.chance = say.wrongChance;
-  const strip = readHours(draft.strip);
-  if (draft.strip.trim() && strip === null) errors.strip = say.wrongHours;
-  if (!draft.cash.trim() && !draft.ownTime.trim()) errors.cash = say.nothing;
-  changes.push(...pair(cash && { cash }, 'cash', cash && { cash_certainty: draft.cashCertainty }, 'cash_certainty'));
-  changes.push(...pair(ownTime !== null && { own_time: ownTime }, 'own_time', ownTime !== null && { own_time_certainty: draft.ownTimeCertainty }, 'own_time_certainty'));
-  changes.push(...pair(chance !== null && { chance: Math.round(chance * 100) }, 'chance', chance !== null && { chance_certainty: draft.chanceCertainty }, 'chance_certainty'));
-  changes.push(strip !== null ? { strip_again: strip } : { clear: 'strip_again' });
+  for (const figure of ALL_FIGURES) {
+    const read = readFigure(figure, draft.text[figure], draft.currency);
+    if (typeof read === 'string') errors[figure] = read;
+    else changes.push(read);
+  }
+  if (!draft.text.cash.trim() && !draft.text.own_time.trim()) errors.cash = say.nothing;
+  for (const judged of JUDGED) {
+    const field = `${judged}_certainty` as const;
+    changes.push(draft.text[judged].trim() ? ({ [field]: draft.how[judged] } as unknown as Change) : { clear: field });
+  }
+  changes.push(draft.fails_at_bench ? { fails_at_bench: true } : { clear: 'fails_at_bench' });
+  changes.push(draft.correctness ? { correctness: draft.correctness } : { clear: 'correctness' });
+  changes.push(draft.fallback ? { fallback: draft.fallback } : { clear: 'fallback' });
+  if (draft.valid_until && !/^\d{4}-\d{2}-\d{2}$/.test(draft.valid_until)) errors.valid_until = say.wrongDay;
+  changes.push(draft.valid_until ? { valid_until: draft.valid_until } : { clear: 'valid_until' });
   return { changes, errors };
 }
 
-function pair(value: Change | false | null, field: FieldName, certainty: Change | false | null, certaintyField: FieldName): Change[] {
-  return [value || { clear: field }, certainty || { clear: certaintyField }];
+/** What a new quote starts with where nothing was said: marked as a starting value, and counted as a guess. */
+export function withStartingValues(changes: readonly Change[], starting: StartingValues | undefined): Change[] {
+  const given = changes.filter((change) => !('clear' in change));
+  if (!starting) return given;
+  const has = (field: FieldName): boolean => given.some((change) => field in change);
+  return [
+    ...given,
+    ...(has('own_time') ? [] : [{ own_time: starting.own_time }, { own_time_certainty: 'starting' as const }]),
+    ...(has('chance') ? [] : [{ chance: starting.chance }, { chance_certainty: 'starting' as const }]),
+    ...(has('strip_again') || has('fails_at_bench') ? [] : [{ strip_again: starting.strip_again }]),
+    ...(has('life') ? [] : [{ life: starting.life }, { life_certainty: 'starting' as const }]),
+  ];
 }
 
 /** What was being entered when the page was ended. */
@@ -78,5 +90,8 @@ export function draftKept(key: string): QuoteDraft | null {
 }
 
 function isDraft(kept: unknown): kept is QuoteDraft {
-  return typeof kept === 'object' && kept !== null && Object.keys(emptyDraft('buy')).every((member) => typeof (kept as Record<string, unknown>)[member] === 'string');
+  if (typeof kept !== 'object' || kept === null) return false;
+  const like = kept as Record<string, unknown>;
+  const text = like.text as Record<string, unknown> | undefined;
+  return Object.keys(emptyDraft('buy', 'GBP')).every((member) => member in like) && typeof text === 'object' && Object.keys(FIGURES).every((figure) => typeof text[figure] === 'string');
 }

@@ -1,68 +1,79 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Certainty, Change, Currency, QuoteCost, Route } from '../../bridge/protocol';
+import type { CostView, QuoteCost, Route, StartingValues } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import * as journal from '../journal';
 import '../kit/choice';
 import '../kit/confidence';
 import '../kit/field';
-import type { FieldKind } from '../kit/field';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { write } from '../sheet/write';
 import { words } from '../words';
 import type { Confidence } from '../words/confidence';
-import { draftKept, draftOf, emptyDraft, readDraft, type DraftErrors, type QuoteDraft } from './quote-draft';
+import { hours, number } from '../words/format';
+import { FIGURES, type Figure } from './figure-kinds';
+import { draftKept, draftOf, emptyDraft, readDraft, withStartingValues, type DraftErrors, type Judged, type QuoteDraft } from './quote-draft';
+import './quote-more';
 import { certaintyOf, confidenceOf, ROUTES_IN_ORDER, routeWord } from './route-word';
 
-type Text = 'from' | 'cash' | 'ownTime' | 'chance' | 'strip';
-type How = 'cashCertainty' | 'ownTimeCertainty' | 'chanceCertainty';
+const KINDS = { money: 'money', hours: 'hours', chance: 'number', years: 'number', days: 'number', rate: 'number' } as const;
 
 /** Enters or changes a quote: one figure is enough. Tells `asf-put` when it is put down. */
 @customElement('asf-quote-form')
 export class QuoteForm extends LightElement {
-  @property() of = '';
-  @property() currency: Currency = 'GBP';
+  @property({ attribute: false }) view!: CostView;
   /** The one that is changed; a new one without. */
   @property({ attribute: false }) quote?: QuoteCost | undefined;
   /** Routes that have no quote yet come first to mind. */
   @property() route: Route = 'repair-here';
-  @state() private draft: QuoteDraft = emptyDraft('repair-here');
+  @state() private draft: QuoteDraft = emptyDraft('repair-here', 'GBP');
   @state() private errors: DraftErrors = {};
+  private keyShown = '';
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('of') || changed.has('quote')) this.draft = draftKept(this.key) ?? (this.quote ? draftOf(this.quote) : emptyDraft(this.route));
+    if ((!changed.has('view') && !changed.has('quote')) || this.keyShown === this.key) return;
+    this.keyShown = this.key;
+    this.draft = draftKept(this.key) ?? (this.quote ? draftOf(this.quote, this.view.currency) : emptyDraft(this.route, this.view.currency));
   }
 
   override render(): TemplateResult {
     const say = words().costing.form;
-    const { draft } = this;
+    const { draft, starting } = this;
     return html`<form class="quote-form" novalidate @submit=${this.put}>
       <asf-choice columns="2" compact .label=${say.route} .options=${ROUTES_IN_ORDER.map((value) => ({ value, word: routeWord(value) }))} .value=${draft.route} @asf-change=${(event: CustomEvent<{ value: Route }>) => { this.change({ route: event.detail.value }); }}></asf-choice>
       <p class="reckoned">${say.one}</p>
-      ${this.figure('cash', 'cashCertainty', say.cash, 'money', say.sure.cash)}
-      ${this.figure('ownTime', 'ownTimeCertainty', say.ownTime, 'hours', say.sure.own_time)}
-      ${this.figure('chance', 'chanceCertainty', say.chance, 'number', say.sure.chance, say.ofHundred)}
-      ${draft.chance.trim() ? this.field('strip', say.strip, 'hours') : nothing}
-      ${this.field('from', say.from, 'text', say.fromHint)}
+      ${this.judged('cash', say.sure.cash)}
+      ${this.judged('own_time', say.sure.own_time, starting && say.starting(hours(starting.own_time)))}
+      ${this.judged('chance', say.sure.chance, starting && say.starting(number(starting.chance / 100)))}
+      ${draft.text.chance.trim() ? this.figure('strip_again') : nothing}
+      <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} max="200" @input=${(event: Event) => {
+        if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
+      }}></asf-field>
+      <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
       <asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></form>`;
   }
 
-  private figure(text: Text, how: How, label: string, kind: FieldKind, sure: string, unit = ''): TemplateResult {
-    return html`<div class="quote-figure">${this.field(text, label, kind, '', unit)}${this.draft[text].trim()
-      ? html`<asf-confidence .label=${sure} .value=${confidenceOf(this.draft[how])} @asf-change=${(event: CustomEvent<{ value: Confidence }>) => { this.change({ [how]: certaintyOf(event.detail.value) as Certainty }); }}></asf-confidence>` : nothing}</div>`;
+  /** What stands in for what is not said; an older quote keeps what it has. */
+  private get starting(): StartingValues | undefined {
+    return this.quote ? undefined : this.view.starting.find(({ route }) => route === this.draft.route);
   }
 
-  private field(text: Text, label: string, kind: FieldKind, hint = '', unit = ''): TemplateResult {
-    const error = text === 'from' ? '' : this.errors[text] ?? '';
-    return html`<asf-field .label=${label} .kind=${kind} .currency=${this.currency} .hint=${hint} .unit=${unit} .error=${error} .value=${this.draft[text]} max="200" @input=${(event: Event) => {
-      if (event.target instanceof HTMLInputElement) this.change({ [text]: event.target.value });
-    }}></asf-field>`;
-  }
+  private readonly judged = (figure: Judged, sure: string, hint = ''): TemplateResult =>
+    html`<div class="quote-figure">${this.figure(figure, hint)}${this.draft.text[figure].trim()
+      ? html`<asf-confidence .label=${sure} .value=${confidenceOf(this.draft.how[figure])} @asf-change=${(event: CustomEvent<{ value: Confidence }>) => { event.stopPropagation(); this.change({ how: { ...this.draft.how, [figure]: certaintyOf(event.detail.value) } }); }}></asf-confidence>` : nothing}</div>`;
+
+  private readonly figure = (figure: Figure, hint = ''): TemplateResult => {
+    const say = words().costing.form;
+    const kind = FIGURES[figure];
+    return html`<asf-field .label=${say.figure[figure]} .kind=${KINDS[kind]} .currency=${this.draft.currency} .hint=${hint} .unit=${kind === 'money' || kind === 'hours' ? '' : say.unit[kind]} .error=${this.errors[figure] ?? ''} .value=${this.draft.text[figure]} max="40" @input=${(event: Event) => {
+      if (event.target instanceof HTMLInputElement) this.change({ text: { ...this.draft.text, [figure]: event.target.value } });
+    }} @asf-change=${(event: Event) => { event.stopPropagation(); }}></asf-field>`;
+  };
 
   private get key(): string {
-    return `quote/${this.of}/${this.quote?.id ?? 'new'}`;
+    return `quote/${this.view.part}/${this.quote?.id ?? 'new'}`;
   }
 
   private change(change: Partial<QuoteDraft>): void {
@@ -73,24 +84,24 @@ export class QuoteForm extends LightElement {
 
   private readonly put = async (event: Event): Promise<void> => {
     event.preventDefault();
-    const { changes, errors } = readDraft(this.draft, this.currency);
+    const { changes, errors } = readDraft(this.draft);
     this.errors = errors;
     if (Object.keys(errors).length > 0) {
+      for (const folded of this.querySelectorAll('details')) folded.open = true;
       await this.updateComplete;
       this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
     }
     const message = words().costing.form.done(routeWord(this.draft.route));
-    const ok = this.quote ? await write(this.quote.record, changes, message) : await this.create(changes, message);
-    if (!ok) return;
+    if (!(await this.store(changes, message))) return;
     journal.typed(this.key);
-    this.draft = emptyDraft(this.route);
+    this.keyShown = '';
     this.tell('asf-put', null);
   };
 
-  private async create(changes: Change[], message: string): Promise<boolean> {
-    const given = changes.filter((change) => !('clear' in change));
-    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'quote', changes: [{ of: this.of }, ...given] }, message);
+  private async store(changes: ReturnType<typeof readDraft>['changes'], message: string): Promise<boolean> {
+    if (this.quote) return write(this.quote.record, changes, message);
+    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'quote', changes: [{ of: this.view.part }, ...withStartingValues(changes, this.starting)] }, message);
     return ok;
   }
 }

@@ -17,8 +17,8 @@ import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import '../styles/sheet.css';
 import { setSpeech, words } from '../words';
-import { currencySign, minorDigits, money } from '../words/format';
-import { readMoney } from '../words/read';
+import { count, currencySign, minorDigits, money, number } from '../words/format';
+import { readMoney, readNumber } from '../words/read';
 
 const CURRENCIES = ['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CZK', 'CAD', 'AUD', 'NZD', 'JPY'];
 const AIMS: readonly Aim[] = ['hard-use', 'regular-road-use', 'conserve', 'show-standard'];
@@ -48,6 +48,10 @@ export class PlaceSettings extends LightElement {
       ${job.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict}></asf-conflict>`)}
       <asf-edit-line .label=${say.name} .value=${job.values.name ?? ''} key="job/${job.id}/name" .record=${job} .save=${(text: string, record?: RecordView) => this.put(say.name, text.trim() ? { name: text.trim() } : { clear: 'name' }, record)}></asf-edit-line>
       <asf-edit-line .label=${say.hour} .value=${this.hourText()} .shown=${html`${money(settings.hour_value)}${this.starting('hour_value')}`} kind="money" .currency=${settings.currency} .hint=${say.hourHint} key="job/${job.id}/hour" .record=${job} .save=${this.hour}></asf-edit-line>
+      ${this.plain('years_kept', say.years, String(settings.years_kept), count(settings.years_kept, 'year'), say.yearsHint, 1, 100, 1)}
+      ${this.plain('interest', say.interest, plainNumber(settings.interest / 100), say.percent(number(settings.interest / 100, 2)), say.interestHint, 0, 50, 100)}
+      ${this.plain('tax_rate', say.tax, plainNumber(settings.tax_rate / 100), say.percent(number(settings.tax_rate / 100, 2)), say.taxHint, 0, 100, 100)}
+      <asf-edit-line .label=${say.threshold} .value=${String(settings.threshold.minor / 10 ** minorDigits(settings.currency))} .shown=${html`${money(settings.threshold)}${this.starting('threshold')}`} kind="money" .currency=${settings.currency} .hint=${say.thresholdHint} key="job/${job.id}/threshold" .record=${job} .save=${this.threshold}></asf-edit-line>
       </asf-section>
       <div class="settings-choices">
         <asf-pick .label=${say.currency} .options=${this.currencies()} .value=${settings.currency} @asf-change=${(event: CustomEvent<{ value: string }>) => { void this.currency(event.detail.value); }}></asf-pick>
@@ -57,6 +61,16 @@ export class PlaceSettings extends LightElement {
         ${this.choice<Aim>(say.aim, 'aim', settings.aim, AIMS.map((value) => ({ value, word: say.aims[value], second: say.aimSecond[value] })), (aim) => ({ aim }))}
         ${this.choice<Side>(say.driver, 'driver_side', settings.driver_side, (['left', 'right'] as const).map((value) => ({ value, word: say.driverOptions[value] })), (driver_side) => ({ driver_side }))}
         <p class="second">${say.driverHint}</p></div>`;
+  }
+
+  /** A figure of the job between bounds; it is kept in steps of `per` parts of what is typed. */
+  private plain(field: 'years_kept' | 'interest' | 'tax_rate', label: string, value: string, shown: string, hint: string, least: number, most: number, per: number): TemplateResult {
+    const save = async (text: string, record?: RecordView): Promise<string | null> => {
+      const figure = readNumber(text);
+      if (figure === null || figure < least || figure > most || (per === 1 && !Number.isInteger(figure))) return words().settings.wrongNumber(least, most);
+      return this.put(label, ({ [field]: Math.round(figure * per) } as Record<typeof field, number>) as Change, record);
+    };
+    return html`<asf-edit-line .label=${label} .value=${value} .shown=${html`${shown}${this.starting(field)}`} kind="number" .hint=${hint} key="job/${this.live.view?.job.id ?? ''}/${field}" .record=${this.live.view?.job} .save=${save}></asf-edit-line>`;
   }
 
   private choice<T extends string>(label: string, field: FieldName, value: T, options: readonly { value: T; word: string; second?: string }[], change: (value: T) => Change): TemplateResult {
@@ -98,17 +112,28 @@ export class PlaceSettings extends LightElement {
     return hour_value ? this.put(say.hour, { hour_value }, record) : say.wrongMoney;
   };
 
-  /** With the currency goes the value of an hour: as many of the new one. */
+  private readonly threshold = async (text: string, record?: RecordView): Promise<string | null> => {
+    const say = words().settings;
+    const threshold = readMoney(text, this.live.view?.settings.currency ?? 'GBP');
+    return threshold ? this.put(say.threshold, { threshold }, record) : say.wrongMoney;
+  };
+
+  /** With the currency go the value of an hour and the threshold: as many of the new one. */
   private async currency(currency: string): Promise<void> {
     const { view } = this.live;
     if (!view) return;
-    const major = view.settings.hour_value.minor / 10 ** minorDigits(view.settings.currency);
-    await write(view.job, [{ currency }, { hour_value: { minor: Math.round(major * 10 ** minorDigits(currency)), currency } }], words().settings.saved(words().settings.currency));
+    const inNew = ({ minor }: { minor: number }): { minor: number; currency: string } => ({ minor: Math.round((minor / 10 ** minorDigits(view.settings.currency)) * 10 ** minorDigits(currency)), currency });
+    await write(view.job, [{ currency }, { hour_value: inNew(view.settings.hour_value) }, { threshold: inNew(view.settings.threshold) }], words().settings.saved(words().settings.currency));
   }
 
   private put(label: string, change: Change, record = this.live.view?.job): Promise<string | null> {
     return putDown(record, change, words().settings.saved(label));
   }
+}
+
+/** As it is typed: without signs between thousands. */
+function plainNumber(value: number): string {
+  return String(Number(value.toFixed(2)));
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-settings': PlaceSettings } }

@@ -1,4 +1,5 @@
 import type { Correctness, Input, WhyNot } from '../../bridge/protocol';
+import type { Figure } from '../routes/figure-kinds';
 import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
 
@@ -19,17 +20,32 @@ export const costing = (trade: Vocabulary) => ({
   workings: 'Working', open: 'how it came about',
   form: {
     title: 'Quote', route: 'Route', from: 'From whom', fromHint: `${trade.specialist}, supplier, donor: as you call them`,
-    cash: 'Cash', ownTime: 'Own time', chance: 'Fails, times in 100', strip: 'Strip again when it fails', one: 'One figure is enough; the rest may stay empty.',
-    wrongMoney: 'Give a sum, like 18 or 18.50.', wrongHours: `Give hours, like 2, 2.5 or 1:30.`, wrongChance: 'Give a number from 0 to 100.', nothing: 'Give one figure: cash or hours.',
-    sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?' },
-    put: 'Put the quote down', done: (route: string) => `Quote for ${route} put down`, ofHundred: 'in 100',
+    one: 'One figure is enough; the rest may stay empty.',
+    starting: (value: string) => `left empty: ${value}, a starting value`,
+    figure: {
+      cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: trade.surcharge, withheld: 'Withheld, times in 100',
+      own_time: 'Own time', own_time_least: 'Own time, least', own_time_most: 'Own time, most', chance: 'Fails, times in 100', chance_least: 'Fails, least', chance_most: 'Fails, most',
+      strip_again: 'Strip again when it fails', life: 'Lasts', life_least: 'Lasts, least', life_most: 'Lasts, most', wait: 'Wait', exchange_rate: 'Rate of exchange',
+    } satisfies Record<Figure, string>,
+    unit: { chance: 'in 100', years: 'years', days: 'days', rate: '' },
+    wrong: {
+      money: 'Give a sum, like 18 or 18.50.', hours: 'Give hours, like 2, 2.5 or 1:30.', chance: 'Give a number from 0 to 100.', years: 'Give years, like 8 or 2.5, up to 100.', days: 'Give whole days.', rate: 'Give a rate, like 0.85.',
+    },
+    wrongDay: 'Give a day, like 2026-05-01.', nothing: 'Give one figure: cash or hours.',
+    sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?' },
+    folds: { money: 'Freight, tax and what else is paid', lasts: 'How long it lasts, and what if it fails', offer: 'What is offered', range: 'Least and most' },
+    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
+    atBench: 'A failure shows', afterRefit: 'after refitting: strip again', yesAtBench: 'at the bench: nothing to strip again',
+    fallback: 'If it fails', cheapestLeft: 'the cheapest that is left', correctness: 'How original', notSaid: 'not said', validUntil: 'Valid until',
+    rangeHint: 'In place of a word: where the figure lies 8 times in 10.',
+    put: 'Put the quote down', done: (route: string) => `Quote for ${route} put down`,
   },
   startingSaid: (figure: string) => `starting value ${figure}`,
   flips: {
     holds: (phrase: string) => `Cheapest as long as ${phrase}`,
     comesFirst: (route: string, phrase: string) => `${route} comes first if ${phrase}`,
     under: (value: string) => `under ${value}`, over: (value: string) => `over ${value}`,
-    said: '; you said ', more: (n: string) => `What else would change it (${n})`,
+    it: 'it', said: '; you said ', more: (n: string) => `What else would change it (${n})`,
     times: (n: string) => `${n} times in 100`, months: (n: string) => `${n} months`, percent: (n: string) => `${n} %`, years: (n: string) => `${n} years`,
     open: (cheapest: string, rivals: readonly string[]) => `The order is open: these figures are so unsure that ${listed(rivals)} may be cheaper than ${cheapest} after all.`,
     phrase: {
