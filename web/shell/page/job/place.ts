@@ -37,6 +37,8 @@ export class JobPlace extends LightElement {
     return [
       { place: 'assemblies', word: say.first.assemblies, icon: 'teardown' },
       { place: 'vehicles', word: say.places.vehicles, icon: 'vehicle' },
+      { place: 'bought', word: say.bought.title, icon: 'box' },
+      { place: 'paste', word: say.paste.title, icon: 'list' },
       { place: 'hand-over', word: say.places.handOver, icon: 'share' },
       { place: 'problems', word: say.first.problems, icon: 'caution', ...(problems > 0 && { second: number(problems) }) },
       { place: 'tags-sheet', word: say.first.tagsSheet, icon: 'printer' },

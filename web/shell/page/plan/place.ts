@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
-import type { PartsGroup, Route, Sums } from '../../bridge/protocol';
+import type { PartsGroup, Route, Sums, TotalsView } from '../../bridge/protocol';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
 import '../kit/empty';
@@ -13,8 +13,10 @@ import { Live } from '../live';
 import type { Address } from '../places';
 import { ROUTES_IN_ORDER, routeWord } from '../routes/route-word';
 import '../styles/plan.css';
+import { tagFigures } from '../parts/tag-figures';
+import { today } from '../today';
 import { words } from '../words';
-import { hours, listed, money } from '../words/format';
+import { hours, listed, money, moneyRound, number } from '../words/format';
 
 interface OfRoute { route: Route; count: number; sums: Sums }
 
@@ -25,6 +27,8 @@ export class PlacePlan extends LightElement {
   @state() private routes: readonly OfRoute[] = [];
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly parts = new Live(this, 'parts', () => ({ ask: 'parts', group: 'route', count: 0 }));
+  private readonly rows = new Live(this, 'parts', () => ({ ask: 'parts', group: 'none' }));
+  private readonly totals = new Live(this, 'totals', () => ({ ask: 'totals', today: today() }));
   private readonly keeping = new KeepingWord(this);
   private summed: readonly PartsGroup[] | undefined;
 
@@ -39,7 +43,8 @@ export class PlacePlan extends LightElement {
     const say = words().plan;
     const { view } = this.parts;
     return html`<asf-head .name=${say.title} .second=${this.head.view?.job.values.name ?? ''} .cells=${[this.keeping.cell]}></asf-head>
-      <div class="body plan-body">${view ? (view.sums.decided > 0 ? this.sums(view.sums, view.total) : this.empty(view.total)) : nothing}
+      <div class="body plan-body">${this.totals.view ? this.money(this.totals.view) : nothing}
+        ${view ? (view.sums.decided > 0 ? this.sums(view.sums, view.total) : this.empty(view.total)) : nothing}
         <p class="reckoned plan-today">${say.today}</p></div>`;
   }
 
@@ -49,12 +54,40 @@ export class PlacePlan extends LightElement {
     return html`<asf-empty .first=${text.first} .then=${text.then}><asf-button icon=${total === 0 ? 'teardown' : 'parts'} word=${text.go} href=${total === 0 ? '#/teardown' : '#/parts'}></asf-button></asf-empty>`;
   }
 
+  /** What the job comes to: decided, open, bought. */
+  private money(totals: TotalsView): TemplateResult {
+    const say = words().plan;
+    const { decided, open, quoted, cash, peak, own_time, present, open_present, guessed, spent, purchases } = totals;
+    return html`${this.overtaken(totals)}
+      <asf-section .label=${say.money} .count=${say.decided(decided, decided + open)}>
+        <asf-leader big .label=${say.cashDecided} .value=${money(cash)}></asf-leader>
+        ${peak.minor === cash.minor ? nothing : html`<asf-leader .label=${say.peak(words().trade.surcharge.toLowerCase())} .value=${money(peak)}></asf-leader>`}
+        <asf-leader big .label=${say.ownTime} .value=${hours(own_time)}></asf-leader>
+        <asf-leader .label=${say.worth} .value=${moneyRound(present)}></asf-leader>
+        ${open > 0 ? html`<asf-leader .label=${say.openAt(open, quoted)} .value=${moneyRound(open_present)}></asf-leader>` : nothing}
+        ${guessed > 0 ? html`<p class="reckoned">${say.guessed(number(guessed * 100))}</p>` : nothing}
+        <asf-leader .label=${html`<a href="#/bought">${say.spent(purchases.length)}</a>`} .value=${money(spent)}></asf-leader>
+        <asf-button icon="add" word=${say.bought} href="#/bought?new"></asf-button></asf-section>`;
+  }
+
+  /** Decisions that another route has overtaken since. */
+  private overtaken({ overtaken }: TotalsView): TemplateResult | typeof nothing {
+    if (overtaken.length === 0) return nothing;
+    const say = words().plan;
+    return html`<asf-section .label=${say.changed} .count=${String(overtaken.length)}>${overtaken.map((part) => html`<a class="plan-changed" href="#/routes/${part}">${this.nameOf(part)}</a>`)}</asf-section>`;
+  }
+
+  private nameOf(part: string): string {
+    const line = this.rows.view?.rows.find(({ id }) => id === part);
+    return line ? [tagFigures(line.tag), line.name].filter(Boolean).join(' ') : part.slice(0, 6);
+  }
+
   private sums(sums: Sums, total: number): TemplateResult {
     const say = words().plan;
     const open = this.summed?.find(({ route }) => !route)?.count ?? 0;
     return html`<asf-section .label=${say.sums} .count=${say.decided(sums.decided, total)}>
-        ${sums.cash.map((cash) => html`<asf-leader big .label=${say.cash} .value=${money(cash)}></asf-leader>`)}
-        <asf-leader big .label=${say.ownTime} .value=${hours(sums.own_time)}></asf-leader>
+        ${sums.cash.map((cash) => html`<asf-leader .label=${say.cash} .value=${money(cash)}></asf-leader>`)}
+        <asf-leader .label=${say.ownTime} .value=${hours(sums.own_time)}></asf-leader>
         ${this.worth(sums)}</asf-section>
       <asf-section .label=${say.byRoute}>${this.routes.map(({ route, count, sums: of }) => html`<asf-leader .label=${html`${routeWord(route)} <span class="second">${say.openCount(count)}</span>`} .value=${cashAndTime(of)}></asf-leader>`)}
         ${open ? html`<asf-leader .label=${say.open} .value=${say.openCount(open)}></asf-leader>` : nothing}</asf-section>`;

@@ -18,6 +18,8 @@ import { handOver } from './hand-over';
 import { history } from './history';
 import { parts } from './parts';
 import { photo } from './photo';
+import { bought } from './bought';
+import { paste } from './paste';
 import { plan } from './plan';
 import { problems } from './problems';
 import { refit } from './refit';
@@ -56,6 +58,8 @@ const all = (vocabulary: Vocabulary) => ({
   history,
   parts: parts(vocabulary),
   photo,
+  bought,
+  paste,
   plan,
   problems: problems(vocabulary),
   refit,
