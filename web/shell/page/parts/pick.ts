@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { LightElement } from '../kit/light-element';
+import '../styles/pick.css';
 
 let picks = 0;
 

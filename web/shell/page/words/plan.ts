@@ -4,8 +4,8 @@ import { count } from './format';
 export const plan = {
   title: 'Plan',
   today: 'Here stand the sums of what is chosen. Order windows, dockets and the calendar come with a later version.',
-  money: 'Money', cashDecided: 'cash decided', peak: (surcharge: string) => `paid at first, each ${surcharge} in full`, worth: 'worth now, own time, risk and later renewals counted',
-  openAt: (open: number, quoted: number) => (quoted === open ? `open, at the cheapest: ${count(open, 'part')}` : `open, at the cheapest: ${quoted} of ${count(open, 'part')} with a quote`),
+  money: 'Money', cashDecided: 'cash decided', peak: (surcharge: string) => `paid at first, ${surcharge} in full`, worth: 'worth now, all counted',
+  openAt: (open: number, quoted: number) => (quoted === open ? `open, at the cheapest: ${open}` : `open, at the cheapest: ${quoted} of ${open}`),
   guessed: (n: string) => `${n} of 100 of this rests on guesses.`, spent: (n: number) => (n > 0 ? `bought, ${count(n, 'purchase')}` : 'bought'), bought: 'I bought something', changed: 'This changed',
   sums: 'At the figures of the decision', cash: 'cash', ownTime: 'own time', decided: (n: number, all: number) => `${count(n, 'part')} of ${all}`, byRoute: 'By route', open: 'No route chosen', openCount: (n: number) => count(n, 'part'),
   none: { first: 'Nothing is chosen yet.', then: 'Enter quotes on the sheet of a part and choose one: its cash and hours are summed here.', go: 'To the parts' },
