@@ -3,6 +3,7 @@
 
 mod accessibility;
 mod busy;
+mod elsewhere;
 mod faults;
 mod handing;
 mod hosting;
