@@ -3,6 +3,7 @@
 
 mod accessibility;
 mod busy;
+mod choice;
 mod elsewhere;
 mod faults;
 mod handing;
