@@ -8,6 +8,7 @@ mod elsewhere;
 mod faults;
 mod handing;
 mod hosting;
+mod keeping;
 mod keystrokes;
 mod kills;
 mod main_job;
