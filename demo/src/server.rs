@@ -3,18 +3,14 @@
 mod answer;
 mod process;
 
+use std::net::TcpListener;
 use std::path::PathBuf;
 use std::sync::Arc;
 use std::thread;
 
-use anyhow::anyhow;
-use tiny_http::Server;
+use anyhow::Context;
 
 pub use process::ServerProcess;
-
-/// Browsers open about six connections to a host and keep them; every waiting
-/// request needs a thread that is free.
-const THREADS: usize = 8;
 
 /// What is served, and where.
 pub struct Site {
@@ -27,24 +23,50 @@ pub struct Site {
 }
 
 /// Binds, tells `ready` the address, and serves for ever.
+///
+/// Each connection has a thread of its own: a browser opens several before it asks anything, and none may wait for another.
 pub fn serve(site: Site, ready: impl FnOnce(&str)) -> anyhow::Result<()> {
-    let server =
-        Server::http(("127.0.0.1", site.port)).map_err(|e| anyhow!("cannot listen on port {}: {e}", site.port))?;
-    let server = Arc::new(server);
-    ready(&format!("http://{}{}", server.server_addr(), site.under));
+    let listener =
+        TcpListener::bind(("127.0.0.1", site.port)).with_context(|| format!("cannot listen on port {}", site.port))?;
+    ready(&format!("http://{}{}", listener.local_addr()?, site.under));
     let site = Arc::new(site);
-    let threads: Vec<_> = (0..THREADS)
-        .map(|_| {
-            let (server, site) = (Arc::clone(&server), Arc::clone(&site));
-            thread::spawn(move || {
-                while let Ok(request) = server.recv() {
-                    answer::answer(&site, request);
-                }
-            })
-        })
-        .collect();
-    for thread in threads {
-        thread.join().map_err(|_| anyhow!("a serving thread ended"))?;
+    for stream in listener.incoming() {
+        let (site, stream) = (Arc::clone(&site), stream.context("no connection can be taken any more")?);
+        // A browser that has gone away is its own affair.
+        thread::spawn(move || answer::answer(&site, &stream).ok());
     }
     Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::io::{Read, Write};
+    use std::net::TcpStream;
+    use std::sync::mpsc;
+    use std::time::Duration;
+
+    /// A browser opens its connections all at once and keeps them: none may wait for another to be closed.
+    #[test]
+    fn answers_every_connection_while_the_others_stay_open() {
+        let folder = tempfile::tempdir().unwrap();
+        std::fs::write(folder.path().join("index.html"), "page").unwrap();
+        let site = Site { folder: folder.path().to_owned(), under: "/".into(), port: 0 };
+        let (tell, ready) = mpsc::channel();
+        thread::spawn(move || serve(site, |address| tell.send(address.to_owned()).unwrap()));
+        let address = ready.recv().unwrap();
+        let host = address.trim_start_matches("http://").trim_end_matches('/');
+        for round in 0..20 {
+            let mut open: Vec<_> = (0..8).map(|_| TcpStream::connect(host).unwrap()).collect();
+            for stream in &mut open {
+                stream.set_read_timeout(Some(Duration::from_secs(2))).unwrap();
+                stream.write_all(b"GET / HTTP/1.1\r\nHost: here\r\n\r\n").unwrap();
+            }
+            for stream in &mut open {
+                let mut answer = [0; 15];
+                stream.read_exact(&mut answer).unwrap_or_else(|error| panic!("round {round}: {error}"));
+                assert_eq!(&answer, b"HTTP/1.1 200 OK");
+            }
+        }
+    }
 }

@@ -1,23 +1,35 @@
 //! A heavy question never delays a tick, and is stopped at once.
 //!
-//! The bound, for 20 photos with a 10-second question running all the while, against 20 without it in the same run, by
-//! turns of ten:
-//! - from the picture's bytes to the tick, which is what the record worker has a hand in: half of them within 1.5 times the
-//!   half without it plus 50 ms, all but one within a second or twice the slowest without it, and that one (a flush of the
-//!   disk now and then takes longer, with or without a question) within half the question's time;
-//! - from the tap to the tick: half of them within twice the half without it plus 100 ms, and none as long as the question.
-//!   This is wider because the camera for tests is drawn and encoded by the processor, of which the question takes a core
-//!   of two: a tick may wait for the picture, never for the question;
-//! - stopping the question: 200 ms.
+//! Twenty photos with a 10-second question running all the while are held against twenty without it, in the same run and by
+//! turns of five. The question works without ever looking up and takes one of two cores for itself; all else, dozens of
+//! threads in several processes, has the other. So whatever the processor does between tap and tick may take up to twice as
+//! long, and no more; what is added is for what comes by chance into one half and not into the other:
+//! - from the picture's bytes to the tick, where the record worker has a hand in and where waiting for the question would
+//!   show: half of them within 1.5 times the half without it, since most of that time is the disk's, plus a frame of the
+//!   screen, 16 ms; the slowest within twice the slowest without it, or twice 150 ms, plus 100 ms. One in about fifteen
+//!   photos takes 100 to 150 ms with no question at all;
+//! - from the tap to the tick: half of them within twice the half without it, since the camera for tests is drawn and
+//!   encoded by the processor; the slowest within twice the slowest plus 2.5 s, after which a camera that gives no still is
+//!   given up, or half the question's time. The camera for tests halts for a second or more now and then, question or not;
+//! - stopping the question: 200 ms until it is over for the page. The engine lets a worker that was ended run on for up to
+//!   two seconds if it does not look up, so turns without the question begin later than that.
+//!
+//! A turn begins when the question has run for two seconds: to start one costs the first photo up to 0.2 s, by loading a
+//! worker and its wasm, which is not what is asked here.
+
+use std::time::Duration;
 
 use anyhow::ensure;
 use asfound_journeys::{Browser, Size, Visit};
 use serde_json::{Value, json};
 
-const TURNS: u64 = 2;
+/// With the question or without, so that whatever else the machine does, and whatever grows, falls on both alike.
+const TURNS: [bool; 8] = [false, true, true, false, false, true, true, false];
 /// Photos in one turn.
-const PHOTOS: u64 = 10;
+const PHOTOS: u64 = 5;
 const STOPPED_WITHIN: f64 = 200.0;
+/// How long an ended worker may keep its core.
+const RUNS_ON: Duration = Duration::from_millis(2_500);
 
 /// From the tap to the tick of each of some photos, and from the moment its bytes were sent, in milliseconds.
 const TICKS: &str = "
@@ -45,7 +57,7 @@ const KEEP_BUSY: &str = "
             await globalThis.desk.reckon({ ask: 'busy', seconds: 10 }, window.__busy.stop.signal);
         }
     })().catch((error) => { window.__busy.failed = String(error); window.__busy.ended = performance.now(); });
-    await new Promise((soon) => setTimeout(soon, 500));";
+    await new Promise((soon) => setTimeout(soon, 2000));";
 
 const STOP: &str = "
     window.__busy.over = true;
@@ -60,26 +72,32 @@ fn chromium_ticks_come_while_a_question_runs() -> anyhow::Result<()> {
     let Visit { browser, .. } = &visit;
     browser.start_job("The grey saloon")?;
     browser.record_part(2)?;
-    // By turns, so that whatever else the machine does falls on both.
     let (mut without, mut with) = (Vec::new(), Vec::new());
-    for _ in 0..TURNS {
-        without.extend(tick_times(browser)?);
+    for asks in TURNS {
+        if !asks {
+            without.extend(tick_times(browser)?);
+            continue;
+        }
         browser.run_async_js(KEEP_BUSY, vec![])?;
         with.extend(tick_times(browser)?);
         is_stopped_at_once(browser)?;
+        std::thread::sleep(RUNS_ON);
     }
     let (without, with) = (Ticks::of(&without), Ticks::of(&with));
     println!("without the question: {without:?}\nwith it: {with:?}");
-    ensure!(with.kept.len() as u64 == TURNS * PHOTOS && TURNS * PHOTOS == 20, "{} photos", with.kept.len());
-    ensure!(
-        half(&with.kept) <= half(&without.kept) * 3 / 2 + 50,
-        "half of the photos are kept late: {with:?}, {without:?}"
-    );
-    let [all_but_one @ .., last] = &with.kept[..] else { anyhow::bail!("no photos") };
-    ensure!(slowest(all_but_one) <= (slowest(&without.kept) * 2).max(1000), "two are kept late: {with:?}, {without:?}");
-    ensure!(*last < 5_000, "one waited for the question: {with:?}");
-    ensure!(half(&with.whole) <= half(&without.whole) * 2 + 100, "half of the ticks are late: {with:?}, {without:?}");
-    ensure!(slowest(&with.whole) < 10_000, "a tick waited for the question: {with:?}");
+    let bounds = [
+        ("half of the photos are kept late", half(&with.kept), half(&without.kept) * 3 / 2 + 16),
+        ("a photo is kept late", slowest(&with.kept), slowest(&without.kept).max(150) * 2 + 100),
+        ("half of the ticks are late", half(&with.whole), half(&without.whole) * 2),
+        ("a tick is late", slowest(&with.whole), (slowest(&without.whole) * 2 + 2_500).max(5_000)),
+    ];
+    ensure!(with.kept.len() == 20 && without.kept.len() == 20, "{} and {} photos", without.kept.len(), with.kept.len());
+    for (what, took, most) in bounds {
+        println!("{what}: {took} of at most {most} ms");
+    }
+    for (what, took, most) in bounds {
+        ensure!(took <= most, "{what}: {took} instead of {most} ms; {with:?}, {without:?}");
+    }
     let again = browser.run_async_js("return await globalThis.desk.reckon({ ask: 'busy', seconds: 0 })", vec![])?;
     ensure!(again != Value::String(String::new()), "no question is answered any more");
     Ok(())

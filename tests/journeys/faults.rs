@@ -7,7 +7,7 @@ use anyhow::{Context, ensure};
 use asfound_journeys::{Browser, Size, Visit};
 use serde_json::json;
 
-const VISIBLE_WITHIN: Duration = Duration::from_secs(2);
+use crate::troubles::is_told;
 
 /// A strip with one photo that has its tick.
 fn at_the_strip() -> anyhow::Result<Visit> {
@@ -16,28 +16,6 @@ fn at_the_strip() -> anyhow::Result<Visit> {
     visit.browser.record_part(1)?;
     visit.browser.run_js(WATCH_TICKS, vec![])?;
     Ok(visit)
-}
-
-/// Waits for the message of a trouble: what happened, what is safe, what to do. Timed in the page, from `since` on.
-fn is_told(browser: &Browser, code: &str, since: &str) -> anyhow::Result<()> {
-    let wait = "
-        const message = () => document.querySelector(`asf-message[data-trouble='${given[0]}']`);
-        while (!message() && performance.now() - window[given[1]] < 10000) await new Promise((soon) => setTimeout(soon, 5));
-        const told = message();
-        const text = (part) => told?.querySelector(part)?.textContent.trim() ?? '';
-        const box = told?.getBoundingClientRect();
-        return [performance.now() - window[given[1]], text('.message-happened'), text('.message-safe'), text('.message-todo'), box ? box.width * box.height : 0];";
-    let told = browser.run_async_js(wait, vec![json!(code), json!(since)])?;
-    let took = told[0].as_f64().unwrap_or(f64::MAX);
-    let within = VISIBLE_WITHIN.as_secs_f64() * 1000.0;
-    ensure!(told[4].as_f64() > Some(0.0), "{code} is not told: {told}\n{}", browser.text("body")?);
-    ensure!(took <= within, "{code} took {took:.0} ms: {told}");
-    ensure!(
-        (1..4).all(|part| told[part].as_str().is_some_and(|words| words.len() > 10)),
-        "{code} does not say all: {told}"
-    );
-    println!("{code}: told after {took:.0} ms");
-    Ok(())
 }
 
 /// A tap on the shutter, with its moment kept.
@@ -50,9 +28,9 @@ fn photo_waits(fault: &str, code: &str) -> anyhow::Result<()> {
     let before = browser.stored_keys()?;
     browser.fault(fault, true)?;
     browser.run_js(TAP, vec![])?;
-    is_told(browser, code, "__since")?;
+    let told = is_told(browser, code, "__since")?;
     no_false_tick(browser)?;
-    let safe = browser.text(&format!("asf-message[data-trouble={code}] .message-safe"))?;
+    let safe = &told[1];
     ensure!(safe.contains(|figure: char| figure.is_ascii_digit()), "{fault}: it does not say how much is safe: {safe}");
     browser.fault(fault, false)?;
     recovers(browser).with_context(|| format!("after {fault}"))?;
@@ -145,14 +123,14 @@ fn chromium_newer_database() -> anyhow::Result<()> {
     browser.fault("newer-database", true)?;
     browser.run_js(TAP, vec![])?;
     let code = "document.querySelector('asf-message[data-trouble=closed-elsewhere], asf-message[data-trouble=newer-database]')?.dataset.trouble";
-    browser.wait_for_js(code, VISIBLE_WITHIN)?;
+    browser.wait_for_js(code, Duration::from_secs(2))?;
     let code = browser.run_js(&format!("return {code}"), vec![])?;
     is_told(browser, code.as_str().unwrap_or_default(), "__since")?;
     no_false_tick(browser)?;
     browser.run_js("sessionStorage.setItem('loaded', String(Date.now()))", vec![])?;
     visit.open()?;
     browser.run_js("window.__loaded = 0", vec![])?;
-    is_told(browser, "newer-database", "__loaded")
+    is_told(browser, "newer-database", "__loaded").map(drop)
 }
 
 /// A piece of the record is damaged: it is told when the job is opened, everything sound is there, and work goes on.
@@ -189,7 +167,7 @@ fn opening_fails(fault: &str, code: &str) -> anyhow::Result<()> {
     browser.fault(fault, true)?;
     browser.fault("worker-trapped", true)?;
     browser.run_js(TAP, vec![])?;
-    is_told(browser, code, "__since").or_else(|_| is_told_after_trap(browser, code))?;
+    is_told(browser, code, "__since").map(drop).or_else(|_| is_told_after_trap(browser, code))?;
     no_false_tick(browser)
 }
 

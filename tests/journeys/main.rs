@@ -3,17 +3,23 @@
 
 mod accessibility;
 mod busy;
+mod choice;
+mod elsewhere;
 mod faults;
 mod handing;
 mod hosting;
+mod keeping;
+mod keystrokes;
 mod kills;
 mod main_job;
 mod merge;
+mod phone_camera;
 mod picture;
 mod rescue;
 mod resend;
 mod smoke;
 mod strip;
+mod tags_sheet;
 mod troubles;
 mod two_windows;
 mod words;

@@ -2,10 +2,9 @@
 //! script or a wasm file that is gone must look gone.
 
 use std::fs::{self, File};
-use std::io::Cursor;
+use std::io::{self, BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
 use std::path::{Path, PathBuf};
-
-use tiny_http::{Header, Method, Request, Response, StatusCode};
 
 use super::Site;
 
@@ -17,21 +16,53 @@ const ALWAYS: [(&str, &str); 4] = [
     ("Cross-Origin-Opener-Policy", "same-origin"),
 ];
 
-pub(super) fn answer(site: &Site, request: Request) {
-    let reading = matches!(request.method(), Method::Get | Method::Head);
-    let found = locate(site, request.url()).filter(|_| reading);
-    let file = found.as_ref().and_then(|path| File::open(path).ok());
-    // A browser that has gone away is its own affair.
-    let _ = match (found, file) {
-        (Some(path), Some(file)) => request.respond(with_headers(Response::from_file(file), &path)),
-        _ => request.respond(missing()),
-    };
+/// A request's head is longer than this only by mistake.
+const LONGEST_HEAD: u64 = 65_536;
+
+/// Answers the one request of a connection.
+pub(super) fn answer(site: &Site, stream: &TcpStream) -> io::Result<()> {
+    let (method, url) = asked(stream)?;
+    let path = if matches!(&*method, "GET" | "HEAD") { locate(site, &url) } else { None };
+    match path.and_then(|path| File::open(&path).ok().map(|file| (path, file))) {
+        Some((path, mut file)) => {
+            let length = file.metadata()?.len();
+            let body: &mut dyn Read = if method == "HEAD" { &mut io::empty() } else { &mut file };
+            respond(stream, "200 OK", &path, length, body)
+        }
+        None => respond(stream, "404 Not Found", Path::new("missing.txt"), MISSING.len() as u64, &mut &*MISSING),
+    }
 }
 
-fn missing() -> Response<Cursor<Vec<u8>>> {
-    let body = b"Not here.\n".to_vec();
-    let response = Response::from_data(body).with_status_code(StatusCode(404));
-    with_headers(response, Path::new("missing.txt"))
+const MISSING: &[u8] = b"Not here.\n";
+
+/// Reads a request's head to its end: the method and what is asked for.
+fn asked(stream: &TcpStream) -> io::Result<(String, String)> {
+    let mut head = BufReader::new(stream.take(LONGEST_HEAD));
+    let mut first = String::new();
+    head.read_line(&mut first)?;
+    let mut line = String::new();
+    while head.read_line(&mut line)? > 0 && !line.trim_end().is_empty() {
+        line.clear();
+    }
+    let mut words = first.split_whitespace().map(str::to_owned);
+    Ok((words.next().unwrap_or_default(), words.next().unwrap_or_default()))
+}
+
+fn respond(
+    mut stream: &TcpStream,
+    status: &str,
+    path: &Path,
+    length: u64,
+    body: &mut (impl Read + ?Sized),
+) -> io::Result<()> {
+    let mut head = format!("HTTP/1.1 {status}\r\nContent-Length: {length}\r\nConnection: close\r\n");
+    for (name, value) in
+        ALWAYS.into_iter().chain([("Content-Type", media_type(path)), ("Cache-Control", keeping(path))])
+    {
+        head += &format!("{name}: {value}\r\n");
+    }
+    stream.write_all(format!("{head}\r\n").as_bytes())?;
+    io::copy(body, &mut stream).map(drop)
 }
 
 /// The file a request means, if it lies inside the site.
@@ -47,15 +78,6 @@ fn locate(site: &Site, url: &str) -> Option<PathBuf> {
         file.push("index.html");
     }
     fs::metadata(&file).is_ok_and(|meta| meta.is_file()).then_some(file)
-}
-
-fn with_headers<R: std::io::Read>(mut response: Response<R>, path: &Path) -> Response<R> {
-    let own = [("Content-Type", media_type(path)), ("Cache-Control", keeping(path))];
-    for (name, value) in ALWAYS.into_iter().chain(own) {
-        let header = Header::from_bytes(name, value).expect("header names and values here are plain ASCII");
-        response.add_header(header);
-    }
-    response
 }
 
 fn media_type(path: &Path) -> &'static str {

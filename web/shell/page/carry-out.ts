@@ -14,9 +14,12 @@ declare global {
   }
 }
 
-/** Carries a command out, says so, and offers to undo it. What went wrong is told as `asf-refused`; trouble with storing by the desk. */
-export async function carryOut(command: Command, message = '', beside: Beside[] = []): Promise<Answer> {
-  const answer = await desk.command(command, beside);
+/**
+ * Carries a command out, says so, and offers to undo it; under the same `id` it is the same command tried again. What went wrong is told as
+ * `asf-refused`; trouble with storing by the desk.
+ */
+export async function carryOut(command: Command, message = '', beside: Beside[] = [], id?: string): Promise<Answer> {
+  const answer = await desk.command(command, beside, id);
   if (answer.ok) tell('asf-done', { message, entry: message ? answer.entry ?? null : null });
   else if (answer.problems.length > 0) tell('asf-refused', { problems: answer.problems });
   return answer;

@@ -17,11 +17,11 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { Pictures } from '../pictures';
 import type { Address } from '../places';
-import { say } from '../say';
 import '../styles/assemblies.css';
 import '../styles/teardown.css';
 import '../teardown/sight';
 import type { Sight } from '../teardown/sight';
+import { unsavedPhotos } from '../unsaved-photos';
 import { words } from '../words';
 import { answered, answerTo, CHECKS } from './checks';
 
@@ -36,6 +36,8 @@ export class BeforePlace extends LightElement {
   private readonly live = new Live(this, 'assemblies', () => ({ ask: 'assemblies' }));
   private readonly pictures = new Pictures(this);
   private readonly finder = new Viewfinder();
+  /** Answers on their way. */
+  private readonly putting = new Set<string>();
 
   override disconnectedCallback(): void {
     this.finder.close();
@@ -62,7 +64,7 @@ export class BeforePlace extends LightElement {
   private check(line: AssemblyLine, check: Check): TemplateResult {
     const text = words().before;
     const name = text.check[check];
-    const key = `before:${line.record.id}:${check}`;
+    const key = keyOf(line, check);
     const record = answerTo(line, check);
     const skipped = record?.values.skipped === true;
     const photos = line.photos.filter(({ record: { values, struck } }) => !struck && values.check === check);
@@ -70,8 +72,8 @@ export class BeforePlace extends LightElement {
       <div class="bf-head"><b>${name}</b><span class="second">${skipped ? text.skipped : record ? text.answered : text.open}${photos.length > 0 ? ` · ${text.photos(photos.length)}` : ''}</span></div>
       <p class="second">${text.ask[check]}</p>
       ${photos.length > 0 ? html`<div class="bf-photos">${photos.map(({ record: { id, values } }) => html`<a href="#/photo/${id}" aria-label=${text.photoOf(name)}><asf-photo .src=${this.pictures.small(values.blob ?? '')} state="kept"></asf-photo></a>`)}</div>` : nothing}
-      ${skipped ? nothing : html`<asf-field label=${text.answer} .value=${journal.typedBefore(key) ?? record?.values.text ?? ''}
-        @input=${(event: Event) => { journal.typing(key, textOf(event)); }} @change=${(event: Event) => { void this.answer(line, check, { text: textOf(event).trim() }, text.saved(name), key); }}></asf-field>`}
+      ${skipped ? nothing : html`<form @submit=${(event: Event) => { event.preventDefault(); void this.putDown(line, check); }} @focusout=${() => { void this.putDown(line, check); }}>
+        <asf-field label=${text.answer} .value=${journal.typedBefore(key) ?? record?.values.text ?? ''} @input=${(event: Event) => { journal.typing(key, textOf(event)); }}></asf-field></form>`}
       <div class="pair">
         <asf-button icon="camera" word=${text.photo} label=${text.photoOf(name)} @click=${() => { this.aim(check); }}></asf-button>
         ${skipped ? html`<asf-button word=${text.unskip} @click=${() => { void this.answer(line, check, { skipped: false }, text.answered); }}></asf-button>`
@@ -79,9 +81,22 @@ export class BeforePlace extends LightElement {
       </div></section>`;
   }
 
-  private async answer(line: AssemblyLine, check: Check, change: Change, message: string, key?: string): Promise<void> {
+  private async answer(line: AssemblyLine, check: Check, change: Change, message: string): Promise<boolean> {
     const { ok } = await carryOut(this.answering(line, check, [change]), message);
-    if (ok && key) journal.typed(key);
+    return ok;
+  }
+
+  // Enter and leaving the field put down what was typed and is not stored: also what an earlier try, or an ended page, left there.
+  private async putDown(line: AssemblyLine, check: Check): Promise<void> {
+    const key = keyOf(line, check);
+    const typed = journal.typedBefore(key);
+    if (typed === null || this.putting.has(key)) return;
+    const text = words().before;
+    this.putting.add(key);
+    const stored = typed.trim() === (answerTo(line, check)?.values.text ?? '') || await this.answer(line, check, { text: typed.trim() }, text.saved(text.check[check]));
+    this.putting.delete(key);
+    // What was typed meanwhile is not stored yet.
+    if (stored && journal.typedBefore(key) === typed) journal.typed(key);
   }
 
   private answering(line: AssemblyLine, check: Check, changes: Change[]): Command {
@@ -103,38 +118,45 @@ export class BeforePlace extends LightElement {
     const shot = this.finder.shoot();
     if (!shot) { void this.finder.start(); return; }
     this.sight?.blink();
-    void this.record(shot.bytes);
+    this.record(shot.bytes);
   };
 
   private readonly chosen = (event: Event): void => {
     if (!(event.target instanceof HTMLInputElement)) return;
-    for (const file of event.target.files ?? []) void this.record(readPicture(file));
+    for (const file of event.target.files ?? []) this.record(readPicture(file));
     event.target.value = '';
   };
 
-  private async record(picture: Shot['bytes']): Promise<void> {
+  private record(picture: Shot['bytes']): void {
     const { line, aiming } = this;
-    const text = words().before;
     if (!line || !aiming) return;
-    try {
-      const blob = await picture;
-      const taken = Date.now();
+    const text = words().before;
+    const taken = Date.now();
+    void unsavedPhotos.save(picture, async ({ bytes, media_type }) => {
+      // As it stands at this try: the check may be answered, and the place left, since the one before.
+      const now = await lineOf(line.record.id) ?? line;
       const photo: Command = { do: 'create', id: newId(), kind: 'photo', changes: [
         { of: line.record.id }, { moment: 'before' }, { shot: aiming === 'index-marks' ? 'index-mark' : 'plain' }, { check: aiming },
-        { taken }, { order: line.photos.length + 1 }, { blob: '$0' }, { length: blob.bytes.byteLength }, { media_type: blob.media_type }] };
+        { taken }, { order: now.photos.length + 1 }, { blob: '$0' }, { length: bytes.byteLength }, { media_type }] };
       // A photo answers the check by itself.
-      const answer = answerTo(line, aiming) ? [] : [this.answering(line, aiming, [])];
-      const { ok } = await carryOut({ do: 'all', commands: [photo, ...answer] }, text.photoTaken(text.check[aiming]), [blob]);
-      if (!ok) say(text.photoFailed);
-    } catch {
-      say(text.photoFailed);
-    }
+      const answer = answerTo(now, aiming) ? [] : [this.answering(now, aiming, [])];
+      return { do: 'all', commands: [photo, ...answer] };
+    }, text.photoTaken(text.check[aiming]));
   }
 
   private take(assembly: string): void {
     journal.hold(desk.current() ?? '', { assembly });
     go('#/teardown');
   }
+}
+
+function keyOf(line: AssemblyLine, check: Check): string {
+  return `before:${line.record.id}:${check}`;
+}
+
+async function lineOf(assembly: string): Promise<AssemblyLine | undefined> {
+  const view = await desk.ask({ ask: 'assemblies' });
+  return view.view === 'assemblies' ? view.assemblies.find(({ record }) => record.id === assembly) : undefined;
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-before': BeforePlace } }

@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { desk, type StoreTrouble } from '../../bridge/desk';
-import type { Problem } from '../../bridge/protocol';
+import { desk } from '../../bridge/desk';
 import { takeBack, type Done } from '../carry-out';
 import '../kit/button';
 import '../kit/message';
@@ -9,13 +8,12 @@ import '../kit/undo';
 import { LightElement } from '../kit/light-element';
 import { applyUpdate, updateIsWaiting, updates } from '../update';
 import { words } from '../words';
+import './alerts';
 import { mayInterrupt } from './interrupting';
 
 /** What is said above all places: trouble with storing, what was refused, a new version, and what can be taken back. */
 @customElement('asf-notices')
 export class Notices extends LightElement {
-  @state() private trouble: StoreTrouble | null = desk.trouble();
-  @state() private refused: readonly Problem[] = [];
   @state() private version: 'none' | 'waiting' | 'changed' = updateIsWaiting() ? 'waiting' : 'none';
   @state() private done: Done | null = null;
   @state() private said = '';
@@ -23,10 +21,8 @@ export class Notices extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    desk.addEventListener('trouble', this.troubled);
     desk.addEventListener('saving', this.isSaving);
     document.addEventListener('asf-done', this.isDone);
-    document.addEventListener('asf-refused', this.isRefused);
     document.addEventListener('asf-say', this.say);
     updates.addEventListener('ready', this.ready);
     updates.addEventListener('waiting', this.updateWaits);
@@ -36,10 +32,8 @@ export class Notices extends LightElement {
   }
 
   override disconnectedCallback(): void {
-    desk.removeEventListener('trouble', this.troubled);
     desk.removeEventListener('saving', this.isSaving);
     document.removeEventListener('asf-done', this.isDone);
-    document.removeEventListener('asf-refused', this.isRefused);
     document.removeEventListener('asf-say', this.say);
     updates.removeEventListener('ready', this.ready);
     updates.removeEventListener('waiting', this.updateWaits);
@@ -50,27 +44,9 @@ export class Notices extends LightElement {
   }
 
   override render(): TemplateResult {
-    return html`${this.troubleBar()}${this.refusedBar()}${this.updateBar()}
+    return html`<asf-alerts></asf-alerts>${this.updateBar()}
       <p class="unseen" role="status" aria-live="polite">${this.said}</p>
       <asf-undo .message=${this.done?.message ?? ''} ?open=${this.done?.entry != null} @asf-undo=${this.undo} @asf-gone=${() => { this.done = null; }}></asf-undo>`;
-  }
-
-  private troubleBar(): TemplateResult | typeof nothing {
-    if (!this.trouble) return nothing;
-    const { code, safe, waiting } = this.trouble;
-    const { happened, safe: kept, todo } = words().frame.trouble(code, safe, waiting);
-    return html`<asf-message kind="alert" class="notice" data-trouble=${code} .happened=${happened} .safe=${kept} .todo=${todo}>
-      <div class="pair">${code === 'quota-exceeded' ? html`<asf-button word=${words().places.handOver} icon="share" href="#/hand-over"></asf-button>`
-        : html`<asf-button word=${words().frame.reload} icon="rotate" @click=${() => { location.reload(); }}></asf-button>`}
-      <asf-button word=${words().frame.rescue} icon="bring" href="./rescue.html"></asf-button></div></asf-message>`;
-  }
-
-  private refusedBar(): TemplateResult | typeof nothing {
-    const [problem] = this.refused;
-    if (!problem) return nothing;
-    const text = words().problems;
-    return html`<asf-message kind="alert" class="notice" data-problem=${problem.code} .happened=${text.happened(problem)} .safe=${text.safe(problem)} .todo=${text.todo(problem)}>
-      <asf-button word=${words().frame.close} icon="close" @click=${() => { this.refused = []; }}></asf-button></asf-message>`;
   }
 
   private updateBar(): TemplateResult | typeof nothing {
@@ -103,8 +79,6 @@ export class Notices extends LightElement {
     void this.undo();
   };
 
-  private readonly troubled = (event: CustomEvent<StoreTrouble | null>): void => { this.trouble = event.detail; };
-
   private readonly isSaving = (event: CustomEvent<{ waiting: number }>): void => {
     this.saving = event.detail.waiting;
     if (this.version !== 'none') this.requestUpdate();
@@ -112,11 +86,8 @@ export class Notices extends LightElement {
 
   private readonly isDone = (event: CustomEvent<Done>): void => {
     this.done = event.detail.entry ? event.detail : null;
-    this.refused = [];
     if (!event.detail.entry) this.said = event.detail.message;
   };
-
-  private readonly isRefused = (event: CustomEvent<{ problems: readonly Problem[] }>): void => { this.refused = event.detail.problems; };
 
   private readonly say = (event: Event): void => {
     if (event instanceof CustomEvent) this.said = (event as CustomEvent<string>).detail;

@@ -5,6 +5,12 @@ import './icon';
 import { LightElement } from './light-element';
 
 let dialogs = 0;
+let saidOver: () => unknown = () => nothing;
+
+/** What has to be said above all places stands in an open dialog, too: nothing else can be seen or reached then. */
+export function sayInDialogs(what: () => unknown): void {
+  saidOver = what;
+}
 
 /** A sheet laid over the page, square. Escape and Close tell `asf-close`; focus goes back to where it came from. `light`: a tap beside it closes it too. */
 @customElement('asf-dialog')
@@ -23,8 +29,8 @@ export class Dialog extends LightElement {
   override render(): TemplateResult {
     return html`<dialog class="dialog" aria-labelledby=${this.mark} @close=${this.closed} @cancel=${(event: Event) => { event.stopPropagation(); }}
       @keydown=${this.key} @pointerdown=${(event: PointerEvent) => { this.pressedBeside = this.isBeside(event); }} @click=${this.clicked}>
-      ${this.open ? html`<div class="dialog-head"><h2 class="dialog-label" id=${this.mark}>${this.label}</h2>
-        <button type="button" class="dialog-close" @click=${() => { this.dialog?.close(); }}><asf-icon name="close"></asf-icon><span class="unseen">${words().kit.close}</span></button></div>
+      ${this.open ? html`<div class="dialog-top"><div class="dialog-head"><h2 class="dialog-label" id=${this.mark}>${this.label}</h2>
+        <button type="button" class="dialog-close" @click=${() => { this.dialog?.close(); }}><asf-icon name="close"></asf-icon><span class="unseen">${words().kit.close}</span></button></div>${saidOver()}</div>
       <div class="dialog-body">${this.body}</div>
       ${this.actions === nothing ? nothing : html`<div class="dialog-actions">${this.actions}</div>`}` : nothing}
     </dialog>`;

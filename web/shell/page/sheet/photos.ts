@@ -1,12 +1,13 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Command, PartView, PhotoView } from '../../bridge/protocol';
-import { carryOut } from '../carry-out';
+import type { PartView, PhotoView } from '../../bridge/protocol';
+import { readPicture } from '../camera/pictures-in';
 import '../kit/icon';
 import { LightElement } from '../kit/light-element';
 import '../photo/framed';
 import { Pictures } from '../pictures';
+import { unsavedPhotos } from '../unsaved-photos';
 import { words } from '../words';
 
 /** The photos of a part: one large to the edges, with its marks; the others as a strip. */
@@ -53,16 +54,10 @@ export class SheetPhotos extends LightElement {
     event.target.value = '';
     const part = this.view.record.id;
     const after = Math.max(0, ...this.view.photos.map(({ record }) => record.values.order ?? 0));
-    for (const [i, file] of files.entries()) {
-      // Read whole before it is stored: a file from the camera may vanish under a lazy reader.
-      const bytes = await file.arrayBuffer();
-      const media_type = file.type || 'image/jpeg';
-      const command: Command = { do: 'create', id: newId(), kind: 'photo', changes: [
-        { of: part }, { blob: '$0' }, { length: bytes.byteLength }, { media_type }, { moment: 'off' }, { shot: 'plain' }, { taken: file.lastModified || Date.now() }, { order: after + i + 1 },
-      ] };
-      const { ok } = await carryOut(command, words().sheet.photos.added(1), [{ bytes, media_type }]);
-      if (!ok) return;
-    }
+    // All are read at once: a file from the camera may vanish under a lazy reader.
+    await Promise.all(files.map((file, i) => unsavedPhotos.save(readPicture(file), ({ bytes, media_type }) => ({ do: 'create', id: newId(), kind: 'photo', changes: [
+      { of: part }, { blob: '$0' }, { length: bytes.byteLength }, { media_type }, { moment: 'off' }, { shot: 'plain' }, { taken: file.lastModified || Date.now() }, { order: after + i + 1 },
+    ] }), words().sheet.photos.added(1))));
   };
 }
 

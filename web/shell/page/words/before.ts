@@ -37,6 +37,5 @@ export const before = {
   go: 'Take it apart',
   goCost: 'to Teardown',
   photoTaken: (check: string) => `Photo for ${check} is safe`,
-  photoFailed: 'The photo is not saved.',
   shutterFor: 'The next photo is for',
 };

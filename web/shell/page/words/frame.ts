@@ -31,6 +31,13 @@ export const frame = {
   openFailedTodo: 'It is untouched. Load the page again; if it stays so, save everything with the rescue page.',
   rescue: 'Rescue page',
   refused: 'That was not recorded.',
+  unsaved: {
+    happened: (n: number) => `${count(n, 'photo')} not saved.`,
+    safe: (n: number) => (n === 1 ? 'It is kept in this window only: leave it open.' : 'They are kept in this window only: leave it open.'),
+    again: 'Save again',
+    unread: (n: number) => `${count(n, 'picture')} could not be read.`,
+    unreadTodo: 'Take it again, or choose another file.',
+  },
   trouble(code: string, safe: number, waiting: number): Said {
     const kept = NOTHING_LOST(safe) + WAITING(waiting);
     const said: Record<string, [happened: string, todo: string]> = {
