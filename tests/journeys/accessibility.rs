@@ -24,6 +24,8 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         "parts",
         "stores",
         "plan",
+        "bought",
+        "paste",
         "refit",
         "vehicles",
         "settings",
@@ -119,11 +121,12 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
 }
 
 /// Dialogs: the place, where the button lies, its words, a name.
-const DIALOGS: [(&str, &str, &str, &str); 4] = [
+const DIALOGS: [(&str, &str, &str, &str); 5] = [
     ("teardown", "asf-place-teardown .td-plates", "More", "more"),
     ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
     ("part", "asf-sheet-split", "Split the tag", "split"),
     ("routes", "asf-place-routes", "Another quote", "quote"),
+    ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];
 
 fn look(browser: &Browser, name: &str, found: &mut Vec<String>) -> anyhow::Result<()> {
