@@ -4,6 +4,7 @@
 mod accessibility;
 mod busy;
 mod choice;
+mod complaints;
 mod elsewhere;
 mod faults;
 mod handing;
