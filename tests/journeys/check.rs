@@ -25,8 +25,6 @@ fn main() -> anyhow::Result<()> {
     said("all is there with the server stopped", browser.wait_for_text("asf-place-routes", "chosen"))?;
     said("the parts list leaves as a file", list_leaves(&browser, &profile))?;
     said("the job leaves as a file", job_leaves(&browser, &profile))?;
-    let complaints = browser.complaints()?;
-    ensure!(complaints.is_empty(), "the page complains: {complaints:?}");
     browser.quit()
 }
 

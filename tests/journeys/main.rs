@@ -4,6 +4,7 @@
 mod accessibility;
 mod busy;
 mod choice;
+mod complaints;
 mod costing;
 mod elsewhere;
 mod faults;

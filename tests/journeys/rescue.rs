@@ -36,8 +36,9 @@ fn everything_leaves(engine: Engine, size: Size) -> anyhow::Result<()> {
     visit.serve(|site| site.folder = bare.path().to_owned())?;
     let rescue = format!("{}rescue.html", visit.app.address());
     visit.browser.open(&rescue)?;
-    let wasm = "return (await fetch('assets/').catch(() => ({ ok: false }))).ok || (await caches.keys()).length > 0";
-    ensure!(visit.browser.run_async_js(wasm, vec![])? == json!(false), "the app is still there");
+    let kept =
+        "return (await caches.keys()).length > 0 || (await navigator.serviceWorker.getRegistrations()).length > 0";
+    ensure!(visit.browser.run_async_js(kept, vec![])? == json!(false), "the app is still there");
     visit.browser.click("#rescue button")?;
     visit.browser.click("#rescue a.save")?;
     let file = visit.profile.wait_for_download(".zip", Duration::from_secs(20))?;

@@ -9,7 +9,10 @@ use crate::site::{Site, ask};
 pub(crate) const JOB: &str = "be000000000000000000000000000001";
 
 pub(crate) fn browser(size: Size, profile: &Profile) -> anyhow::Result<Browser> {
-    Browser::start(Engine::Chromium, size, profile)
+    let browser = Browser::start(Engine::Chromium, size, profile)?;
+    // Peers say what they like on the console: this measures them.
+    browser.expect_complaints("");
+    Ok(browser)
 }
 
 /// An empty job in the app's database; the app will come up in it at a place.

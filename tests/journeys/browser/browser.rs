@@ -1,6 +1,7 @@
 //! Starting and ending a browser.
 
 use std::future::Future;
+use std::thread;
 use std::time::Duration;
 
 use anyhow::{Context, bail};
@@ -10,6 +11,7 @@ use thirtyfour::error::WebDriverResult;
 use tokio::runtime::{Builder, Runtime};
 
 use crate::capabilities::capabilities;
+use crate::complaints::{Complaints, TELL_REFUSALS};
 use crate::driver::{Driver, Killer};
 use crate::engine::{Engine, Size};
 use crate::profile::Profile;
@@ -17,23 +19,13 @@ use crate::profile::Profile;
 /// The longest a single command may take: past that a test fails, not hangs.
 const COMMAND: Duration = Duration::from_secs(60);
 
-/// Keeps what a page complains about where the test can read it.
-const LISTEN: &str = r#"
-    window.__complaints = [];
-    const keep = (what) => window.__complaints.push(String(what));
-    addEventListener('error', (e) => keep(e.message));
-    addEventListener('unhandledrejection', (e) => keep(e.reason?.stack ?? e.reason));
-    addEventListener('securitypolicyviolation', (e) => keep(`policy: ${e.violatedDirective} ${e.blockedURI}`));
-    const error = console.error;
-    console.error = (...words) => { keep(words.join(' ')); error(...words); };
-"#;
-
-/// A running browser. Dropping it ends the browser, its driver and its display.
+/// A running browser. Dropping it ends the browser, its driver and its display, and fails the test when a page has complained.
 pub struct Browser {
     engine: Engine,
     session: Option<WebDriver>,
     runtime: Runtime,
     driver: Driver,
+    pub(crate) complaints: Complaints,
 }
 
 impl Browser {
@@ -45,7 +37,7 @@ impl Browser {
         let wanted = capabilities(engine, size, profile);
         let opening = async { WebDriver::builder(driver.address(), wanted).request_timeout(COMMAND).await };
         let session = runtime.block_on(opening).with_context(|| format!("{engine:?} does not start"))?;
-        let browser = Self { engine, session: Some(session), runtime, driver };
+        let browser = Self { engine, session: Some(session), runtime, driver, complaints: Complaints::default() };
         browser.prepare(size)?;
         Ok(browser)
     }
@@ -58,6 +50,7 @@ impl Browser {
     /// Ends the browser with all its processes at once (SIGKILL), as when a
     /// phone takes the memory back. The profile stays as it was at that moment.
     pub fn kill(mut self) -> anyhow::Result<()> {
+        self.has_no_complaints()?;
         self.forget_session();
         match self.driver.kill_browser() {
             0 => bail!("{:?} was not running any more", self.engine),
@@ -72,6 +65,7 @@ impl Browser {
 
     /// Ends the browser in the orderly way.
     pub fn quit(mut self) -> anyhow::Result<()> {
+        self.has_no_complaints()?;
         match self.session.take() {
             Some(session) => Ok(self.runtime.block_on(session.quit())?),
             None => Ok(()),
@@ -99,7 +93,7 @@ impl Browser {
     fn prepare(&self, size: Size) -> anyhow::Result<()> {
         self.ask(|session| session.set_script_timeout(COMMAND))?;
         if self.engine == Engine::Chromium {
-            self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": LISTEN }))?;
+            self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": TELL_REFUSALS }))?;
             return Ok(());
         }
         self.fit(size)
@@ -126,6 +120,11 @@ impl Browser {
 
 impl Drop for Browser {
     fn drop(&mut self) {
+        let is_over = self.session.is_none() || self.driver.was_killed() || thread::panicking();
+        let complained = if is_over { Ok(()) } else { self.has_no_complaints() };
         self.forget_session();
+        if let Err(complaints) = complained {
+            panic!("{complaints}");
+        }
     }
 }

@@ -28,6 +28,7 @@ fn chromium(size: Size, profile: &Profile) -> Value {
     });
     json!({
         "browserName": "chrome",
+        "goog:loggingPrefs": { "browser": "ALL" },
         "goog:chromeOptions": {
             "binary": Engine::Chromium.program(),
             "args": [

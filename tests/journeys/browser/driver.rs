@@ -3,6 +3,8 @@
 use std::io::{BufRead, BufReader};
 use std::net::{TcpListener, TcpStream};
 use std::process::{Child, Command, Stdio};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::{Duration, Instant};
 
 use anyhow::{Context, bail};
@@ -16,23 +18,31 @@ pub(crate) struct Driver {
     child: Child,
     display: Option<Child>,
     port: u16,
+    killed: Arc<AtomicBool>,
 }
 
 /// Kills a browser with all its processes, but not its driver.
 pub struct Killer {
     driver: u32,
+    killed: Arc<AtomicBool>,
 }
 
 impl Killer {
     /// How many processes were ended.
     pub fn kill(&self) -> usize {
+        self.killed.store(true, Ordering::Relaxed);
         kill_descendants(self.driver)
     }
 }
 
 impl Driver {
     pub(crate) fn killer(&self) -> Killer {
-        Killer { driver: self.child.id() }
+        Killer { driver: self.child.id(), killed: Arc::clone(&self.killed) }
+    }
+
+    /// Nobody is there to be asked any more.
+    pub(crate) fn was_killed(&self) -> bool {
+        self.killed.load(Ordering::Relaxed)
     }
 
     pub(crate) fn start(engine: Engine, profile: &Profile) -> anyhow::Result<Self> {
@@ -51,7 +61,7 @@ impl Driver {
             }
         }
         let child = command.spawn().with_context(|| format!("cannot start {}", program.display()))?;
-        let driver = Self { child, display, port };
+        let driver = Self { child, display, port, killed: Arc::default() };
         driver.wait_until_it_listens()?;
         Ok(driver)
     }

@@ -16,6 +16,7 @@ mod app;
 mod axe;
 mod browser;
 mod capabilities;
+mod complaints;
 mod database;
 mod driver;
 mod engine;

@@ -8,7 +8,6 @@ use serde_json::{Value, json};
 use thirtyfour::{By, WebElement, WindowHandle};
 
 use crate::browser::Browser;
-use crate::engine::Engine;
 
 /// How long things may take to appear when a test names no time of its own.
 const SOON: Duration = Duration::from_secs(10);
@@ -107,14 +106,6 @@ impl Browser {
             std::fs::create_dir_all(folder)?;
         }
         self.ask(|session| session.screenshot(path))
-    }
-
-    /// Everything the page complained of since it was loaded (Chromium only).
-    pub fn complaints(&self) -> anyhow::Result<Vec<String>> {
-        if self.engine() != Engine::Chromium {
-            bail!("only Chromium can listen from the first line of a page on");
-        }
-        Ok(serde_json::from_value(self.run_js("return window.__complaints ?? []", vec![])?)?)
     }
 
     /// Lets the page believe in a light or dark system (Chromium only).

@@ -251,7 +251,8 @@ export class TeardownPlace extends LightElement {
       if (problems.length > 0) document.dispatchEvent(new CustomEvent('asf-refused', { detail: { problems } }));
       return;
     }
-    navigator.vibrate?.(15);
+    // Refused, with a complaint, in a page that nobody has touched yet: the picture came from the phone's own camera.
+    if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.(15);
   };
 
   private readonly redraw = (): void => {
