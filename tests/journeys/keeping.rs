@@ -74,12 +74,12 @@ fn chromium_one_tap_away() -> anyhow::Result<()> {
             "room for about",
             "Last job file",
             "never",
-            "photos since 2",
+            "photos not in it 2",
             "all 2 photos are lost",
         ],
     )?;
     make_a_job_file(&visit)?;
-    place_says(browser, &["today", "photos since 0"])
+    place_says(browser, &["today", "photos not in it 0"])
 }
 
 /// So many photos since the last job file.
@@ -102,7 +102,7 @@ fn chromium_due_by_photos() -> anyhow::Result<()> {
     browser.click(CELL)?;
     place_says(browser, &["reminder due"])?;
     make_a_job_file(&visit)?;
-    place_says(browser, &["photos since 0"])?;
+    place_says(browser, &["photos not in it 0"])?;
     browser.wait_for_js(&format!("!document.querySelector('{PLACE}').textContent.includes('reminder due')"), SOON)?;
     browser.go("teardown")?;
     head_says(browser, promise.word)
@@ -116,7 +116,7 @@ fn chromium_due_by_days() -> anyhow::Result<()> {
     let promise = promise(browser)?;
     browser.click(CELL)?;
     make_a_job_file(&visit)?;
-    place_says(browser, &["photos since 0"])?;
+    place_says(browser, &["photos not in it 0"])?;
     let last = 7_u64.div_ceil(promise.half);
     days_later(&visit, last + 1)?;
     head_says(browser, promise.word).context("nothing was recorded since")?;
@@ -127,7 +127,7 @@ fn chromium_due_by_days() -> anyhow::Result<()> {
     days_later(&visit, last)?;
     head_says(browser, "file due")?;
     browser.click(CELL)?;
-    place_says(browser, &["reminder due", &format!("{last} days ago"), "photos since 1", "that photo is lost"])
+    place_says(browser, &["reminder due", &format!("{last} days ago"), "photos not in it 1", "that photo is lost"])
 }
 
 /// Loads the app at the strip with the page's clock so far ahead of what was recorded.

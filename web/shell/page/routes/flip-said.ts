@@ -1,6 +1,6 @@
 import type { Certainty, CostView, Flip, Input, QuoteCost } from '../../bridge/protocol';
 import { words } from '../words';
-import { count, hours, hoursDecimal, money, moneyRound, number } from '../words/format';
+import { hours, hoursDecimal, money, moneyRound, number } from '../words/format';
 import { routeWord } from './route-word';
 
 /** One flip in words: what leads up to the figure, the figure at which it turns, and what was said. */
@@ -42,7 +42,7 @@ function valueOf(view: CostView, input: Input, value: number, exact: boolean): s
   switch (input) {
     case 'own_time': case 'strip_again': return exact && (value % 60 === 0 || value < 60) ? hours(Math.round(value)) : hoursDecimal(value);
     case 'chance': case 'withheld': return say.times(number(value * 100, value * 100 < 10 ? 1 : 0));
-    case 'life': return value % 12 === 0 ? count(value / 12, 'year') : say.months(number(value, value < 24 ? 1 : 0));
+    case 'life': return say.years(number(value / 12, Math.abs(value / 12 - Math.round(value / 12)) < 0.01 ? 0 : 1));
     case 'interest': return say.percent(number(value * 100, 1));
     case 'years': return say.years(number(value, value % 1 === 0 ? 0 : 1));
     default: return exact ? money({ minor: Math.round(value), currency }) : moneyRound({ minor: value, currency });

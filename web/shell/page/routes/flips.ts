@@ -18,7 +18,7 @@ export function flips(view: CostView): TemplateResult | typeof nothing {
   if (only && allowed.length === 1) return html`<p class="reckoned">${say.sentence.alone(routeWord(only.route))}</p>`;
   const all = flipsInOrder(view).map((flip) => flipSaid(view, flip));
   const sentence = ({ lead, bold, now, certainty }: (typeof all)[number]): TemplateResult =>
-    html`${lead} <b>${bold}</b>${say.flips.said}${said(now, certainty)}.`;
+    html`${lead} <b>${bold}</b>${certainty === 'starting' ? say.flips.unsaid : say.flips.said}${said(now, certainty)}.`;
   return html`
     ${openOrder(view)}
     ${view.hour_value.minor === 0 ? html`<p class="reckoned">${say.sentence.noHour}</p>` : nothing}

@@ -45,8 +45,8 @@ export const costing = (trade: Vocabulary) => ({
     holds: (phrase: string) => `Cheapest as long as ${phrase}`,
     comesFirst: (route: string, phrase: string) => `${route} comes first if ${phrase}`,
     under: (value: string) => `under ${value}`, over: (value: string) => `over ${value}`,
-    it: 'it', said: '; you said ', more: (n: string) => `What else would change it (${n})`,
-    times: (n: string) => `${n} times in 100`, months: (n: string) => `${n} months`, percent: (n: string) => `${n} %`, years: (n: string) => `${n} years`,
+    it: 'it', said: '; you said ', unsaid: '; you did not say, so ', more: (n: string) => `What else would change it (${n})`,
+    times: (n: string) => `${n} times in 100`, percent: (n: string) => `${n} %`, years: (n: string) => `${n} years`,
     open: (cheapest: string, rivals: readonly string[]) => `The order is open: these figures are so unsure that ${listed(rivals)} may be cheaper than ${cheapest} after all.`,
     phrase: {
       cash: (doing: string) => `${doing} costs`, freight: (doing: string) => `freight for ${doing} is`, tax: (doing: string) => `tax on ${doing} is`, duty: (doing: string) => `duty on ${doing} is`,
