@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { CostView, QuoteCost, Route } from '../../bridge/protocol';
+import type { Command, CostView, QuoteCost, Route } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import { strikeOut } from '../strike-out';
 import { KeepingWord } from '../frame/keeping-word';
@@ -25,6 +25,7 @@ import './bars';
 import { decision } from './decision';
 import { sorted } from './figure-words';
 import { flips } from './flips';
+import './kit';
 import './quote-form';
 import { ROUTES_IN_ORDER, routeWord } from './route-word';
 import './who-dialog';
@@ -89,7 +90,20 @@ export class PlaceRoutes extends LightElement {
         <asf-button compact icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.editing = picked.id; }}></asf-button>
         <asf-button compact icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button>
         <asf-button compact icon="add" key="A" word=${say.another} @click=${() => { this.editing = 'new'; }}></asf-button></div>` : nothing}
+      ${this.kit(view, picked)}
       ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}`;
+  }
+
+  private kit(view: CostView, picked: QuoteCost | undefined): TemplateResult | typeof nothing {
+    const kit = view.kits.find(({ quote }) => quote === picked?.id);
+    return kit ? html`<asf-kit .view=${view} .kit=${kit} @asf-choose-all=${(event: CustomEvent<{ parts: string[] }>) => { void this.chooseAll(kit.quote, event.detail.parts); }}></asf-kit>` : nothing;
+  }
+
+  /** One kit for every part that it covers and that is not decided otherwise. */
+  private async chooseAll(quote: string, parts: readonly string[]): Promise<void> {
+    const who = whoDecides();
+    const commands = parts.map((part): Command => ({ do: 'choose', id: newId(), quote, part, ...(who && { who }) }));
+    await carryOut({ do: 'all', commands }, words().costing.kit.chosenAll(parts.length));
   }
 
   private foot(view: CostView): TemplateResult | typeof nothing {
