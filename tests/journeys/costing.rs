@@ -39,7 +39,7 @@ fn says(browser: &Browser, within: &str, words: &str) -> anyhow::Result<()> {
         json!(within),
         json!(words)
     );
-    browser.wait_for_js(&said, Duration::from_secs(10)).with_context(|| format!("{within} does not say {words:?}"))
+    browser.wait_for_js(&said, SOON).with_context(|| format!("{within} does not say {words:?}"))
 }
 
 fn cost(browser: &Browser, part: &str) -> anyhow::Result<Value> {
@@ -90,6 +90,42 @@ fn chromium_one_figure_is_enough() -> anyhow::Result<()> {
     browser.go("plan")?;
     says(browser, "asf-place-plan", "rests on guesses")
 }
+
+/// A kit for 48 that holds this part and another, singly 30 and 31: it pays, and is chosen for both at once, paid once.
+#[test]
+fn chromium_a_kit_for_two_parts() -> anyhow::Result<()> {
+    let visit = Visit::with_faults(Size::Phone)?;
+    let Visit { browser, .. } = &visit;
+    let part = with_part(browser)?;
+    let other = browser.run_async_js(SECOND_PART, vec![])?;
+    browser.go(&format!("routes/{part}"))?;
+    quote(browser, "Add a quote", "Buy", &[("Cash", "30"), ("Own time", "0"), ("Fails, times in 100", "0")])?;
+    quote(browser, "Another quote", "Kit", &[("Cash", "48"), ("Own time", "0"), ("Fails, times in 100", "0")])?;
+    browser.press_words(".route-bars", "Kit")?;
+    let pick = "
+        const select = document.querySelector('asf-kit select');
+        select.value = arguments[0];
+        select.dispatchEvent(new Event('change', { bubbles: true }));";
+    browser.wait_for("asf-kit select")?;
+    browser.wait_for_js(&format!("document.querySelector('asf-kit select option[value={}]')", json!(other)), SOON)?;
+    browser.run_js(pick, vec![other])?;
+    says(browser, ".routes-body", "With the kit £48, singly £61: the kit pays.")?;
+    browser.press_words("asf-kit", "Choose it for all 2")?;
+    says(browser, "body", "Kit chosen for 2 parts")?;
+    let totals = browser.view(&json!({ "ask": "totals" }))?;
+    ensure!(totals["decided"] == json!(2) && totals["cash"]["minor"] == json!(4_800), "{totals}");
+    Ok(())
+}
+
+const SOON: Duration = Duration::from_secs(10);
+const SECOND_PART: &str = "
+    const [id, quote] = [crypto.randomUUID(), crypto.randomUUID()].map((one) => one.replaceAll('-', ''));
+    const answer = await globalThis.desk.command({ do: 'all', commands: [
+        { do: 'create', id, kind: 'part', changes: [{ name: 'Seal' }] },
+        { do: 'create', id: quote, kind: 'quote', changes: [{ of: id }, { route: 'buy' }, { cash: { minor: 3100, currency: 'GBP' } }] },
+    ] });
+    if (!answer.ok) throw new Error(JSON.stringify(answer));
+    return id;";
 
 /// Rows as a spreadsheet gives them, with decimal commas: looked at, put down, taken back with one undo.
 #[test]

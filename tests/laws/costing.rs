@@ -92,7 +92,7 @@ fn orders(quotes: &[Figures]) -> Vec<Vec<Figures>> {
 }
 
 proptest! {
-    #![proptest_config(cases(2_000))]
+    #![proptest_config(cases(1_000))]
 
     /// The named lines add up to the expected cost and to the present value.
     /// Break: in `Cost::direct` leave `own_time` out.

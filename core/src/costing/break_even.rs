@@ -1,7 +1,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::input::{Dial, Input, Setting};
-use super::line::{Turning, zero_within};
+use super::line::{Piece, Turning};
 use crate::record::Id;
 
 /// Where two quotes cost the same.
@@ -48,28 +48,30 @@ pub fn break_even(setting: &Setting, dial: Dial, one: Id, other: Id) -> Option<f
         return None;
     }
     let turning = Turning::new(setting, dial);
-    for (start, end) in turning.pieces(0.0, true) {
-        let gap = |at: f64| {
-            let presents = turning.presents(at);
-            presents[one] - presents[other]
-        };
-        if let Some(found) = zero_within((start, end), gap) {
-            return Some(found);
-        }
-    }
-    None
+    turning.pieces(0.0, true).find_map(|piece| turning.crossing(&piece, one, other))
 }
 
 /// Break-evens between any two quotes that may be chosen: of the hours on each, and of the value of an hour.
 pub(super) fn break_evens(setting: &Setting) -> Vec<BreakEven> {
-    let open: Vec<Id> = setting.quotes.iter().filter(|quote| quote.allowed).map(|quote| quote.id).collect();
-    let pairs = open.iter().flat_map(|one| open.iter().map(move |other| (*one, *other)));
-    let found = pairs.filter(|(one, other)| one != other).map(|(quote, against)| {
-        let minutes = break_even(setting, Dial { input: Input::OwnTime, quote: Some(quote) }, quote, against);
-        let hour_value = break_even(setting, Dial { input: Input::HourValue, quote: None }, quote, against);
-        // Hours that are worth nothing break nothing even.
-        let hours = minutes.map(|minutes| minutes / 60.0).filter(|_| setting.terms.hour_value > 0.0);
-        BreakEven { quote, against, hours, hour_value }
-    });
-    found.filter(|found| found.hours.is_some() || found.hour_value.is_some()).collect()
+    let open: Vec<usize> = (0..setting.quotes.len()).filter(|at| setting.quotes[*at].allowed).collect();
+    let by_value = Turning::new(setting, Dial { input: Input::HourValue, quote: None });
+    let by_value = (&by_value, by_value.pieces(0.0, true).collect::<Vec<_>>());
+    let mut found = Vec::new();
+    for one in open.iter().copied() {
+        let quote = setting.quotes[one].id;
+        let by_hours = Turning::new(setting, Dial { input: Input::OwnTime, quote: Some(quote) });
+        let by_hours = (&by_hours, by_hours.pieces(0.0, true).collect::<Vec<_>>());
+        for other in open.iter().copied().filter(|other| *other != one) {
+            let first = |(turning, pieces): &(&Turning<'_>, Vec<Piece>)| {
+                pieces.iter().find_map(|piece| turning.crossing(piece, one, other))
+            };
+            // Hours that are worth nothing break nothing even.
+            let hours = first(&by_hours).map(|minutes| minutes / 60.0).filter(|_| setting.terms.hour_value > 0.0);
+            let hour_value = first(&by_value);
+            if hours.is_some() || hour_value.is_some() {
+                found.push(BreakEven { quote, against: setting.quotes[other].id, hours, hour_value });
+            }
+        }
+    }
+    found
 }

@@ -2,7 +2,7 @@ use serde::{Deserialize, Serialize};
 
 use super::expected::{cheapest, costs};
 use super::input::{Dial, Input, Setting};
-use super::line::{Turning, zero_within};
+use super::line::Turning;
 use crate::record::{Id, ordered_by};
 
 /// A value of one figure at which another quote becomes the cheapest, all other figures as they are.
@@ -60,11 +60,10 @@ pub fn flips(setting: &Setting) -> Vec<Flip> {
 pub fn flip(setting: &Setting, dial: Dial, beyond: Beyond) -> Option<Flip> {
     let now = setting.read(dial)?;
     let search = Search { setting, dial, now, up: beyond == Beyond::Above, best: best(setting)? };
-    // A figure that was left out is nothing, and has nowhere to fall.
     let (at, then) = match dial.input {
         Input::Interest => search.by_scan(),
         Input::Years => search.by_ends_of_lives(),
-        Input::Life => search.by_halving(0.0_f64.max(1.0), setting.terms.years * 12.0),
+        Input::Life => search.by_halving(1.0, setting.terms.years * 12.0),
         _ => search.by_pieces(),
     }?;
     Some(Flip { input: dial.input, quote: dial.quote, now, at, beyond, then })
@@ -114,20 +113,14 @@ impl Search<'_> {
     fn by_pieces(&self) -> Option<(f64, Id)> {
         let turning = Turning::new(self.setting, self.dial);
         let at_best = self.setting.quotes.iter().position(|quote| quote.id == self.best)?;
-        for (start, end) in turning.pieces(self.now, self.up) {
-            // Where a fallback that was named comes in or drops out, costs jump.
-            if let Some(then) = self.other_beyond(start) {
-                return Some((start, then));
+        // Where a fallback that was named comes in or drops out, costs jump.
+        let jumps = self.setting.quotes.iter().any(|quote| quote.fallback.is_some());
+        for piece in turning.pieces(self.now, self.up) {
+            if let Some(then) = jumps.then(|| self.other_beyond(piece.start)).flatten() {
+                return Some((piece.start, then));
             }
             let rivals = (0..self.setting.quotes.len()).filter(|at| *at != at_best && self.setting.quotes[*at].allowed);
-            let mut crossings: Vec<f64> = rivals
-                .filter_map(|rival| {
-                    zero_within((start, end), |at| {
-                        let found = turning.presents(at);
-                        found[rival] - found[at_best]
-                    })
-                })
-                .collect();
+            let mut crossings: Vec<f64> = rivals.filter_map(|rival| turning.crossing(&piece, rival, at_best)).collect();
             crossings = ordered_by(crossings, f64::total_cmp);
             if !self.up {
                 crossings.reverse();

@@ -60,8 +60,8 @@ impl<'a> Turning<'a> {
         gaps
     }
 
-    /// The straight pieces from a value on, upwards or downwards, as pairs of ends; the last one upwards ends at the most.
-    pub(super) fn pieces(&self, from: f64, up: bool) -> Vec<(f64, f64)> {
+    /// The straight pieces from a value on, upwards or downwards; the last one upwards ends at the most.
+    pub(super) fn pieces(&self, from: f64, up: bool) -> impl Iterator<Item = Piece> {
         let most = self.dial.input.most();
         let bends = self.bends();
         let mut ends: Vec<f64> = if up {
@@ -70,23 +70,42 @@ impl<'a> Turning<'a> {
             bends.into_iter().filter(|bend| *bend < from).rev().chain([0.0]).collect()
         };
         ends.dedup();
-        let starts = std::iter::once(from).chain(ends.iter().copied()).collect::<Vec<_>>();
-        starts.into_iter().zip(ends).filter(|(start, end)| start != end).collect()
+        let starts = std::iter::once(from).chain(ends.clone());
+        starts.zip(ends).filter(|(start, end)| start != end).map(|(start, end)| self.piece(start, end))
+    }
+
+    fn piece(&self, start: f64, end: f64) -> Piece {
+        let inside = |share: f64| start + (end - start) * share;
+        let [one, other] = [0.25, 0.75].map(|share| (inside(share), self.presents(inside(share))));
+        Piece { start, end, one, other }
+    }
+
+    /// Where two quotes are worth the same within a piece. Found from two places far apart, and again from two close by: over
+    /// a long piece the difference of large amounts takes digits away.
+    pub(super) fn crossing(&self, piece: &Piece, a: usize, b: usize) -> Option<f64> {
+        let (low, high) = (piece.start.min(piece.end), piece.start.max(piece.end));
+        let gap = |presents: &[f64]| presents[a] - presents[b];
+        let rough = zero(piece.one.0, gap(&piece.one.1), piece.other.0, gap(&piece.other.1))?;
+        let room = (high - low) * 1e-6;
+        if rough < low - room || rough > high + room {
+            return None;
+        }
+        let rough = rough.clamp(low, high);
+        let span = (high - low).min(rough.abs().max(1.0));
+        let beside = |at: f64| at.clamp(low + span * 1e-6, high - span * 1e-6);
+        let (under, over) = (beside(rough - span * 0.5), beside(rough + span * 0.5));
+        let found = zero(under, gap(&self.presents(under)), over, gap(&self.presents(over)))?;
+        let slack = found.abs().max(1e-3) * 1e-9;
+        (found >= low - slack && found <= high + slack).then(|| found.clamp(low, high))
     }
 }
 
-/// Where a straight line is nothing within a piece of it. It is looked at inside the piece alone, since at the ends it may
-/// jump; and again close to where it is nothing: over a long piece the difference of large amounts takes digits away.
-pub(super) fn zero_within((start, end): (f64, f64), value: impl Fn(f64) -> f64) -> Option<f64> {
-    let (low, high) = (start.min(end), start.max(end));
-    let through = |one: f64, other: f64| zero(one, value(one), other, value(other));
-    let inside = |share: f64| low + (high - low) * share;
-    let rough = through(inside(0.25), inside(0.75))?.clamp(low, high);
-    let span = (high - low).min(rough.abs().max(1.0));
-    let beside = |at: f64| at.clamp(low + span * 1e-6, high - span * 1e-6);
-    let found = through(beside(rough - span * 0.5), beside(rough + span * 0.5))?;
-    let slack = found.abs().max(1e-3) * 1e-9;
-    (found >= low - slack && found <= high + slack).then(|| found.clamp(low, high))
+/// A stretch on which every present value is a straight line. It is looked at inside alone, since at the ends it may jump.
+pub(super) struct Piece {
+    pub(super) start: f64,
+    end: f64,
+    one: (f64, Vec<f64>),
+    other: (f64, Vec<f64>),
 }
 
 /// Where a straight line through two points is nothing.

@@ -268,7 +268,7 @@ fields! {
     110 Who "who" on (Choice);
     /// The value of an hour at the time.
     111 HourValueThen "hour_value_then" on (Choice);
-    /// The expected cost at the time, in minor units.
+    /// What it was worth over the years at the time, in minor units.
     112 ExpectedThen "expected_then" on (Choice);
     /// Freight both ways.
     113 Freight "freight" on (Quote);

@@ -5,7 +5,7 @@ import type { Failure, RecordCalls, RecordNews } from './calls.ts';
 import { CallFailed, Line, LineEnded, within } from './line.ts';
 
 /** A store that does not answer within this is in trouble, and the person is told. */
-const PROBE_MS = 1_000;
+const PROBE_MS = 900;
 const OPEN_MS = 1_500;
 /** One that still does not after this is replaced. */
 const GRACE_MS = 2_000;
@@ -13,7 +13,7 @@ const GRACE_MS = 2_000;
 const OPEN_LIMIT_MS = 3_500;
 const NO_ANSWER: Failure = { code: 'connection-lost', detail: 'no answer' };
 /** A command may take this long before anybody asks whether the store still answers. */
-const PATIENCE_MS = 700;
+const PATIENCE_MS = 500;
 /** One that takes longer, although the store answers, is given to a new worker. */
 const LIMIT_MS = 15_000;
 /** A command that ends so many workers is given up. */

@@ -3,9 +3,11 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Correctness, CostView, QuoteCost } from '../../bridge/protocol';
 import '../kit/choice';
 import { LightElement } from '../kit/light-element';
+import { Live } from '../live';
 import '../parts/pick';
 import { words } from '../words';
-import { currencySign } from '../words/format';
+import { currencySign, money, number } from '../words/format';
+import { readMoney } from '../words/read';
 import type { Figure } from './figure-kinds';
 import type { DraftErrors, Judged, QuoteDraft } from './quote-draft';
 import { routeWord } from './route-word';
@@ -23,6 +25,8 @@ export class QuoteMore extends LightElement {
   @property({ attribute: false }) figure!: (figure: Figure, hint?: string) => TemplateResult;
   @property({ attribute: false }) judged!: (figure: Judged, sure: string) => TemplateResult;
 
+  private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
+
   override render(): TemplateResult {
     const say = words().costing.form;
     const { draft, view } = this;
@@ -31,7 +35,7 @@ export class QuoteMore extends LightElement {
       <details class="quote-fold"><summary>${say.folds.money}</summary><div class="quote-form">
         ${this.pick(say.currency, draft.currency, [view.currency, ...ABROAD.filter((code) => code !== view.currency)].map((code) => [code, currencySign(code) === code ? code : `${code} (${currencySign(code)})`]), (currency) => ({ currency }))}
         ${abroad ? this.figure('exchange_rate', say.rateHint(draft.currency, view.currency)) : nothing}
-        ${this.figure('freight')}${this.figure('tax')}${this.figure('duty')}${this.figure('consumables')}
+        ${this.figure('freight')}${this.figure('tax', this.usualTax())}${this.figure('duty')}${this.figure('consumables')}
         ${this.figure('surcharge', say.surchargeHint)}${draft.text.surcharge.trim() ? this.figure('withheld') : nothing}</div></details>
       <details class="quote-fold"><summary>${say.folds.lasts}</summary><div class="quote-form">
         ${this.judged('life', say.sure.life)}
@@ -44,6 +48,15 @@ export class QuoteMore extends LightElement {
       <details class="quote-fold"><summary>${say.folds.range}</summary><p class="second">${say.rangeHint}</p><div class="quote-form quote-pairs">
         ${this.figure('cash_least')}${this.figure('cash_most')}${this.figure('own_time_least')}${this.figure('own_time_most')}
         ${this.figure('chance_least')}${this.figure('chance_most')}${this.figure('life_least')}${this.figure('life_most')}</div></details>`;
+  }
+
+  /** What the usual tax on what was typed would be. */
+  private usualTax(): string {
+    const rate = this.head.view?.settings.tax_rate ?? 0;
+    const { text, currency } = this.draft;
+    const prices = [text.cash, text.freight, text.duty].map((typed) => readMoney(typed, currency)?.minor ?? 0);
+    const sum = prices.reduce((all, one) => all + one, 0);
+    return rate > 0 && sum > 0 ? words().costing.form.usualTax(number(rate / 100, 2), money({ minor: Math.round((sum * rate) / 10_000), currency })) : '';
   }
 
   private others(): (readonly [string, string])[] {

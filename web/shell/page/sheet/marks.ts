@@ -8,7 +8,7 @@ import { words } from '../words';
 import './edit-line';
 import { putDown, write } from './write';
 
-const MARKS = ['single_use', 'cannot_be_bought', 'missing_from_start', 'wrong_piece', 'stuck'] as const;
+const MARKS = ['single_use', 'cannot_be_bought', 'missing_from_start', 'wrong_piece', 'stuck', 'safety_critical'] as const;
 type Mark = (typeof MARKS)[number];
 
 /** What is special about the part; for a stuck one, what was tried. */
@@ -23,6 +23,7 @@ export class SheetMarks extends LightElement {
     const set = MARKS.filter((mark) => values[mark]);
     return html`<asf-section .label=${say.title} .count=${set.length ? '' : say.none}>
       <asf-choice many hide-label columns="2" .label=${say.title} .options=${MARKS.map((value) => ({ value, word: say[value] }))} .values=${set} @asf-change=${this.changed}></asf-choice>
+      ${values.safety_critical ? html`<p class="reckoned">${say.caution}</p>` : nothing}
       ${values.stuck || values.tried ? html`<asf-edit-line kind="area" .label=${say.tried} .value=${values.tried ?? ''} key="part/${id}/tried" .record=${this.view?.record} .save=${this.tried}></asf-edit-line>` : nothing}
     </asf-section>`;
   }
@@ -47,6 +48,7 @@ function markChange(mark: Mark, on: boolean): Change {
     case 'missing_from_start': return { missing_from_start: on };
     case 'wrong_piece': return { wrong_piece: on };
     case 'stuck': return { stuck: on };
+    case 'safety_critical': return { safety_critical: on };
   }
 }
 

@@ -34,7 +34,7 @@ export const costing = (trade: Vocabulary) => ({
     wrongDay: 'Give a day, like 2026-05-01.', nothing: 'Give one figure: cash or hours.',
     sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?' },
     folds: { money: 'Freight, tax and what else is paid', lasts: 'How long it lasts, and what if it fails', offer: 'What is offered', range: 'Least and most' },
-    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
+    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
     atBench: 'A failure shows', afterRefit: 'after refitting: strip again', yesAtBench: 'at the bench: nothing to strip again',
     fallback: 'If it fails', cheapestLeft: 'the cheapest that is left', correctness: 'How original', notSaid: 'not said', validUntil: 'Valid until',
     rangeHint: 'In place of a word: where the figure lies 8 times in 10.',

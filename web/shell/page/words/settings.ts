@@ -8,7 +8,7 @@ export const settings = (trade: Vocabulary) => ({
   currencyNote: 'Prices entered before keep the currency they were entered in.',
   hour: 'What an hour of yours counts', hourHint: 'It decides between doing it yourself and paying. 0 counts only cash.', wrongMoney: 'Give a sum, like 20 or 12.50.',
   years: 'How long the vehicle will be kept', yearsHint: 'What wears out sooner is reckoned again within these years.', interest: 'Interest a year', interestHint: 'What money could earn elsewhere. 0 counts later costs as today’s.',
-  tax: 'Usual tax on what is bought', taxHint: 'Filled in where a price is pasted before tax.', threshold: 'Tell me when another route is cheaper by', thresholdHint: 'A decision comes back only for more than this.',
+  tax: 'Usual tax on what is bought', taxHint: 'Worked out beside the tax of a quote, for prices that come without it.', threshold: 'Tell me when another route is cheaper by', thresholdHint: 'A decision comes back only for more than this.',
   percent: (n: string) => `${n} %`, wrongNumber: (least: number, most: number) => `Give a number from ${least} to ${most}.`,
   words: 'Trade words', wordOptions: { british: 'British', american: 'American' }, wordSecond: { british: 'split pin, spanner', american: 'cotter pin, wrench' },
   units: 'Units', unitOptions: { metric: 'mm, kg', inch: 'in, lb' },

@@ -19,7 +19,7 @@ export const sheet = (trade: Vocabulary) => ({
   named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', family: 'Family',
     side: 'Side', assembly: 'Assembly', empty: 'empty', sideOptions: { '': 'as its assembly', left: 'left', right: 'right' }, noAssembly: 'none',
     saved: (what: string) => `${what} put down`, cleared: (what: string) => `${what} emptied`, notANumber: 'Give it as a figure, like 2 or 2.5.', wholeNumber: 'Give a whole number, from 1.', put: 'Put down' },
-  marks: { title: 'Marks', single_use: 'single use', cannot_be_bought: 'cannot be bought', missing_from_start: 'missing from the start', wrong_piece: 'wrong piece fitted', stuck: 'stuck',
+  marks: { title: 'Marks', single_use: 'single use', cannot_be_bought: 'cannot be bought', missing_from_start: 'missing from the start', wrong_piece: 'wrong piece fitted', stuck: 'stuck', safety_critical: 'safety-critical', caution: 'Brakes, steering, wheels, seat belts: renew it, or have it tested where there is any doubt. No welding or bending at home. The manual, local codes and a competent inspection come before the road.',
     tried: 'What was tried', none: 'none', set: (what: string) => `Marked: ${what}`, unset: (what: string) => `No longer marked: ${what}` },
   off: { title: 'On or off', off: 'off', on: 'on the vehicle' },
   split: { title: 'Split the tag', lead: 'Each new tag gets its own number and what is known of this part; this tag keeps the rest.', how: 'How many new tags', name: (n: number) => `Name of new tag ${n}`, go: 'Split',
