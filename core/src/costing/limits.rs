@@ -83,6 +83,13 @@ pub(super) fn foreign(quote: &Item, currency: Currency) -> Option<Currency> {
     others.all(|other| other == currency || other == first).then_some(first)
 }
 
+/// Which price of a quote cannot be added to the others: it is in another currency, and no rate is given for it.
+#[must_use]
+pub(crate) fn stray_price(quote: &Item, currency: Currency) -> Option<FieldName> {
+    let is_foreign = |field: &FieldName| quote.read::<Money>(*field).is_some_and(|money| money.currency != currency);
+    PRICES.into_iter().find(is_foreign).filter(|_| !is_in_one_currency(quote, currency))
+}
+
 /// Whether all prices of a quote can be added: they are in the job's currency, or in one other with a rate for it.
 fn is_in_one_currency(quote: &Item, currency: Currency) -> bool {
     let is_home = |field| quote.read::<Money>(field).is_none_or(|money| money.currency == currency);

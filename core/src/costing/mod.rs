@@ -27,7 +27,7 @@ pub use input::{Dial, Input, Setting};
 pub use interest::{a_year, present_value, worth_now};
 pub use kit::{CoverView, KitView};
 pub use limits::WhyNot;
-pub(crate) use limits::why_not_choose;
+pub(crate) use limits::{stray_price, why_not_choose};
 pub use spread::{Spread, open_with, ranges, spread_of};
 pub use starting::{StartingValues, starting_values};
 pub use totals::{PurchaseView, TotalsView, totals};

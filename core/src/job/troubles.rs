@@ -166,8 +166,9 @@ fn stale_choices(job: &Job) -> Vec<Problem> {
 fn odd_quotes(job: &Job) -> Vec<Problem> {
     let currency = job.settings().currency;
     let mut problems = Vec::new();
-    for (id, item, field) in job.standing_ids(Kind::Quote).filter_map(|id| Some((id, job.item(id)?, FieldName::Cash))) {
-        problems.extend(of_currency(id, item, field, currency));
+    for (id, item) in job.standing_ids(Kind::Quote).filter_map(|id| Some((id, job.item(id)?))) {
+        let stray = costing::stray_price(item, currency);
+        problems.extend(stray.and_then(|field| of_currency(id, item, field, currency)));
         if item.read::<Route>(FieldName::Route).is_none() {
             let problem = Problem::warning(Code::Missing).at(id).field(FieldName::Route);
             problems.push(problem.hint(Hint::CorrectValue));

@@ -13,6 +13,7 @@ asfound apply IN|- COMMANDS.jsonl OUT --replica HEX16 --at RFC3339 [--device HEX
 asfound merge A B OUT
 asfound ask JOBFILE QUERY ['{args}'] [--device HEX32]
 asfound paper JOBFILE parts-csv|parts-html OUT ['{args}']
+asfound sample OUT
 
 Standard output: {\"form\":1,\"view\":…,\"problems\":[…]}
 Exit: 0; 1 when a problem is an error; 2 when the input cannot be read.";
@@ -55,6 +56,7 @@ fn run(words: Vec<String>) -> Result<Answer, Unreadable> {
         ["ask", file, query, arguments] => door::ask(Path::new(file), query, Some(arguments), told.device()?),
         ["paper", file, kind, out] => door::paper(Path::new(file), kind, Path::new(out), None),
         ["paper", file, kind, out, arguments] => door::paper(Path::new(file), kind, Path::new(out), Some(arguments)),
+        ["sample", out] => door::sample(Path::new(out)),
         _ => {
             eprintln!("{USAGE}");
             Err(Unreadable::asked("no such command"))

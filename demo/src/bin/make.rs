@@ -5,12 +5,15 @@
 use std::time::Instant;
 
 use anyhow::bail;
-use asfound_demo::{bindings, shell};
+use asfound_demo::{bindings, sample, shell, workspace};
 
 fn main() -> anyhow::Result<()> {
     match std::env::args().nth(1).as_deref() {
         None => {
             step("wasm and its bindings", bindings::make)?;
+            step("the sample job, as web/dist/sample.zip", || {
+                sample::write(&workspace::shell().join("public/sample.zip"))
+            })?;
             step("page, workers, service worker", shell::make)
         }
         Some("install") => step("the shell's packages", shell::install),

@@ -97,6 +97,19 @@ pub fn merge(a: &Path, b: &Path, out: &Path) -> Result<Answer, Unreadable> {
     Ok(Answer { view, problems })
 }
 
+/// Writes the sample job.
+///
+/// # Errors
+/// When it cannot be made, or the file cannot be written.
+pub fn sample(out: &Path) -> Result<Answer, Unreadable> {
+    let bytes = crate::sample::job_file().map_err(|error| Unreadable::asked(&format!("{error:#}")))?;
+    output::put(out, &bytes)?;
+    let (job, problems) = Opened::read(out)?.job();
+    let parts = job.ids(Kind::Part).count();
+    let view = json!({"view": "sample", "job": job.id(), "parts": parts, "photos": job.blobs().len()});
+    Ok(Answer { view, problems })
+}
+
 /// Answers a question about a job file.
 ///
 /// # Errors

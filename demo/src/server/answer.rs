@@ -91,6 +91,7 @@ fn media_type(path: &Path) -> &'static str {
         "svg" => "image/svg+xml",
         "png" => "image/png",
         "jpg" => "image/jpeg",
+        "zip" => "application/zip",
         "txt" => "text/plain; charset=utf-8",
         _ => "application/octet-stream",
     }

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { generateSW } from 'workbox-build';
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url));
-const kept = /\.(html|js|css|wasm|svg|png|webmanifest)$/;
+const kept = /\.(html|js|css|wasm|svg|png|webmanifest|zip)$/;
 const own = ['sw.js', 'precache.json'];
 
 // The page reads this list from the cache to know that nothing is missing.
@@ -18,7 +18,7 @@ await writeFile(`${dist}/precache.json`, JSON.stringify(files));
 
 const result = await generateSW({
   globDirectory: dist,
-  globPatterns: ['**/*.{html,js,css,wasm,svg,png,webmanifest}', 'precache.json'],
+  globPatterns: ['**/*.{html,js,css,wasm,svg,png,webmanifest,zip}', 'precache.json'],
   swDest: `${dist}/sw.js`,
   mode: 'production',
   sourcemap: false,

@@ -16,10 +16,11 @@ import { words } from '../words';
 import { moment } from '../words/format';
 import { cover } from './cover';
 import { canInstall, install, installing, mustInstallFirst } from './install';
+import { isSample, openSample, type NotOpened } from './sample-job';
 
 const NAME = 'first:name';
 
-/** The first screen: start a job, open one, bring one in. */
+/** The first screen: start a job, open one, bring one in, look at the sample. */
 @customElement('asf-place-first')
 export class FirstPlace extends LightElement {
   @property({ attribute: false }) address!: Address;
@@ -30,6 +31,8 @@ export class FirstPlace extends LightElement {
   @state() private busy = false;
   @state() private inTab = mustInstallFirst();
   @state() private notOpened = false;
+  @state() private noSample: NotOpened = null;
+  @state() private sampling: { done: number; of: number } | null = null;
 
   private readonly offline = new OfflineReady(this);
 
@@ -58,10 +61,12 @@ export class FirstPlace extends LightElement {
         <p class="first-ready" data-ready=${this.offline.isReady ? 'yes' : 'no'}><asf-icon name=${this.offline.isReady ? 'kept' : 'bring'}></asf-icon>${this.offline.isReady ? words().frame.offline : words().frame.notOffline}</p>
         ${this.notOpened ? html`<asf-message kind="alert" .happened=${words().frame.openFailed} .todo=${words().frame.openFailedTodo}>
           <asf-button word=${words().frame.rescue} icon="bring" href="./rescue.html"></asf-button></asf-message>` : nothing}
+        ${this.noSample ? this.sampleMissing(this.noSample) : nothing}
         ${jobs.length > 0 ? html`<asf-section .label=${text.jobs}>${jobs.map((job) => this.job(job))}</asf-section>` : nothing}
         <div class="first-do">
           ${this.naming ? this.form() : html`<asf-primary verb=${text.start} cost=${text.startCost} @click=${this.begin}></asf-primary>`}
           <div class="pair"><asf-button icon="file" word=${text.bringIn} href="#/hand-over"></asf-button>
+          <asf-button icon="vehicle" word=${this.sampling ? text.sample.opening(this.sampling) : text.sample.open} ?disabled=${this.sampling !== null} @click=${this.sample}></asf-button>
           ${canInstall() ? html`<asf-button icon="bring" word=${text.install.offer} @click=${install}></asf-button>` : nothing}</div>
         </div>
       </div></div>`;
@@ -70,8 +75,13 @@ export class FirstPlace extends LightElement {
   private job({ id, name, parts, photos, last }: JobLine): TemplateResult {
     const text = words().first;
     return html`<button type="button" class="first-job" @click=${() => { void this.open(id); }}>
-      <span class="row-words"><span class="row-name">${name || text.unnamed}</span><span class="row-second">${text.jobCounts(parts, photos)}${last ? ` · ${moment(new Date(last))}` : ''}</span></span>
+      <span class="row-words"><span class="row-name">${name || text.unnamed}</span><span class="row-second">${isSample(id) ? html`<strong>${text.sample.mark}</strong> · ` : nothing}${text.jobCounts(parts, photos)}${last ? ` · ${moment(new Date(last))}` : ''}</span></span>
       <asf-icon name="next"></asf-icon></button>`;
+  }
+
+  private sampleMissing(why: Exclude<NotOpened, null>): TemplateResult {
+    const { happened, safe, todo } = words().first.sample[why === 'not-fetched' ? 'notFetched' : 'notBroughtIn'];
+    return html`<asf-message kind="alert" .happened=${happened} .safe=${safe} .todo=${todo}></asf-message>`;
   }
 
   private form(): TemplateResult {
@@ -127,6 +137,17 @@ export class FirstPlace extends LightElement {
     if (await openJob(job)) go('#/teardown');
     else this.notOpened = true;
   }
+
+  private readonly sample = async (): Promise<void> => {
+    if (this.sampling) return;
+    [this.sampling, this.noSample] = [{ done: 0, of: 0 }, null];
+    try {
+      this.noSample = await openSample((done, of) => { this.sampling = { done, of }; });
+      if (this.noSample === null) go('#/parts');
+    } finally {
+      this.sampling = null;
+    }
+  };
 
   private readonly look = async (): Promise<void> => {
     try {

@@ -13,6 +13,21 @@ export const first = {
   begin: 'Start',
   cancel: 'Not now',
   bringIn: 'Bring in a job file',
+  sample: {
+    open: 'Open the sample job',
+    opening: ({ done, of }: { done: number; of: number }) => of > 0 ? `Bringing in ${done} of ${of}` : 'Bringing in the sample',
+    mark: 'Sample',
+    notFetched: {
+      happened: 'The sample job could not be fetched.',
+      safe: 'Your own jobs are as they were.',
+      todo: 'Open it once with a network. As soon as the app is complete on this device, it opens without one.',
+    },
+    notBroughtIn: {
+      happened: 'The sample job could not be brought in.',
+      safe: 'Your own jobs are as they were.',
+      todo: 'Make room on this device, if it is full, and open it again.',
+    },
+  },
   openJob: 'Open a job',
   jobCounts: (parts: number, photos: number) => `${count(parts, 'part')}, ${count(photos, 'photo')}`,
   unnamed: 'Job without a name',
