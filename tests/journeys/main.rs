@@ -19,6 +19,7 @@ mod phone_camera;
 mod picture;
 mod rescue;
 mod resend;
+mod sample;
 mod smoke;
 mod strip;
 mod tags_sheet;

@@ -6,7 +6,7 @@ use asfound_core::quantity::Millis;
 use asfound_core::record::{Hash, Id, Kind};
 
 use super::outline::Point;
-use super::picture::{Picture, Seen, draw};
+use super::picture::{Picture, Seen, draw, on_picture};
 use super::quote::Quote;
 use crate::door::moment;
 
@@ -91,8 +91,7 @@ impl Bench {
         moment: Moment,
         (picture, worn): (Picture, Option<Point>),
     ) -> anyhow::Result<(Id, Command)> {
-        let seen = if moment == Moment::Before { Seen::OnVehicle } else { Seen::OnBench };
-        let bytes = draw(picture, seen, worn)?;
+        let bytes = draw(picture, seen_at(moment), worn)?;
         let hash = Hash::of(&bytes);
         let id = self.id();
         self.drawn += 1;
@@ -117,32 +116,23 @@ impl Bench {
         moment: Moment,
         drawing: (Picture, Option<Point>),
         caption: &str,
-    ) -> anyhow::Result<Id> {
+    ) -> anyhow::Result<Taken> {
+        let seen = seen_at(moment);
         let (id, mut photo) = self.photo(of, moment, drawing)?;
         if let Command::Create { changes, .. } = &mut photo {
             changes.push(Change::Caption(caption.into()));
         }
         self.send(photo);
-        Ok(id)
+        Ok(Taken { id, picture: drawing.0, seen })
     }
 
-    /// A ring or an arrow on a photo, at a place on its drawing.
-    pub(super) fn mark(&mut self, photo: Id, shape: Shape, (x, y): Point) {
-        let share = |from_middle: f64| ((from_middle + 0.5) * 10_000.0) as i64;
-        // The drawing's unit is half the height; the picture is four wide and three high.
-        let (x, y) = (share(x * 3.0 / 8.0), share(y / 2.0));
+    /// A ring or an arrow on a photo, at a place on the part.
+    pub(super) fn mark(&mut self, photo: Taken, shape: Shape, at: Point) {
+        let (x, y) = on_picture(photo.picture, photo.seen, at);
         let (dx, dy) = if shape == Shape::Ring { (700, 930) } else { (1_500, -1_900) };
-        let of = Change::Of(photo);
-        let changes = vec![
-            of,
-            Change::Shape(shape),
-            Change::X(x),
-            Change::Y(y),
-            Change::Dx(dx),
-            Change::Dy(dy),
-            Change::Order(1),
-        ];
-        self.create(Kind::Mark, changes);
+        let place = [Change::X(x), Change::Y(y), Change::Dx(dx), Change::Dy(dy)];
+        let said = [Change::Of(photo.id), Change::Shape(shape), Change::Order(1)];
+        self.create(Kind::Mark, said.into_iter().chain(place).collect());
     }
 
     /// What was found.
@@ -209,6 +199,18 @@ impl Bench {
         }
         joint
     }
+}
+
+/// A photo that was taken, with what it shows.
+#[derive(Clone, Copy)]
+pub(super) struct Taken {
+    pub(super) id: Id,
+    picture: Picture,
+    seen: Seen,
+}
+
+fn seen_at(moment: Moment) -> Seen {
+    if moment == Moment::Before { Seen::OnVehicle } else { Seen::OnBench }
 }
 
 /// A piece of a joint; thickness in micrometres.

@@ -213,7 +213,7 @@ fn receipt(bench: &mut Bench, part: Id, pence: i64) -> anyhow::Result<()> {
 
 fn brakes(bench: &mut Bench, garage: &Garage) -> anyhow::Result<()> {
     let here = (garage.hub, garage.box_8);
-    for (name, worn) in [("Brake shoe, leading", (-0.35, -0.3)), ("Brake shoe, trailing", (-0.4, 0.2))] {
+    for (name, worn) in [("Brake shoe, leading", (-0.1, -0.36)), ("Brake shoe, trailing", (-0.13, 0.3))] {
         let shoe = bench.part(name, here, (Picture::Shoe { pieces: 1 }, Some(worn)), vec![LEFT, SCRAP, SAFETY])?;
         bench.note(shoe, "Lining down to the rivets at one end, oil on it. May hold asbestos: kept wet and bagged.");
         bench.quotes(

@@ -26,7 +26,8 @@ impl<'a> Pen<'a> {
         Pen { sheet: self.sheet, middle, scale: self.scale * size, turn: self.turn + turn }
     }
 
-    fn to_sheet(&self, (x, y): Point) -> Point {
+    /// Where a place lies, in pixels.
+    pub(super) fn to_sheet(&self, (x, y): Point) -> Point {
         let angle = self.turn * std::f64::consts::TAU;
         let (sine, cosine) = (libm::sin(angle), libm::cos(angle));
         let (x, y) = (x * self.scale, y * self.scale);

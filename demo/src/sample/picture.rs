@@ -1,7 +1,7 @@
 use super::outline::{Outline, Point, arc};
 use super::parts::{cast, long, turned};
 use super::pen::Pen;
-use super::sheet::{Sheet, Tone};
+use super::sheet::{HEIGHT, Sheet, Tone, WIDTH};
 
 /// What is drawn, by its kind and a few measures.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -47,7 +47,38 @@ pub(super) enum Seen {
     OnBench,
 }
 
-/// One picture, as PNG; `worn` is where a finding shows, in parts of the picture from its middle.
+/// Where the middle of the part lies.
+const AT: Point = (0.0, -0.04);
+
+/// How large a part is drawn, and how it is turned: small lists show the middle square of a picture, and all of it is to be
+/// seen there.
+const fn placing(picture: Picture, seen: Seen) -> (f64, f64) {
+    let size = match picture {
+        Picture::Shaft { .. } | Picture::Link { .. } => 0.78,
+        Picture::LeafSpring { .. } | Picture::SteeringBox | Picture::CrownWheel { .. } => 0.8,
+        Picture::Hose | Picture::WheelCylinder | Picture::BallJoint => 0.86,
+        Picture::Washer { .. } => 1.16,
+        Picture::GreaseCap | Picture::Shims { .. } | Picture::Bushes { .. } | Picture::Pins { .. } | Picture::Seal => {
+            1.02
+        }
+        _ => 0.94,
+    };
+    match seen {
+        Seen::OnVehicle => (size * 0.8, 0.03),
+        Seen::OnBench => (size, 0.0),
+    }
+}
+
+/// Where a place on a part lies on its picture, in parts of ten thousand of the width and the height.
+pub(super) fn on_picture(picture: Picture, seen: Seen, at: Point) -> (i64, i64) {
+    let mut sheet = Sheet::new(Tone::Paper);
+    let (size, turn) = placing(picture, seen);
+    let (x, y) = Pen::new(&mut sheet).placed(AT, size, turn).to_sheet(at);
+    let share = |at: f64, of: usize| (at / of as f64 * 10_000.0) as i64;
+    (share(x, WIDTH), share(y, HEIGHT))
+}
+
+/// One picture, as PNG; `worn` is where a finding shows on the part.
 pub(super) fn draw(picture: Picture, seen: Seen, worn: Option<Point>) -> anyhow::Result<Vec<u8>> {
     let mut sheet = Sheet::new(if seen == Seen::OnVehicle { Tone::Well } else { Tone::Paper });
     let mut pen = Pen::new(&mut sheet);
@@ -59,10 +90,11 @@ pub(super) fn draw(picture: Picture, seen: Seen, worn: Option<Point>) -> anyhow:
         Seen::OnVehicle => vehicle(&mut pen),
         Seen::OnBench => bench(&mut pen),
     }
-    let (size, turn) = if seen == Seen::OnVehicle { (0.72, 0.03) } else { (0.92, 0.0) };
-    part(&mut pen.placed((0.0, -0.04), size, turn), picture);
+    let (size, turn) = placing(picture, seen);
+    let mut on_part = pen.placed(AT, size, turn);
+    part(&mut on_part, picture);
     if let Some(at) = worn {
-        finding(&mut pen, at);
+        finding(&mut on_part, at);
     }
     sheet.png()
 }

@@ -56,7 +56,7 @@ fn side(bench: &mut Bench, garage: &Garage, assembly: Id, side: Side) -> anyhow:
     let shoes = bench.part(
         "Brake shoes, rear",
         here,
-        (Picture::Shoe { pieces: 2 }, Some((-0.6, 0.3))),
+        (Picture::Shoe { pieces: 2 }, Some((-0.86, 0.3))),
         vec![side(), Change::Quantity(2), SCRAP, SAFETY],
     )?;
     bench.note(shoes, "Soaked by axle oil. Axle set only.");

@@ -1,7 +1,7 @@
 //! The steering, taken apart the week after the hub.
 
 use asfound_core::job::Change;
-use asfound_core::job::vocabulary::{Certainty, Check, Correctness, Moment, Route, Shape, Side, Triage};
+use asfound_core::job::vocabulary::{Certainty, Check, Correctness, Moment, Route, Shape, Shot, Side, Triage};
 use asfound_core::quantity::Mass;
 use asfound_core::record::Kind;
 
@@ -84,7 +84,7 @@ fn linkage(bench: &mut Bench, garage: &Garage) -> anyhow::Result<()> {
     )?;
     let shot =
         bench.picture(arm, Moment::Off, (Picture::Lever { eyes: 2 }, None), "Index mark: two dots on arm and shaft")?;
-    bench.say(shot, vec![Change::Shot(asfound_core::job::vocabulary::Shot::IndexMark)]);
+    bench.say(shot.id, vec![Change::Shot(Shot::IndexMark)]);
     bench.mark(shot, Shape::Arrow, (-0.5, 0.4));
     bench.quotes(arm, vec![again(30, 4).strip(60).taken(), by(Route::Donor).own(60).fails(6).strip(60)]);
     let nut = bench.part(
