@@ -101,7 +101,8 @@ fn chromium_a_kit_for_two_parts() -> anyhow::Result<()> {
     browser.go(&format!("routes/{part}"))?;
     quote(browser, "Add a quote", "Buy", &[("Cash", "30"), ("Own time", "0"), ("Fails, times in 100", "0")])?;
     quote(browser, "Another quote", "Kit", &[("Cash", "48"), ("Own time", "0"), ("Fails, times in 100", "0")])?;
-    browser.press_words(".route-bars", "Kit")?;
+    let kit = "[...document.querySelectorAll('.route-pick')].find((one) => one.textContent.includes('Kit')).click()";
+    browser.run_js(kit, vec![])?;
     let pick = "
         const select = document.querySelector('asf-kit select');
         select.value = arguments[0];
