@@ -11,7 +11,7 @@ pub fn declarations() -> String {
     use crate::job::vocabulary as words;
     use crate::job::*;
     use crate::papers::job_file::DryRun;
-    use crate::papers::{Columns, MarkWords, PageWords, PaperWords, RouteWords, SideWords, StandingWords};
+    use crate::papers::{Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords};
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{Chance, Currency, Day, Estimate, ExchangeRate, Mass, Millis, Minutes, Money};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
@@ -101,6 +101,7 @@ pub fn declarations() -> String {
         Code,
         Hint,
         PaperWords,
+        PriceWords,
         Columns,
         SideWords,
         StandingWords,

@@ -16,6 +16,7 @@ mod hostile;
 mod merging;
 mod moves;
 mod oracle;
+mod papers;
 mod problems;
 mod seen;
 mod tags;

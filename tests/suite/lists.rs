@@ -49,10 +49,27 @@ fn every_column_says_what_the_record_says() {
         ("standing", "decided"),
         ("route", "Buy"),
         ("supplier or specialist", "@Ferrous & Sons, Ltd"),
-        ("cash", "106.00"),
+        ("cash when chosen", "106.00"),
         ("currency", "GBP"),
-        ("own hours", "0:00"),
-        ("expected cost", "106.00"),
+        ("own hours when chosen", "0:00"),
+        ("expected cost when chosen", "106.00"),
+        ("with", ""),
+        ("as entered", ""),
+        ("price now", "106.00"),
+        ("freight now", ""),
+        ("tax now", ""),
+        ("duty now", ""),
+        ("consumables now", ""),
+        ("all prices now", "106.00"),
+        ("surcharge now", ""),
+        ("paid at first now", "106.00"),
+        ("currency now", "GBP"),
+        ("own hours now", "0:00"),
+        ("worth now (each rounded)", "106.00"),
+        ("each year (each rounded)", "10.60"),
+        ("guessed (of 100)", "0"),
+        ("valid until", ""),
+        ("wait (days)", ""),
         ("maker's number", "-4471/2"),
         ("casting number", "=C12"),
         ("material", "steel"),
@@ -97,7 +114,7 @@ fn totals_agree_to_the_cent() {
         let sum = rows.last().unwrap();
         assert_eq!(sum[0], "Sum");
         let minor = |text: &String| text.replace('.', "").parse::<i64>().unwrap_or(0);
-        for name in ["cash", "expected cost"] {
+        for name in ["cash when chosen", "expected cost when chosen"] {
             let cells = column(&rows, name);
             let (last, cells) = cells.split_last().unwrap();
             assert_eq!(cells.iter().map(minor).sum::<i64>(), minor(last), "{name}");

@@ -1,6 +1,7 @@
 //! Cases over the whole core: what leaves the phone, and comes back.
 
 mod costing;
+mod errands;
 mod job_file;
 mod lists;
 mod sample;

@@ -89,6 +89,15 @@ pub(super) fn priced<'a>(job: &'a Job, part: Id, today: Option<Day>, set: Option
     priced
 }
 
+/// The chosen quote of a part as it is now; nothing when none was chosen, or it was struck out since.
+#[must_use]
+pub(crate) fn chosen_now(job: &Job, part: Id) -> Option<QuoteCost> {
+    job.choice_of(part)?;
+    let priced = priced(job, part, None, None);
+    let chosen = priced.chosen_quote()?;
+    priced.views.into_iter().find(|quote| quote.id == chosen)
+}
+
 /// Whether a chosen quote is dearer than the cheapest by more than a threshold.
 fn overtaken(views: &[QuoteCost], best: Id, chosen: Id, threshold: Money) -> Option<Overtaken> {
     let of = |id: Id| views.iter().find(|view| view.id == id).map(|view| view.present);

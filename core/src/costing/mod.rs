@@ -18,6 +18,7 @@ mod view;
 mod what_if;
 
 pub use break_even::{BreakEven, break_even};
+pub(crate) use cost::chosen_now;
 pub use cost::cost;
 pub use expected::{Cost, cheapest, costs};
 pub(crate) use figures::in_job_currency;

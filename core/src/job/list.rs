@@ -129,8 +129,13 @@ impl Job {
         let mut cash: BTreeMap<Currency, i64> = BTreeMap::new();
         let mut minutes = 0_i64;
         let mut decided = 0;
+        let mut counted = BTreeSet::new();
         for choice in chosen.filter_map(|choice| self.item(self.holding_choice(choice)?)) {
             decided += 1;
+            // A kit that was chosen for several parts is paid for, and worked on, once.
+            if choice.read::<Id>(FieldName::Quote).is_some_and(|quote| !counted.insert(quote)) {
+                continue;
+            }
             minutes = minutes.saturating_add(choice.read::<Minutes>(FieldName::OwnTime).unwrap_or_default().0);
             if let Some(money) = choice.read::<Money>(FieldName::Cash) {
                 let sum = cash.entry(money.currency).or_default();

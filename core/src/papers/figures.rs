@@ -1,7 +1,7 @@
 //! Figures as they stand in lists: a point before the fraction, no grouping, so that every reader takes them as numbers.
 
 use crate::job::vocabulary::Units;
-use crate::quantity::{Currency, Mass, Minutes, Money};
+use crate::quantity::{Currency, ExchangeRate, Mass, Minutes, Money};
 
 /// Minor units with as many decimals as the currency has: `106.00`.
 pub(super) fn money(money: Money) -> String {
@@ -18,6 +18,14 @@ pub(super) fn decimal(minor: i64, currency: Currency) -> String {
     let (whole, rest) = (minor.unsigned_abs() / unit, minor.unsigned_abs() % unit);
     let sign = if minor < 0 { "-" } else { "" };
     format!("{sign}{whole}.{rest:0width$}", width = decimals as usize)
+}
+
+/// A rate, exact: `0.85`.
+pub(super) fn rate(rate: ExchangeRate) -> String {
+    let sign = if rate.0 < 0 { "-" } else { "" };
+    let (whole, rest) = (rate.0.unsigned_abs() / 1_000_000, rate.0.unsigned_abs() % 1_000_000);
+    let text = format!("{sign}{whole}.{rest:06}");
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }
 
 /// Hours and minutes, exact: `1:30`.
@@ -52,6 +60,13 @@ mod tests {
         assert_eq!(decimal(1500, currency("JPY")), "1500");
         assert_eq!(decimal(1500, currency("KWD")), "1.500");
         assert_eq!(decimal(i64::MIN, Currency::GBP), "-92233720368547758.08");
+    }
+
+    #[test]
+    fn a_rate_is_exact() {
+        assert_eq!(rate(ExchangeRate(850_000)), "0.85");
+        assert_eq!(rate(ExchangeRate(2_000_000)), "2");
+        assert_eq!(rate(ExchangeRate(5_201)), "0.005201");
     }
 
     #[test]

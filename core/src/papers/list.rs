@@ -1,5 +1,6 @@
 use std::collections::BTreeMap;
 
+use super::now::{Now, Prices};
 use crate::job::vocabulary::{Route, Side, Standing};
 use crate::job::{Job, NoteView, PartView, PartsGroup, PartsQuery, PhotoView, Values};
 use crate::quantity::{Currency, Mass, Minutes, Money};
@@ -39,6 +40,10 @@ pub struct Row {
     pub irreplaceable: bool,
     /// The decision that holds.
     pub decision: Option<Decision>,
+    /// The chosen quote as it stands now.
+    pub now: Option<Now>,
+    /// The part in the list beside which its kit stands and counts; nothing when it counts here.
+    pub with: Option<String>,
     /// The maker's part number.
     pub makers_number: String,
     /// The number cast or stamped in.
@@ -58,6 +63,8 @@ pub struct Row {
 /// The figures at which a route was chosen.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Decision {
+    /// The quote.
+    pub quote: Option<Id>,
     /// The route.
     pub route: Option<Route>,
     /// Supplier or specialist.
@@ -88,12 +95,27 @@ pub enum Mark {
 }
 
 /// Exact sums: of the figures that stand in the rows, so that adding up a column gives what stands below it.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Totals {
     /// Cash and expected cost, in minor units, by currency.
     pub money: BTreeMap<Currency, Sum>,
     /// Own hours.
     pub own_time: Minutes,
+    /// Chosen quotes as they stand now.
+    pub now: NowSums,
+}
+
+/// Sums of chosen quotes as they stand now, in the job's currency.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct NowSums {
+    /// Prices, exact.
+    pub prices: Prices,
+    /// Own hours.
+    pub own_time: Minutes,
+    /// Worth now: the figures in the rows, each rounded by itself.
+    pub present: Money,
+    /// Each year: the figures in the rows, each rounded by itself.
+    pub yearly: Money,
 }
 
 /// Sums in one currency, in minor units.
@@ -110,14 +132,57 @@ impl PartsList {
     #[must_use]
     pub fn of(job: &Job, query: &PartsQuery) -> Self {
         let view = job.parts_view(&PartsQuery { from: 0, count: None, ..query.clone() });
-        let rows: Vec<Row> = view.rows.iter().filter_map(|line| Some(row(job, job.part_view(line.id)?))).collect();
-        Self { groups: view.groups, totals: Totals::of(&rows), rows }
+        let mut rows: Vec<Row> = view.rows.iter().filter_map(|line| Some(row(job, job.part_view(line.id)?))).collect();
+        count_once(&mut rows);
+        Self { groups: view.groups, totals: Totals::of(&rows, job.settings().currency), rows }
+    }
+}
+
+/// A kit that was chosen for several parts is paid for once: its figures stay beside the first of them.
+fn count_once(rows: &mut [Row]) {
+    let mut first: BTreeMap<Id, String> = BTreeMap::new();
+    for row in rows {
+        let Some(quote) = row.decision.as_ref().and_then(|decision| decision.quote) else { continue };
+        row.with = first.get(&quote).cloned();
+        if row.with.is_none() {
+            first.insert(quote, row.tag.map_or_else(|| row.name.clone(), crate::job::tag_text));
+            continue;
+        }
+        if let Some(decision) = &mut row.decision {
+            decision.cash = None;
+            decision.own_time = Minutes::default();
+        }
+        if let Some(now) = &mut row.now {
+            now.prices = Prices::none(now.prices.currency);
+            now.own_time = Minutes::default();
+            now.as_entered.clear();
+        }
+    }
+}
+
+impl NowSums {
+    /// Nothing yet.
+    pub(super) fn none(currency: Currency) -> Self {
+        let nothing = Money::from_minor(0, currency);
+        Self { prices: Prices::none(currency), own_time: Minutes::default(), present: nothing, yearly: nothing }
+    }
+
+    pub(super) fn add(&mut self, now: &Now) {
+        self.prices.add(&now.prices);
+        self.own_time.0 = self.own_time.0.saturating_add(now.own_time.0);
+        self.present.minor = self.present.minor.saturating_add(now.present.minor);
+        self.yearly.minor = self.yearly.minor.saturating_add(now.yearly.minor);
     }
 }
 
 impl Totals {
-    fn of(rows: &[Row]) -> Self {
-        let mut totals = Self::default();
+    fn of(rows: &[Row], currency: Currency) -> Self {
+        let now = NowSums::none(currency);
+        let mut totals = Self { money: BTreeMap::new(), own_time: Minutes::default(), now };
+        for now in rows.iter().filter_map(|row| row.now.as_ref()) {
+            totals.now.add(now);
+            totals.money.entry(currency).or_default();
+        }
         for decision in rows.iter().filter_map(|row| row.decision.as_ref()) {
             totals.own_time = Minutes::new(totals.own_time.0.saturating_add(decision.own_time.0));
             if let Some(cash) = decision.cash {
@@ -146,6 +211,8 @@ fn row(job: &Job, part: PartView) -> Row {
         standing: part.line.standing,
         irreplaceable: part.line.irreplaceable,
         decision: decision(job, part.line.id),
+        now: Now::of(job, part.line.id),
+        with: None,
         makers_number: text(&values.makers_number),
         casting_number: text(&values.casting_number),
         material: text(&values.material),
@@ -166,6 +233,7 @@ fn decision(job: &Job, part: Id) -> Option<Decision> {
     let currency = hour_value.or(cash).map_or_else(|| job.settings().currency, |money| money.currency);
     let expected: Option<f64> = choice.read(FieldName::ExpectedThen);
     Some(Decision {
+        quote: choice.read(FieldName::Quote),
         route: choice.read(FieldName::Route),
         from: choice.read(FieldName::From).unwrap_or_default(),
         cash,
@@ -176,7 +244,7 @@ fn decision(job: &Job, part: Id) -> Option<Decision> {
 
 /// To the minor unit, halves away from zero.
 #[expect(clippy::cast_possible_truncation, reason = "a cast keeps within 64 bits")]
-fn rounded(minor: f64, currency: Currency) -> Money {
+pub(super) fn rounded(minor: f64, currency: Currency) -> Money {
     Money::from_minor(libm::round(minor) as i64, currency)
 }
 

@@ -8,14 +8,15 @@
 //! apostrophe, the usual remedy, is shown in cells that came from a file. [`as_entered`] undoes it exactly.
 
 use super::job_file::blob_path;
-use super::list::{PartsList, Row, Sum};
+use super::list::{NowSums, PartsList, Row, Sum};
+use super::now::Prices;
 use super::words::PaperWords;
 use super::{figures, list};
 use crate::job::vocabulary::Units;
 use crate::job::{Job, PartsQuery};
 use crate::quantity::{Currency, Money};
 
-const BYTE_ORDER_MARK: char = '\u{feff}';
+pub(super) const BYTE_ORDER_MARK: char = '\u{feff}';
 const NO_BREAK_SPACE: char = '\u{a0}';
 
 /// The parts that a question is about, as CSV, with a row of sums for each currency at the end.
@@ -41,12 +42,15 @@ pub fn parts_csv(job: &Job, query: &PartsQuery, words: &PaperWords) -> String {
 }
 
 /// How many columns there are.
-const COLUMNS: usize = 21;
+const COLUMNS: usize = 38;
 const CASH: usize = 9;
+/// Where the figures of the quote as it stands now begin.
+const NOW: usize = 15;
 
 fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
     let columns = &words.columns;
     let mass = if units == Units::Metric { &columns.kilograms } else { &columns.pounds };
+    let [price, freight, tax, duty, consumables, prices, surcharge, peak, currency] = Prices::heads(words);
     let heads = [
         &columns.tag,
         &columns.name,
@@ -61,6 +65,23 @@ fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
         &columns.currency,
         &columns.own_hours,
         &columns.expected_cost,
+        &columns.with,
+        &columns.as_entered,
+        price,
+        freight,
+        tax,
+        duty,
+        consumables,
+        prices,
+        surcharge,
+        peak,
+        currency,
+        &columns.own_hours_now,
+        &columns.worth_now,
+        &columns.each_year,
+        &columns.guessed,
+        &columns.valid_until,
+        &columns.wait,
         &columns.makers_number,
         &columns.casting_number,
         &columns.material,
@@ -75,6 +96,10 @@ fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
 
 fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
     let decision = row.decision.as_ref();
+    let now = row.now.as_ref();
+    let counted = now.filter(|_| row.with.is_none());
+    let prices = counted.map(|now| now.prices.cells()).unwrap_or_default();
+    let [price, freight, tax, duty, consumables, all, surcharge, peak, currency_now] = prices;
     let photo_files: Vec<String> = row.photos.iter().map(|(hash, media_type)| blob_path(*hash, media_type)).collect();
     [
         row.tag.map(|tag| tag.to_string()).unwrap_or_default(),
@@ -90,6 +115,23 @@ fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
         decision.and_then(currency).map(|currency| currency.to_string()).unwrap_or_default(),
         decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
         decision.map(expected).unwrap_or_default(),
+        row.with.as_ref().map(|with| harmless(with)).unwrap_or_default(),
+        now.map(|now| now.entered(words)).unwrap_or_default(),
+        price,
+        freight,
+        tax,
+        duty,
+        consumables,
+        all,
+        surcharge,
+        peak,
+        currency_now,
+        counted.map(|now| figures::hours(now.own_time)).unwrap_or_default(),
+        now.map(|now| figures::money(now.present)).unwrap_or_default(),
+        now.map(|now| figures::money(now.yearly)).unwrap_or_default(),
+        now.map(|now| now.guessed.to_string()).unwrap_or_default(),
+        now.and_then(|now| now.valid_until).map(|day| day.to_string()).unwrap_or_default(),
+        now.and_then(|now| now.wait).map(|days| days.to_string()).unwrap_or_default(),
         harmless(&row.makers_number),
         harmless(&row.casting_number),
         harmless(&row.material),
@@ -116,8 +158,17 @@ fn expected(decision: &list::Decision) -> String {
 }
 
 fn sums(totals: &list::Totals, words: &PaperWords) -> Vec<[String; COLUMNS]> {
-    let mut rows: Vec<[String; COLUMNS]> =
-        totals.money.iter().map(|(currency, sum)| sum_row(*currency, *sum, words)).collect();
+    let mut rows: Vec<[String; COLUMNS]> = totals
+        .money
+        .iter()
+        .map(|(currency, sum)| {
+            let mut row = sum_row(*currency, *sum, words);
+            if *currency == totals.now.prices.currency {
+                row[NOW..NOW + 12].clone_from_slice(&now_sums(&totals.now));
+            }
+            row
+        })
+        .collect();
     if rows.is_empty() {
         rows.push(named(words));
     }
@@ -136,13 +187,21 @@ fn sum_row(currency: Currency, sum: Sum, words: &PaperWords) -> [String; COLUMNS
     row
 }
 
+/// Prices, hours, worth now and each year.
+fn now_sums(sums: &NowSums) -> [String; 12] {
+    let [price, freight, tax, duty, consumables, all, surcharge, peak, currency] = sums.prices.cells();
+    let (hours, worth, yearly) =
+        (figures::hours(sums.own_time), figures::money(sums.present), figures::money(sums.yearly));
+    [price, freight, tax, duty, consumables, all, surcharge, peak, currency, hours, worth, yearly]
+}
+
 fn named(words: &PaperWords) -> [String; COLUMNS] {
     let mut row: [String; COLUMNS] = std::array::from_fn(|_| String::new());
     row[0] = harmless(&words.columns.sum);
     row
 }
 
-fn write_row(csv: &mut String, cells: &[String]) {
+pub(super) fn write_row(csv: &mut String, cells: &[String]) {
     for (index, cell) in cells.iter().enumerate() {
         if index > 0 {
             csv.push(',');

@@ -36,6 +36,8 @@ pub struct PaperWords {
     pub routes: RouteWords,
     /// Marks.
     pub marks: MarkWords,
+    /// What prices are for.
+    pub prices: PriceWords,
     /// What only the page says.
     pub page: PageWords,
 }
@@ -62,13 +64,49 @@ words! {
         /// Supplier or specialist.
         from: "supplier or specialist",
         /// Cash.
-        cash: "cash",
+        cash: "cash when chosen",
         /// Currency of the cash.
         currency: "currency",
         /// Own hours as hours and minutes.
-        own_hours: "own hours",
+        own_hours: "own hours when chosen",
         /// Expected cost when it was chosen.
-        expected_cost: "expected cost",
+        expected_cost: "expected cost when chosen",
+        /// Beside which part the kit counts.
+        with: "with",
+        /// Prices in another currency, and the rate.
+        as_entered: "as entered",
+        /// Price of the chosen quote as it stands now.
+        price_now: "price now",
+        /// Freight now.
+        freight_now: "freight now",
+        /// Tax now.
+        tax_now: "tax now",
+        /// Duty now.
+        duty_now: "duty now",
+        /// Consumables now.
+        consumables_now: "consumables now",
+        /// All of these.
+        prices_now: "all prices now",
+        /// Surcharge now.
+        surcharge_now: "surcharge now",
+        /// All prices, the surcharge in full.
+        paid_at_first: "paid at first now",
+        /// The job's currency.
+        currency_now: "currency now",
+        /// Own hours of the chosen quote as it stands now.
+        own_hours_now: "own hours now",
+        /// Present value, rounded in each row.
+        worth_now: "worth now (each rounded)",
+        /// Yearly cost, rounded in each row.
+        each_year: "each year (each rounded)",
+        /// Share that rests on guesses.
+        guessed: "guessed (of 100)",
+        /// Last day on which it holds.
+        valid_until: "valid until",
+        /// Days of waiting.
+        wait: "wait (days)",
+        /// Finish wanted, remarks.
+        finish: "finish or remark",
         /// Maker's part number.
         makers_number: "maker's number",
         /// Number cast or stamped in.
@@ -157,6 +195,24 @@ words! {
 }
 
 words! {
+    /// What prices are for.
+    PriceWords {
+        /// Price.
+        price: "price",
+        /// Freight.
+        freight: "freight",
+        /// Tax.
+        tax: "tax",
+        /// Duty.
+        duty: "duty",
+        /// Consumables.
+        consumables: "consumables",
+        /// Surcharge.
+        surcharge: "surcharge",
+    }
+}
+
+words! {
     /// What only the page says.
     PageWords {
         /// BCP 47 tag of the language.
@@ -175,6 +231,34 @@ words! {
         photos_carry_no_location: "Photos in this list carry no location.",
         /// Says what the expected cost is.
         expected_cost_is: "Expected cost: cash, own hours at their value, and the chance that it fails, as they were when the route was chosen.",
+        /// Says what the figures now are.
+        now_is: "Now: the chosen quote as it stands today, in the job’s currency, as the job’s totals count it. Prices and hours add up exactly; what is worth now and each year is rounded one by one, so that their sums may differ from the job’s by a little. A kit counts once, beside the first of its parts.",
+        /// Before the part beside which a kit counts.
+        with: "with",
+        /// Before a rate.
+        rate: "at",
+        /// Before a day.
+        valid_until: "valid until",
+        /// After a number of days of waiting.
+        days: "days’ wait",
+        /// After the yearly cost.
+        each_year: "each year",
+        /// After the share that rests on guesses.
+        guessed: "of 100 guessed",
+        /// Over the list of what is to be bought.
+        to_buy: "To buy",
+        /// Over the list of what is to be sent out.
+        to_send: "To send",
+        /// Where no supplier was named.
+        no_supplier: "No supplier named",
+        /// Where no specialist was named.
+        no_specialist: "No specialist named",
+        /// Beside the sum over all of them.
+        sum_of_all: "Sum of all",
+        /// After the number of parts that are not decided, if it is one.
+        not_decided: "part is not decided yet",
+        /// The same, if it is not one.
+        are_not_decided: "parts are not decided yet",
         /// Alternative text of a photo, before the tag or name.
         photo_of: "Photo of",
         /// `READ ME.txt` of a job file.

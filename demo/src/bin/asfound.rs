@@ -12,8 +12,8 @@ const USAGE: &str = "\
 asfound apply IN|- COMMANDS.jsonl OUT --replica HEX16 --at RFC3339 [--device HEX32] [--photos DIR]
 asfound merge A B OUT
 asfound ask JOBFILE QUERY ['{args}'] [--device HEX32]
-asfound paper JOBFILE parts-csv|parts-html OUT ['{args}']
-asfound sample OUT
+asfound paper JOBFILE parts-csv|parts-html|to-buy-csv|to-buy-html|to-send-csv|to-send-html OUT ['{args}']
+ asfound sample OUT
 
 Standard output: {\"form\":1,\"view\":…,\"problems\":[…]}
 Exit: 0; 1 when a problem is an error; 2 when the input cannot be read.";

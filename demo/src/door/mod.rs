@@ -13,7 +13,7 @@ mod thumbs;
 use std::path::Path;
 
 use asfound_core::job::{Context, apply as carry_out, ask as answer_to, troubles};
-use asfound_core::papers::{PaperWords, parts_csv, parts_html};
+use asfound_core::papers::{Errand, Errands, PaperWords, errands_csv, errands_html, parts_csv, parts_html};
 use asfound_core::problem::{Code, Hint, Problem};
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Id, Kind, Replica};
@@ -138,16 +138,32 @@ pub fn paper(file: &Path, kind: &str, out: &Path, arguments: Option<&str>) -> Re
     let words = PaperWords::default();
     let text = match kind {
         "parts-csv" => parts_csv(&job, &query, &words),
-        "parts-html" => {
+        "to-buy-csv" => errands_csv(&job, Errand::Buy, &query, &words),
+        "to-send-csv" => errands_csv(&job, Errand::Send, &query, &words),
+        "parts-html" | "to-buy-html" | "to-send-html" => {
             let (thumbs, damaged) = thumbs::of(&job, &query, &opened);
             problems.extend(damaged);
-            parts_html(&job, &query, &thumbs, &words)
+            match errand(kind) {
+                Some(errand) => errands_html(&job, errand, &query, &thumbs, &words),
+                None => parts_html(&job, &query, &thumbs, &words),
+            }
         }
-        _ => return Err(Unreadable::asked(&format!("no paper {kind}: parts-csv, parts-html"))),
+        _ => return Err(Unreadable::asked(&format!("no paper {kind}: {PAPERS}"))),
     };
     output::put(out, text.as_bytes())?;
-    let parts = job.parts_found(&query).len();
+    let parts =
+        errand(kind).map_or_else(|| job.parts_found(&query).len(), |errand| Errands::of(&job, errand, &query).parts());
     Ok(Answer { view: json!({"view": "paper", "kind": kind, "parts": parts, "bytes": text.len()}), problems })
+}
+
+const PAPERS: &str = "parts-csv, parts-html, to-buy-csv, to-buy-html, to-send-csv, to-send-html";
+
+fn errand(kind: &str) -> Option<Errand> {
+    match kind {
+        "to-buy-csv" | "to-buy-html" => Some(Errand::Buy),
+        "to-send-csv" | "to-send-html" => Some(Errand::Send),
+        _ => None,
+    }
 }
 
 fn as_json(view: &impl serde::Serialize) -> Value {

@@ -1,6 +1,6 @@
 use std::collections::BTreeSet;
 
-use asfound_core::papers::{PartsList, Thumbs, parts_csv, parts_html};
+use asfound_core::papers::{Errand, PartsList, Thumbs, errands_csv, errands_html, parts_csv, parts_html};
 use asfound_core::record::Hash;
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -69,4 +69,37 @@ pub fn html(
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
     Ok(parts_html(&copy.job, &received(query)?, &pictures.thumbs, &received(words)?))
+}
+
+/// What is to be bought or, with `send`, to be sent out, as a table.
+///
+/// # Errors
+/// When the question or the words are none.
+#[wasm_bindgen(js_name = errandsCsv)]
+pub fn table_of_errands(
+    copy: &Copy,
+    send: bool,
+    #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
+) -> Result<String, JsValue> {
+    Ok(errands_csv(&copy.job, errand(send), &received(query)?, &received(words)?))
+}
+
+/// The same as one page that needs nothing else.
+///
+/// # Errors
+/// When the question or the words are none.
+#[wasm_bindgen(js_name = errandsHtml)]
+pub fn page_of_errands(
+    copy: &Copy,
+    send: bool,
+    #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    pictures: &Pictures,
+    #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
+) -> Result<String, JsValue> {
+    Ok(errands_html(&copy.job, errand(send), &received(query)?, &pictures.thumbs, &received(words)?))
+}
+
+const fn errand(send: bool) -> Errand {
+    if send { Errand::Send } else { Errand::Buy }
 }

@@ -71,12 +71,15 @@ export type RecordNews =
   | { news: 'derived'; hash: Hash }
   | { news: 'trapped'; detail: string };
 
+/** A list and its form. */
+export type ListKind = `${'parts' | 'to-buy' | 'to-send'}-${'csv' | 'html'}`;
+
 /** What can be asked of the reckoning worker. It reads the job from the database by itself. */
 export type ReckonQuestion =
   | { ask: 'busy'; seconds: number }
   | { ask: 'job-file'; job: Id; name: string; words: unknown }
   | { ask: 'read-job-file'; file: File }
-  | { ask: 'list'; kind: 'parts-csv' | 'parts-html'; job: Id; name: string; query: PartsQuery; words: unknown };
+  | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; words: unknown };
 
 /** A job file on its way out. */
 export interface JobFileMade {

@@ -1,6 +1,6 @@
 // The desk at work: one open job, commands on their way, and what is wrong.
 
-import type { Beside, Failure, JobFileMade, JobLine, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
+import type { Beside, Failure, JobFileMade, JobLine, ListKind, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
 import type { Answer, DeskEvents, DeskWork } from './desk.ts';
 import { bringIn, type DryRun, type MergeReport, type Progress } from './job-file.ts';
 import { newId } from './id.ts';
@@ -123,7 +123,7 @@ export class Office extends EventTarget implements DeskWork {
     return report;
   }
 
-  async prepareList(kind: 'parts-csv' | 'parts-html', query: PartsQuery, words?: unknown): Promise<File> {
+  async prepareList(kind: ListKind, query: PartsQuery, words?: unknown): Promise<File> {
     return (await this.#reckoning.ask({ ask: 'list', ...(await this.#openJob()), kind, query, words }, {})) as File;
   }
 

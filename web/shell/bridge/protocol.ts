@@ -1920,9 +1920,43 @@ export interface PaperWords {
      */
     marks?: MarkWords;
     /**
+     * What prices are for.
+     */
+    prices?: PriceWords;
+    /**
      * What only the page says.
      */
     page?: PageWords;
+}
+
+/**
+ * What prices are for.
+ */
+export interface PriceWords {
+    /**
+     * Price.
+     */
+    price?: string;
+    /**
+     * Freight.
+     */
+    freight?: string;
+    /**
+     * Tax.
+     */
+    tax?: string;
+    /**
+     * Duty.
+     */
+    duty?: string;
+    /**
+     * Consumables.
+     */
+    consumables?: string;
+    /**
+     * Surcharge.
+     */
+    surcharge?: string;
 }
 
 /**
@@ -1981,6 +2015,78 @@ export interface Columns {
      * Expected cost when it was chosen.
      */
     expected_cost?: string;
+    /**
+     * Beside which part the kit counts.
+     */
+    with?: string;
+    /**
+     * Prices in another currency, and the rate.
+     */
+    as_entered?: string;
+    /**
+     * Price of the chosen quote as it stands now.
+     */
+    price_now?: string;
+    /**
+     * Freight now.
+     */
+    freight_now?: string;
+    /**
+     * Tax now.
+     */
+    tax_now?: string;
+    /**
+     * Duty now.
+     */
+    duty_now?: string;
+    /**
+     * Consumables now.
+     */
+    consumables_now?: string;
+    /**
+     * All of these.
+     */
+    prices_now?: string;
+    /**
+     * Surcharge now.
+     */
+    surcharge_now?: string;
+    /**
+     * All prices, the surcharge in full.
+     */
+    paid_at_first?: string;
+    /**
+     * The job's currency.
+     */
+    currency_now?: string;
+    /**
+     * Own hours of the chosen quote as it stands now.
+     */
+    own_hours_now?: string;
+    /**
+     * Present value, rounded in each row.
+     */
+    worth_now?: string;
+    /**
+     * Yearly cost, rounded in each row.
+     */
+    each_year?: string;
+    /**
+     * Share that rests on guesses.
+     */
+    guessed?: string;
+    /**
+     * Last day on which it holds.
+     */
+    valid_until?: string;
+    /**
+     * Days of waiting.
+     */
+    wait?: string;
+    /**
+     * Finish wanted, remarks.
+     */
+    finish?: string;
     /**
      * Maker's part number.
      */
@@ -2163,6 +2269,62 @@ export interface PageWords {
      * Says what the expected cost is.
      */
     expected_cost_is?: string;
+    /**
+     * Says what the figures now are.
+     */
+    now_is?: string;
+    /**
+     * Before the part beside which a kit counts.
+     */
+    with?: string;
+    /**
+     * Before a rate.
+     */
+    rate?: string;
+    /**
+     * Before a day.
+     */
+    valid_until?: string;
+    /**
+     * After a number of days of waiting.
+     */
+    days?: string;
+    /**
+     * After the yearly cost.
+     */
+    each_year?: string;
+    /**
+     * After the share that rests on guesses.
+     */
+    guessed?: string;
+    /**
+     * Over the list of what is to be bought.
+     */
+    to_buy?: string;
+    /**
+     * Over the list of what is to be sent out.
+     */
+    to_send?: string;
+    /**
+     * Where no supplier was named.
+     */
+    no_supplier?: string;
+    /**
+     * Where no specialist was named.
+     */
+    no_specialist?: string;
+    /**
+     * Beside the sum over all of them.
+     */
+    sum_of_all?: string;
+    /**
+     * After the number of parts that are not decided, if it is one.
+     */
+    not_decided?: string;
+    /**
+     * The same, if it is not one.
+     */
+    are_not_decided?: string;
     /**
      * Alternative text of a photo, before the tag or name.
      */

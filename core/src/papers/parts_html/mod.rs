@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 use super::base64::base64;
-use super::list::{Decision, PartsList, Row, Sum, Totals};
+use super::list::{Decision, NowSums, PartsList, Row, Sum, Totals};
+use super::now::Now;
 use super::tag_drawing::tag_drawing;
 use super::{PaperWords, figures, without_location};
 use crate::job::vocabulary::Units;
@@ -16,7 +17,9 @@ use crate::record::Hash;
 pub type Thumbs = BTreeMap<Hash, Vec<u8>>;
 
 /// How many columns there are.
-const COLUMNS: usize = 8;
+const COLUMNS: usize = 12;
+/// How many of them are figures.
+const FIGURES: usize = 7;
 
 /// The parts that a question is about, as one page.
 ///
@@ -32,27 +35,58 @@ const COLUMNS: usize = 8;
 pub fn parts_html(job: &Job, query: &PartsQuery, thumbs: &Thumbs, words: &PaperWords) -> String {
     let list = PartsList::of(job, query);
     let page = Page { words, units: job.settings().units, grouped: query.group, thumbs };
-    let name = escaped(&job.id().map(|id| job.name(id)).unwrap_or_default());
-    let title = escaped(&words.page.title);
-    let mut html = format!(
-        "<!DOCTYPE html>\n<html lang=\"{}\">\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n\
-         <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n\
-         <title>{title}: {name}</title>\n<style>\n{}</style>\n\
-         <header><h1>{title}</h1><p>{name}</p><p>{}</p></header>\n<main class=\"wide\"><table>\n",
-        escaped(&words.page.language),
-        include_str!("style.css"),
-        page.count(list.rows.len()),
-    );
+    let count = counted(words, list.rows.len());
+    let mut html = opening(job, words, &words.page.title, &count);
     page.heads(&mut html);
     page.body(&mut html, &list);
     page.sums(&mut html, &list.totals);
-    let _ = writeln!(
-        html,
-        "</table></main>\n<footer><p>{}</p><p>{}</p></footer>\n</html>",
-        escaped(&words.page.expected_cost_is),
-        escaped(&words.page.photos_carry_no_location)
-    );
+    let notes = [&words.page.expected_cost_is, &words.page.now_is, &words.page.photos_carry_no_location];
+    closing(&mut html, &notes.map(String::as_str));
     html
+}
+
+/// A page up to the beginning of its table.
+pub(super) fn opening(job: &Job, words: &PaperWords, title: &str, count: &str) -> String {
+    let name = escaped(&job.id().map(|id| job.name(id)).unwrap_or_default());
+    let title = escaped(title);
+    format!(
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n\
+         <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n\
+         <title>{title}: {name}</title>\n<style>\n{}</style>\n\
+         <header><h1>{title}</h1><p>{name}</p><p>{count}</p></header>\n<main class=\"wide\"><table>\n",
+        escaped(&words.page.language),
+        include_str!("style.css"),
+    )
+}
+
+/// The end of the table, and what is said below it.
+pub(super) fn closing(html: &mut String, notes: &[&str]) {
+    let notes: String = notes.iter().map(|note| format!("<p>{}</p>", escaped(note))).collect();
+    let _ = writeln!(html, "</table></main>\n<footer>{notes}</footer>\n</html>");
+}
+
+/// So many parts.
+pub(super) fn counted(words: &PaperWords, parts: usize) -> String {
+    let page = &words.page;
+    format!("{parts}\u{a0}{}", escaped(if parts == 1 { &page.part } else { &page.parts }))
+}
+
+/// The first photo of a part.
+pub(super) fn photo(row: &Row, thumbs: &Thumbs, words: &PaperWords) -> String {
+    let thumb = row.photos.first().and_then(|(hash, _)| without_location(thumbs.get(hash)?));
+    let Some(thumb) = thumb else { return String::new() };
+    let of = row.tag.map_or_else(|| row.name.clone(), crate::job::tag_text);
+    let alt = escaped(&format!("{} {of}", words.page.photo_of));
+    format!("<img alt=\"{alt}\" src=\"data:image/jpeg;base64,{}\">", base64(&thumb))
+}
+
+/// Rate, days, guesses: what is to be known of a quote beside its figures.
+pub(super) fn conditions(now: &Now, words: &PaperWords) -> Vec<String> {
+    let page = &words.page;
+    let until = now.valid_until.map(|day| format!("{} {day}", page.valid_until));
+    let wait = now.wait.map(|days| format!("{days}\u{a0}{}", page.days));
+    let all = [Some(now.prices.told(words)), Some(now.entered(words)), until, wait];
+    all.into_iter().flatten().filter(|text| !text.is_empty()).collect()
 }
 
 /// What every row needs to know.
@@ -64,15 +98,10 @@ struct Page<'a> {
 }
 
 impl Page<'_> {
-    fn count(&self, parts: usize) -> String {
-        let page = &self.words.page;
-        format!("{parts}\u{a0}{}", escaped(if parts == 1 { &page.part } else { &page.parts }))
-    }
-
     fn heads(&self, html: &mut String) {
         let columns = &self.words.columns;
         let plain = [&columns.tag, &columns.name, &columns.place, &columns.route];
-        let figures = [&columns.cash, &columns.own_hours, &columns.expected_cost];
+        let figures = self.figure_heads();
         html.push_str("<thead><tr>");
         for head in plain {
             let _ = write!(html, "<th scope=\"col\">{}</th>", escaped(head));
@@ -83,6 +112,19 @@ impl Page<'_> {
         let _ = writeln!(html, "<th scope=\"col\">{}</th></tr></thead>", escaped(&columns.photos));
     }
 
+    fn figure_heads(&self) -> [&String; FIGURES] {
+        let columns = &self.words.columns;
+        [
+            &columns.cash,
+            &columns.own_hours,
+            &columns.expected_cost,
+            &columns.prices_now,
+            &columns.paid_at_first,
+            &columns.own_hours_now,
+            &columns.worth_now,
+        ]
+    }
+
     fn body(&self, html: &mut String, list: &PartsList) {
         if list.groups.is_empty() {
             html.push_str("<tbody>\n");
@@ -91,7 +133,7 @@ impl Page<'_> {
         }
         for group in &list.groups {
             let rows = list.rows.iter().skip(group.from).take(group.count);
-            let (title, count) = (self.title(group), self.count(group.count));
+            let (title, count) = (self.title(group), counted(self.words, group.count));
             let _ = writeln!(
                 html,
                 "<tbody>\n<tr class=\"group\"><th colspan=\"{COLUMNS}\" scope=\"rowgroup\"><span>{count}</span>{title}</th></tr>"
@@ -119,22 +161,26 @@ impl Page<'_> {
             escaped(self.words.standing(row.standing)),
             self.described(row),
             escaped(&row.place.join(" › ")),
-            decision.map(|decision| self.route(decision)).unwrap_or_default(),
+            decision.map(|decision| self.route(row, decision)).unwrap_or_default(),
         );
         let money = |money: Option<Money>| money.map(priced).unwrap_or_default();
+        let counted = row.now.as_ref().filter(|_| row.with.is_none());
         let figures = [
             money(decision.and_then(|decision| decision.cash)),
             decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
             money(decision.and_then(|decision| decision.expected)),
+            money(counted.map(|now| now.prices.kept())),
+            money(counted.map(|now| now.prices.peak())),
+            counted.map(|now| figures::hours(now.own_time)).unwrap_or_default(),
+            money(row.now.as_ref().map(|now| now.present)),
         ];
         self.figures(html, figures);
-        let _ = writeln!(html, "<td class=\"photo\">{}</td></tr>", self.photo(row));
+        let _ = writeln!(html, "<td class=\"photo\">{}</td></tr>", photo(row, self.thumbs, self.words));
     }
 
     /// Figures, each with the head of its column, which a narrow screen shows beside it.
-    fn figures(&self, html: &mut String, figures: [String; 3]) {
-        let columns = &self.words.columns;
-        for (head, figure) in [&columns.cash, &columns.own_hours, &columns.expected_cost].into_iter().zip(figures) {
+    fn figures(&self, html: &mut String, figures: [String; FIGURES]) {
+        for (head, figure) in self.figure_heads().into_iter().zip(figures) {
             let _ = write!(html, "<td class=\"figure\" data-head=\"{}\">{figure}</td>", escaped(head));
         }
     }
@@ -170,17 +216,23 @@ impl Page<'_> {
         ]
     }
 
-    fn route(&self, decision: &Decision) -> String {
+    fn route(&self, row: &Row, decision: &Decision) -> String {
+        let page = &self.words.page;
         let route = decision.route.map(|route| self.words.route(route)).unwrap_or_default();
-        format!("{}<div class=\"second\">{}</div>", escaped(route), escaped(&decision.from))
+        let mut html = format!("{}<div class=\"second\">{}</div>", escaped(route), escaped(&decision.from));
+        let with = row.with.as_ref().map(|with| format!("{} {with}", page.with));
+        let now = row.now.as_ref();
+        let yearly = now.map(|now| format!("{} {}", priced(now.yearly), page.each_year));
+        let guessed = now.filter(|now| now.guessed > 0).map(|now| format!("{}\u{a0}{}", now.guessed, page.guessed));
+        let told = now.map(|now| conditions(now, self.words)).unwrap_or_default();
+        for line in with.into_iter().chain(told).chain(yearly).chain(guessed) {
+            let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&line));
+        }
+        html
     }
 
-    fn photo(&self, row: &Row) -> String {
-        let thumb = row.photos.first().and_then(|(hash, _)| without_location(self.thumbs.get(hash)?));
-        let Some(thumb) = thumb else { return String::new() };
-        let of = row.tag.map_or_else(|| row.name.clone(), crate::job::tag_text);
-        let alt = escaped(&format!("{} {of}", self.words.page.photo_of));
-        format!("<img alt=\"{alt}\" src=\"data:image/jpeg;base64,{}\">", base64(&thumb))
+    fn yearly(&self, now: &NowSums) -> String {
+        format!("{} {}", priced(now.yearly), self.words.page.each_year)
     }
 
     fn sums(&self, html: &mut String, totals: &Totals) {
@@ -196,8 +248,25 @@ impl Page<'_> {
                     .map(|(minor, currency)| priced(Money::from_minor(minor, currency)))
                     .unwrap_or_default()
             };
-            let _ = write!(html, "<tr><th scope=\"row\" colspan=\"4\">{}</th>", escaped(&self.words.columns.sum));
-            self.figures(html, [money(sum.cash), std::mem::take(&mut hours), money(sum.expected)]);
+            let now = Some(totals.now).filter(|now| *currency == Some(now.prices.currency));
+            let told =
+                now.map(|now| format!("{} {}", now.prices.told(self.words), self.yearly(&now))).unwrap_or_default();
+            let _ = write!(
+                html,
+                "<tr><th scope=\"row\" colspan=\"3\">{}</th><td class=\"second\">{}</td>",
+                escaped(&self.words.columns.sum),
+                escaped(told.trim())
+            );
+            let figures = [
+                money(sum.cash),
+                std::mem::take(&mut hours),
+                money(sum.expected),
+                now.map(|now| priced(now.prices.kept())).unwrap_or_default(),
+                now.map(|now| priced(now.prices.peak())).unwrap_or_default(),
+                now.map(|now| figures::hours(now.own_time)).unwrap_or_default(),
+                now.map(|now| priced(now.present)).unwrap_or_default(),
+            ];
+            self.figures(html, figures);
             html.push_str("<td></td></tr>\n");
         }
         html.push_str("</tbody>\n");
@@ -205,12 +274,12 @@ impl Page<'_> {
 }
 
 /// An amount with its currency, kept together.
-fn priced(money: Money) -> String {
+pub(super) fn priced(money: Money) -> String {
     format!("{}\u{a0}{}", figures::money(money), money.currency)
 }
 
 /// Text that stands for itself wherever it is put.
-fn escaped(text: &str) -> String {
+pub(super) fn escaped(text: &str) -> String {
     let mut html = String::with_capacity(text.len());
     for character in text.chars() {
         match character {

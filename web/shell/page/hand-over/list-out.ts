@@ -15,12 +15,14 @@ import { paperWords } from './paper-words';
 import './prepared';
 import './preparing';
 
-type Form = 'parts-html' | 'parts-csv';
+type List = 'parts' | 'to-buy' | 'to-send';
+type Form = 'html' | 'csv';
 
-/** The parts list as a page or a table: which parts, prepare, then share or save. */
+/** The parts list, what is to be bought or to be sent out, as a page or a table: which parts, prepare, then share or save. */
 @customElement('asf-list-out')
 export class ListOut extends LightElement {
-  @state() private form: Form = 'parts-html';
+  @state() private list: List = 'parts';
+  @state() private form: Form = 'html';
   @state() private narrowing: Narrowing = { struck: false };
   @state() private busy = false;
   @state() private file: File | undefined;
@@ -32,10 +34,13 @@ export class ListOut extends LightElement {
     const found = this.live.view?.found ?? 0;
     return html`<asf-section .label=${say.title} .count=${this.live.view ? say.chosen(found) : ''}>
       <p class="reckoned">${say.lead}</p>
-      <asf-choice columns="2" .label=${say.form} .options=${(['parts-html', 'parts-csv'] as const).map((value) => ({ value, word: say.forms[value], second: say.formSecond[value] }))} .value=${this.form}
+      <asf-choice columns="3" .label=${say.which} .options=${(['parts', 'to-buy', 'to-send'] as const).map((value) => ({ value, word: say.lists[value], second: say.listSecond[value] }))} .value=${this.list}
+        @asf-change=${(event: CustomEvent<{ value: List }>) => { this.list = event.detail.value; this.file = undefined; }}></asf-choice>
+      <asf-choice columns="2" .label=${say.form} .options=${(['html', 'csv'] as const).map((value) => ({ value, word: say.forms[value], second: say.formSecond[value] }))} .value=${this.form}
         @asf-change=${(event: CustomEvent<{ value: Form }>) => { this.form = event.detail.value; this.file = undefined; }}></asf-choice>
       <asf-parts-filters .narrowing=${this.narrowing} @asf-filter=${this.narrow}></asf-parts-filters>
-      ${this.busy ? html`<asf-preparing .what=${words().handOver.preparing(say.title)}></asf-preparing>` : nothing}
+      ${this.list === 'parts' ? nothing : html`<p class="second">${say.decided}</p>`}
+      ${this.busy ? html`<asf-preparing .what=${words().handOver.preparing(say.lists[this.list])}></asf-preparing>` : nothing}
       ${this.file ? html`<asf-prepared .file=${this.file} @asf-again=${this.prepare}></asf-prepared>` : nothing}
       ${!this.busy && !this.file ? html`<asf-primary small .verb=${words().handOver.prepare} .cost=${found === 0 ? say.none : say.chosen(found)} ?disabled=${found === 0} @click=${this.prepare}></asf-primary>` : nothing}
       ${this.failed ? failure(this.failed) : nothing}</asf-section>`;
@@ -58,7 +63,7 @@ export class ListOut extends LightElement {
     this.file = undefined;
     this.failed = '';
     try {
-      this.file = await desk.prepareList(this.form, { ...this.query(), group: 'assembly' }, paperWords());
+      this.file = await desk.prepareList(`${this.list}-${this.form}`, { ...this.query(), group: 'assembly' }, paperWords());
     } catch (error) {
       this.failed = error instanceof Error ? error.message : String(error);
     } finally {

@@ -15,8 +15,9 @@ const unreadable: Record<Unreadable['why'], { happened: string; todo: string }> 
 /** Lists and job files out and in. */
 export const handOver = (trade: Vocabulary) => ({
   title: 'Hand over',
-  list: { title: 'Parts list', lead: 'With route, quote and sums. Photos in it carry no location.', filter: 'Which parts', form: 'As', forms: { 'parts-html': 'page with photos', 'parts-csv': 'table for a spreadsheet' },
-    formSecond: { 'parts-html': 'opens anywhere, prints well', 'parts-csv': 'CSV' }, chosen: (n: number) => count(n, 'part'), none: 'No part is like that: nothing to prepare.' },
+  list: { title: 'Lists', which: 'Which list', lists: { parts: 'Parts', 'to-buy': 'To buy', 'to-send': 'To send' }, listSecond: { parts: 'all, with what they cost', 'to-buy': 'by supplier', 'to-send': `by ${trade.specialist}` }, decided: 'Of these, what is decided for it; the rest is counted.',
+    lead: 'With route, quote and sums. Photos in it carry no location.', filter: 'Which parts', form: 'As', forms: { html: 'page with photos', csv: 'table for a spreadsheet' },
+    formSecond: { html: 'opens anywhere, prints well', csv: 'CSV' }, chosen: (n: number) => count(n, 'part'), none: 'No part is like that: nothing to prepare.' },
   file: { title: 'Job file', out: 'Everything in one file: entries, photos, spoken notes.', warn: 'Photos are kept as the camera made them: they may hold the place where they were taken.', size: (n: number) => `about ${bytes(n)}`,
     holds: (photos: number, entries: number) => `${count(photos, 'photo')}, ${count(entries, 'entry', 'entries')}`,
     missing: (n: number) => ({ happened: `${count(n, 'photo or sound', 'photos or sounds')} could not be put into the file.`, safe: 'Everything else is in it.', todo: 'Bring in a job file that holds them, from another device or an earlier day; then make this one again.' }) },
@@ -40,4 +41,5 @@ export const handOver = (trade: Vocabulary) => ({
     partFailed: ({ detail }: Unreadable) => ({ happened: 'It was not brought in completely.', safe: 'What was ticked before is as it was. What arrived is kept; bringing the file in again adds only the rest.', todo: `Try again.${inBrackets(detail)}` }),
     damaged: (n: number) => `${count(n, 'piece')} of the file damaged and left out` },
   dockets: trade.dockets,
+  papers: { columns: { from: `supplier or ${trade.specialist}`, surcharge_now: `${trade.surcharge} now` }, prices: { surcharge: trade.surcharge }, nobody: `No ${trade.specialist} named` },
 });
