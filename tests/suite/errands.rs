@@ -3,7 +3,9 @@
 
 use asfound_core::costing::{TotalsView, totals};
 use asfound_core::job::{Group, Job, PartsQuery};
-use asfound_core::papers::{Errand, PaperWords, PartsList, Thumbs, errands_csv, errands_html, parts_csv, parts_html};
+use asfound_core::papers::{
+    Errand, Errands, PaperWords, PartsList, Thumbs, errands_csv, errands_html, parts_csv, parts_html,
+};
 use serde_json::{Value, json};
 
 use crate::sample::send;
@@ -227,6 +229,12 @@ fn to_buy_goes_by_supplier() {
         assert!(page.contains(shown), "{shown}");
     }
     assert!(!page.contains("900.00"), "what is struck out is not bought");
+}
+
+#[test]
+fn what_is_struck_out_is_not_bought_when_asked_for_either() {
+    let errands = Errands::of(&job(), Errand::Buy, &PartsQuery { struck: true, ..by_tag() });
+    assert_eq!((errands.parts(), errands.undecided, errands.sums.prices.peak().minor), (0, 0, 0));
 }
 
 #[test]

@@ -1,6 +1,6 @@
 use std::collections::BTreeMap;
 
-use super::list::{NowSums, PartsList, Row};
+use super::list::{Mark, NowSums, PartsList, Row};
 use crate::job::vocabulary::Route;
 use crate::job::{Group as Grouping, Job, PartsQuery};
 
@@ -54,7 +54,9 @@ impl Errands {
     /// The errands among the parts that a question is about.
     #[must_use]
     pub fn of(job: &Job, errand: Errand, query: &PartsQuery) -> Self {
-        let list = PartsList::of(job, &PartsQuery { group: Grouping::None, ..query.clone() });
+        let mut list = PartsList::of(job, &PartsQuery { group: Grouping::None, ..query.clone() });
+        // What was struck out is neither bought nor sent, nor waits for a decision.
+        list.rows.retain(|row| !row.marks.contains(&Mark::StruckOut));
         let currency = job.settings().currency;
         let undecided = list.rows.iter().filter(|row| row.decision.is_none()).count();
         let mut sums = NowSums::none(currency);
