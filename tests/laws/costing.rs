@@ -11,7 +11,7 @@ use crate::cases;
 /// Money, hours, chances as people enter them: whole minor units, minutes and hundredths of a percent.
 fn any_figures() -> impl Strategy<Value = Figures> {
     let money = || prop_oneof![2 => Just(0_u32), 1 => 0_u32..40_000];
-    let prices = (0_u32..500_000, money(), money(), money());
+    let prices = (0_u32..500_000, money(), money(), money(), money());
     let hours = (0_u32..6_000, 0_u32..2_000, any::<bool>());
     let chances = (prop_oneof![2 => 0_u32..10_000, 1 => Just(0_u32), 1 => Just(10_000_u32)], 0_u32..=10_000);
     let life = prop::option::of(1_u32..400);
@@ -23,6 +23,7 @@ fn any_figures() -> impl Strategy<Value = Figures> {
             freight: f64::from(prices.1),
             consumables: f64::from(prices.2),
             surcharge: f64::from(prices.3),
+            shared: f64::from(prices.4),
             withheld: share(chances.1),
             own_time: f64::from(hours.0),
             strip_again: f64::from(hours.1),
@@ -74,7 +75,8 @@ fn by_outcomes(order: &[Figures], terms: &Terms) -> f64 {
     let Some((first, rest)) = order.split_first() else { return 0.0 };
     let strip = if first.fails_at_bench { 0.0 } else { first.strip_again };
     let prices = first.cash + first.freight + first.consumables + first.surcharge * first.withheld;
-    let succeeds = prices + first.own_time / 60.0 * terms.hour_value;
+    let saved = first.shared.min(first.cash + first.freight);
+    let succeeds = prices - saved + first.own_time / 60.0 * terms.hour_value;
     let fails = succeeds + strip / 60.0 * terms.hour_value + by_outcomes(rest, terms);
     (1.0 - first.chance) * succeeds + first.chance * fails
 }

@@ -206,6 +206,7 @@ fn a_kit_beside_its_singles() {
     bench.done(json!({ "do": "choose", "id": id(502), "quote": id(300), "part": id(103) }));
     let totals = bench.asked(json!({ "ask": "totals" }));
     assert_eq!((&totals["cash"], &totals["decided"]), (&money(52_00), &json!(3)));
+    near(minor(&totals["present"]), 52_00.0);
     let refused = bench.tried(json!({ "do": "choose", "id": id(503), "quote": id(300), "part": id(PART) }));
     assert!(!refused.is_empty());
 }

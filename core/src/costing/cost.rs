@@ -4,7 +4,7 @@ use super::figures::{Terms, figures, in_job_currency, whole};
 use super::flips::flips;
 use super::input::Setting;
 use super::kit::{KitView, kit, kits_for, shared};
-use super::limits::{WhyNot, why_not};
+use super::limits::{PRICES, WhyNot, why_not};
 use super::spread::{Spread, open_with, ranges, spreads};
 use super::starting::starting_values;
 use super::view::{CostLine, CostView, LineKind, Overtaken, QuoteCost};
@@ -37,6 +37,18 @@ impl Priced<'_> {
     /// The allowed quote of the least present value.
     pub(super) fn cheapest(&self) -> Option<Id> {
         self.best.map(|at| self.setting.quotes[at].id)
+    }
+
+    /// A quote with what it is worth when nothing of it is shared with other parts.
+    pub(super) fn whole(&self, quote: Id) -> Option<QuoteCost> {
+        let mut view = self.views.iter().find(|view| view.id == quote)?.clone();
+        let mut quotes = self.setting.quotes.clone();
+        let at = quotes.iter().position(|figures| figures.id == quote)?;
+        quotes[at].shared = 0.0;
+        let cost = costs(&quotes, &self.setting.terms)[at];
+        view.present.minor = cost.present();
+        view.yearly.minor = cost.yearly(&self.setting.terms);
+        Some(view)
     }
 
     /// The quote that was chosen.
@@ -89,13 +101,19 @@ pub(super) fn priced<'a>(job: &'a Job, part: Id, today: Option<Day>, set: Option
     priced
 }
 
-/// The chosen quote of a part as it is now; nothing when none was chosen, or it was struck out since.
+/// One quote of a part, or a kit that covers it, as it is now; nothing when it is none of them, or was struck out since.
+#[must_use]
+pub(crate) fn quote_now(job: &Job, part: Id, quote: Id) -> Option<QuoteCost> {
+    priced(job, part, None, None).views.into_iter().find(|view| view.id == quote)
+}
+
+/// The chosen quote of a part as it is now, a kit without what others save by it: it is paid whole, however many parts it was
+/// chosen for. Nothing when none was chosen, or it was struck out since.
 #[must_use]
 pub(crate) fn chosen_now(job: &Job, part: Id) -> Option<QuoteCost> {
     job.choice_of(part)?;
     let priced = priced(job, part, None, None);
-    let chosen = priced.chosen_quote()?;
-    priced.views.into_iter().find(|quote| quote.id == chosen)
+    priced.whole(priced.chosen_quote()?)
 }
 
 /// Whether a chosen quote is dearer than the cheapest by more than a threshold.
@@ -197,15 +215,7 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
 
 /// All that is paid at first, in the job's currency.
 pub(super) fn peak(job: &Job, item: &Item) -> Money {
-    let prices = [
-        FieldName::Cash,
-        FieldName::Freight,
-        FieldName::Tax,
-        FieldName::Duty,
-        FieldName::Consumables,
-        FieldName::Surcharge,
-    ];
-    let minor = prices.into_iter().filter_map(|field| in_job_currency(job, item, item.read(field)?));
+    let minor = PRICES.into_iter().filter_map(|field| in_job_currency(job, item, item.read(field)?));
     Money::from_minor(minor.fold(0, i64::saturating_add), job.settings().currency)
 }
 

@@ -102,7 +102,7 @@ fn cost(quote: &Figures, all: &[Figures], order: &[usize], terms: &Terms) -> Cos
         duty: quote.duty,
         consumables: quote.consumables,
         surcharge: quote.surcharge * quote.withheld,
-        shared: -quote.shared.min(quote.cash.max(0.0)),
+        shared: -quote.saved(),
         own_time: quote.own_time / 60.0 * terms.hour_value,
         risk: quote.chance * (failing(quote, terms) + then),
         renewals: 0.0,
@@ -163,7 +163,7 @@ pub(super) fn tried(quote: &Figures, terms: &Terms) -> f64 {
 /// What a quote costs if nothing goes wrong.
 fn direct(quote: &Figures, terms: &Terms) -> f64 {
     let prices = quote.cash + quote.freight + quote.tax + quote.duty + quote.consumables;
-    let price = prices + quote.surcharge * quote.withheld - quote.shared.min(quote.cash.max(0.0));
+    let price = prices + quote.surcharge * quote.withheld - quote.saved();
     price + quote.own_time / 60.0 * terms.hour_value
 }
 

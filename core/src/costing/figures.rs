@@ -30,7 +30,7 @@ pub struct Figures {
     pub surcharge: f64,
     /// The chance that the surcharge is withheld, from 0 to 1.
     pub withheld: f64,
-    /// What the other parts in a kit save by it, minor units; no more than its price counts.
+    /// What the other parts in a kit save by it, minor units; no more than its bill counts.
     pub shared: f64,
     /// Own hours, in minutes.
     pub own_time: f64,
@@ -80,6 +80,16 @@ impl Figures {
             life: None,
             fallback: None,
         }
+    }
+
+    /// Price, freight, tax and duty.
+    pub(super) const fn bill(&self) -> f64 {
+        self.cash + self.freight + self.tax + self.duty
+    }
+
+    /// What others in the kit save by it: all of its bill at most.
+    pub(super) const fn saved(&self) -> f64 {
+        self.shared.min(self.bill().max(0.0))
     }
 }
 

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::figures::{figures, in_job_currency};
+use super::figures::figures;
 use super::limits::why_not;
 use crate::job::Job;
 use crate::job::vocabulary::Route;
@@ -64,7 +64,7 @@ pub(super) fn kit(job: &Job, quote: Id, today: Option<Day>) -> Option<KitView> {
     let item = job.item_of(Kind::Quote, quote)?;
     let currency = job.settings().currency;
     let in_minor = |minor| Money::from_minor(minor, currency);
-    let price = item.read::<Money>(FieldName::Cash).and_then(|money| in_job_currency(job, item, money)).unwrap_or(0);
+    let price = price(job, quote, item).unwrap_or(0);
     let covers: Vec<CoverView> = covers(job, quote, item, today);
     let wanted = covers.iter().filter(|cover| !cover.spare);
     let (mut singly, mut short) = (0_i64, 0_i64);
@@ -130,6 +130,14 @@ fn is_spare(job: &Job, part: Id, kit: Id) -> bool {
     job.is_struck(part) || chosen.is_some_and(|quote| quote != kit)
 }
 
+/// All that is paid for a quote, with freight, tax and duty.
+fn price(job: &Job, quote: Id, item: &Item) -> Option<i64> {
+    let figures = figures(job, quote, item, true)?;
+    #[expect(clippy::cast_possible_truncation, reason = "prices are whole and within bounds")]
+    let bill = figures.bill() as i64;
+    Some(bill)
+}
+
 /// The least price at which a part is bought singly.
 fn single(job: &Job, part: Id, today: Option<Day>) -> Option<i64> {
     let part_item = job.item(part)?;
@@ -137,10 +145,7 @@ fn single(job: &Job, part: Id, today: Option<Day>) -> Option<i64> {
         let item = job.item(quote)?;
         let is_single =
             item.read(FieldName::Route) == Some(Route::Buy) && why_not(job, part_item, item, today).is_none();
-        let figures = is_single.then(|| figures(job, quote, item, true))??;
-        #[expect(clippy::cast_possible_truncation, reason = "prices are whole and within bounds")]
-        let price = (figures.cash + figures.freight + figures.tax + figures.duty) as i64;
-        Some(price)
+        is_single.then(|| price(job, quote, item))?
     });
     prices.min()
 }

@@ -67,7 +67,8 @@ fn is_past(until: Option<Day>, today: Option<Day>) -> bool {
     until.zip(today).is_some_and(|(until, today)| until < today)
 }
 
-const PRICES: [FieldName; 6] = [
+/// All that a quote may be paid in, the surcharge, which comes back, last.
+pub(crate) const PRICES: [FieldName; 6] = [
     FieldName::Cash,
     FieldName::Freight,
     FieldName::Tax,

@@ -27,20 +27,30 @@ impl<'a> Turning<'a> {
         costs(&setting.quotes, &setting.terms).iter().map(super::expected::Cost::present).collect()
     }
 
-    /// Where the order of trying changes, sorted: there the ratios of two quotes cross, which is where
-    /// `cost_a × (1 − chance_b) − cost_b × (1 − chance_a)`, a straight line, is nothing.
-    pub(super) fn bends(&self) -> Vec<f64> {
-        // Two places on the line, of the size of what is met there.
-        let (low, high) = (0.0, self.dial.input.most().min(10_000.0));
-        let (at_low, at_high) = (self.gaps(low), self.gaps(high));
-        let gaps = at_low.into_iter().zip(at_high);
-        let mut bends: Vec<f64> = gaps.filter_map(|(one, other)| zero(low, one, high, other)).collect();
-        // What others save by a kit counts up to its price.
-        if self.dial.input == Input::Cash {
-            bends.extend(self.dialled().map(|quote| quote.shared));
+    /// Where the lines bend, sorted: where what others save by a kit no longer covers its bill, and where the order of trying
+    /// changes. There the ratios of two quotes cross, which is where `cost_a × (1 − chance_b) − cost_b × (1 − chance_a)`,
+    /// itself a straight line between the former, is nothing.
+    fn bends(&self) -> Vec<f64> {
+        let most = self.dial.input.most();
+        let is_within = |bend: &f64| *bend > 0.0 && *bend < most;
+        let covered = self.covered().filter(is_within);
+        let mut bends: Vec<f64> = covered.into_iter().collect();
+        let starts = std::iter::once(0.0).chain(covered);
+        for (low, high) in starts.zip(covered.into_iter().chain([most])) {
+            // Two places on the line, of the size of what is met there.
+            let [one, other] = [0.25, 0.75].map(|share| low + (high - low).min(10_000.0) * share);
+            let zeros = self.gaps(one).into_iter().zip(self.gaps(other));
+            let zeros = zeros.filter_map(|(at_one, at_other)| zero(one, at_one, other, at_other));
+            bends.extend(zeros.filter(|bend| *bend > low && *bend < high));
         }
-        bends.retain(|bend| *bend > 0.0 && *bend < self.dial.input.most());
         ordered_by(bends, f64::total_cmp)
+    }
+
+    /// Up to where, turning a price of a kit, all of its bill is saved by others.
+    fn covered(&self) -> Option<f64> {
+        let is_billed = matches!(self.dial.input, Input::Cash | Input::Freight | Input::Tax | Input::Duty);
+        let quote = self.dialled().filter(|quote| is_billed && quote.shared > 0.0)?;
+        Some(self.setting.read(self.dial)? + quote.shared - quote.bill())
     }
 
     fn dialled(&self) -> Option<&Figures> {

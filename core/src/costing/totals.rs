@@ -1,4 +1,5 @@
 use std::cmp::Reverse;
+use std::collections::BTreeSet;
 
 use serde::{Deserialize, Serialize};
 
@@ -71,7 +72,7 @@ pub fn totals(job: &Job, today: Option<Day>) -> TotalsView {
         overtaken: Vec::new(),
         purchases: Vec::new(),
     };
-    let mut paid: Vec<Id> = Vec::new();
+    let mut paid: BTreeSet<Id> = BTreeSet::new();
     let (mut lines, mut guesses) = (0.0, 0.0);
     for part in job.standing_ids(Kind::Part) {
         let view = priced(job, part, today, None);
@@ -94,10 +95,10 @@ pub fn totals(job: &Job, today: Option<Day>) -> TotalsView {
         };
         totals.decided += 1;
         totals.overtaken.extend(view.overtaken.as_ref().map(|_| part));
-        totals.present = totals.present.plus_minor(quote.present.minor);
         // One kit, chosen for several parts, is paid for once, and worked on once.
-        if !paid.contains(&quote.id) {
-            paid.push(quote.id);
+        if paid.insert(quote.id) {
+            let present = view.whole(quote.id).map_or(0.0, |whole| whole.present.minor);
+            totals.present = totals.present.plus_minor(present);
             totals.count(job, quote.id, quote.own_time);
         }
     }

@@ -227,8 +227,7 @@ impl Draft<'_> {
         let Some(part) = part else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(quote).value("id", quote));
         };
-        let cost = costing::cost(self.job, part, None, None);
-        let Some(costed) = cost.quotes.iter().find(|costed| costed.id == quote) else {
+        let Some(costed) = costing::quote_now(self.job, part, quote) else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(quote).value("id", quote));
         };
         if let Some(why) = costed.why {
@@ -244,7 +243,7 @@ impl Draft<'_> {
             Change::OwnTime(costed.own_time),
             Change::Chance(costed.chance),
             Change::StripAgain(costed.strip_again),
-            Change::HourValueThen(cost.hour_value),
+            Change::HourValueThen(self.job.settings().hour_value),
             Change::ExpectedThen(costed.present.minor),
         ];
         changes.extend(costed.cash.map(Change::Cash));

@@ -155,6 +155,7 @@ fn count_once(rows: &mut [Row]) {
         if let Some(now) = &mut row.now {
             now.prices = Prices::none(now.prices.currency);
             now.own_time = Minutes::default();
+            (now.present.minor, now.yearly.minor) = (0, 0);
             now.as_entered.clear();
         }
     }

@@ -1,22 +1,13 @@
 use super::figures;
 use super::list::rounded;
 use super::words::PaperWords;
-use crate::costing::{chosen_now, in_job_currency};
+use crate::costing::{PRICES, chosen_now, in_job_currency};
 use crate::job::Job;
 use crate::quantity::{Currency, Day, ExchangeRate, Minutes, Money};
 use crate::record::{FieldName, Id};
 
-/// The prices of a quote, in the order in which papers show them; the surcharge last.
-const PRICES: [FieldName; COUNT] = [
-    FieldName::Cash,
-    FieldName::Freight,
-    FieldName::Tax,
-    FieldName::Duty,
-    FieldName::Consumables,
-    FieldName::Surcharge,
-];
-const COUNT: usize = 6;
-const SURCHARGE: usize = 5;
+const COUNT: usize = PRICES.len();
+const SURCHARGE: usize = COUNT - 1;
 
 /// The chosen quote of a part as it stands now, in the job's currency: what the totals of the job count.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -20,7 +20,7 @@ import '../styles/bought.css';
 import '../styles/paste.css';
 import '../styles/routes.css';
 import { words } from '../words';
-import { commandOf, partSaid, planOf, type Known, type Row } from './plan';
+import { commandOf, partSaid, partsNamed, planOf, type Known, type Row } from './plan';
 import { COLUMNS, readTable, type Column, type DecimalSign, type Table } from './table';
 
 const KEY = 'paste/rows';
@@ -59,10 +59,10 @@ export class PlacePaste extends LightElement {
   private mapping(table: Table): TemplateResult {
     const say = words().paste;
     const heads = table.header ? table.rows[0] ?? [] : [];
-    return html`<asf-choice columns="2" .label=${say.header} .options=${[{ value: 'yes', word: say.headerYes }, { value: 'no', word: say.headerNo }]} .value=${table.header ? 'yes' : 'no'} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.table = { ...table, header: event.detail.value === 'yes' }; }}></asf-choice>
+    return html`<asf-choice columns="2" .label=${say.header} .options=${[{ value: 'yes', word: say.headerYes }, { value: 'no', word: say.headerNo }]} .value=${table.header ? 'yes' : 'no'} @asf-change=${(event: CustomEvent<{ value: string }>) => { void this.read({ ...table, header: event.detail.value === 'yes' }); }}></asf-choice>
       <asf-choice columns="2" .label=${say.decimal} .options=${[{ value: '.', word: say.point }, { value: ',', word: say.comma }]} .value=${table.decimal} @asf-change=${(event: CustomEvent<{ value: DecimalSign }>) => { this.table = { ...table, decimal: event.detail.value }; }}></asf-choice>
       <asf-section .label=${say.columns}><div class="paste-columns">${table.columns.map((column, at) => html`<asf-pick .label=${say.columnOf(at + 1, heads[at] ?? '')} .value=${column}
-        .options=${[['', say.leave], ...COLUMNS.map((one) => [one, say.column[one]] as const)]} @asf-change=${(event: CustomEvent<{ value: Column | '' }>) => { this.table = { ...table, columns: table.columns.map((one, i) => (i === at ? event.detail.value : one === event.detail.value ? '' : one)) }; }}></asf-pick>`)}</div></asf-section>`;
+        .options=${[['', say.leave], ...COLUMNS.map((one) => [one, say.column[one]] as const)]} @asf-change=${(event: CustomEvent<{ value: Column | '' }>) => { void this.read({ ...table, columns: table.columns.map((one, i) => (i === at ? event.detail.value : one === event.detail.value ? '' : one)) }); }}></asf-pick>`)}</div></asf-section>`;
   }
 
   private row(row: Row): TemplateResult {
@@ -82,9 +82,14 @@ export class PlacePaste extends LightElement {
 
   private readonly look = async (event: Event): Promise<void> => {
     event.preventDefault();
-    this.known = await known();
-    this.table = readTable(this.text);
+    await this.read(readTable(this.text));
   };
+
+  /** Looks up what the table is about; another mapping of its columns may name other parts. */
+  private async read(table: Table): Promise<void> {
+    this.known = await known(table);
+    this.table = table;
+  }
 
   private async put(rows: readonly Row[], table: Table): Promise<void> {
     const at = table.columns.indexOf('from');
@@ -97,12 +102,12 @@ export class PlacePaste extends LightElement {
   }
 }
 
-/** The parts of the job, and the quotes on them. */
-async function known(): Promise<Known> {
+/** The parts of the job, and the quotes on those that the table names. */
+async function known(table: Table): Promise<Known> {
   const [head, list] = [await desk.ask({ ask: 'head' }), await desk.ask({ ask: 'parts', group: 'none' })];
   const parts: readonly PartLine[] = list.view === 'parts' ? list.rows : [];
   const quotes = new Map<string, readonly QuoteCost[]>();
-  for (const { id } of parts) {
+  for (const { id } of partsNamed(table, parts)) {
     const cost = await desk.ask({ ask: 'cost', part: id });
     if (cost.view === 'cost') quotes.set(id, cost.quotes);
   }

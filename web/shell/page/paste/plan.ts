@@ -29,7 +29,7 @@ export function planOf(table: Table, known: Known): Row[] {
 }
 
 function rowOf(cells: readonly string[], number: number, table: Table, known: Known): Row {
-  const cell = (column: Column): string => cells[table.columns.indexOf(column)] ?? '';
+  const cell = (column: Column): string => cellOf(cells, table, column);
   const part = partOf(cell('tag'), cell('name'), known.parts);
   const route = cell('route') ? routeOf(cell('route')) : 'buy';
   const { changes, problem } = changesOf(cell, table, known.currency);
@@ -39,6 +39,16 @@ function rowOf(cells: readonly string[], number: number, table: Table, known: Kn
   const say = words().paste.problem;
   const wrong = problem || (route === null ? say.route(cell('route')) : '') || (!part && !cell('name') ? say.noPart(cell('tag')) : '') || (part === null && cell('tag') && !cell('name') ? say.noPart(cell('tag')) : '');
   return { number, part, name: cell('name') || part?.name || '', quote, route, changes, ofPart: partChanges(cell, part, table), problem: wrong || (changes.length === 0 ? say.nothing : '') };
+}
+
+/** The parts that a table names. */
+export function partsNamed(table: Table, parts: readonly PartLine[]): PartLine[] {
+  const named = table.rows.map((cells) => partOf(cellOf(cells, table, 'tag'), cellOf(cells, table, 'name'), parts));
+  return [...new Set(named.filter((part) => part !== null))];
+}
+
+function cellOf(cells: readonly string[], { columns }: Table, column: Column): string {
+  return cells[columns.indexOf(column)] ?? '';
 }
 
 /** The part of a tag, else the only one of that name. */

@@ -13,9 +13,9 @@ import { Live } from '../live';
 import type { Address } from '../places';
 import { ROUTES_IN_ORDER, routeWord } from '../routes/route-word';
 import '../styles/plan.css';
-import { tagFigures } from '../parts/tag-figures';
 import { today } from '../today';
 import { words } from '../words';
+import './changed-part';
 import { hours, listed, money, moneyRound, number } from '../words/format';
 
 interface OfRoute { route: Route; count: number; sums: Sums }
@@ -27,7 +27,6 @@ export class PlacePlan extends LightElement {
   @state() private routes: readonly OfRoute[] = [];
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly parts = new Live(this, 'parts', () => ({ ask: 'parts', group: 'route', count: 0 }));
-  private readonly rows = new Live(this, 'parts', () => ({ ask: 'parts', group: 'none' }));
   private readonly totals = new Live(this, 'totals', () => ({ ask: 'totals', today: today() }));
   private readonly keeping = new KeepingWord(this);
   private summed: readonly PartsGroup[] | undefined;
@@ -74,12 +73,7 @@ export class PlacePlan extends LightElement {
   private overtaken({ overtaken }: TotalsView): TemplateResult | typeof nothing {
     if (overtaken.length === 0) return nothing;
     const say = words().plan;
-    return html`<asf-section .label=${say.changed} .count=${String(overtaken.length)}>${overtaken.map((part) => html`<a class="plan-changed" href="#/routes/${part}">${this.nameOf(part)}</a>`)}</asf-section>`;
-  }
-
-  private nameOf(part: string): string {
-    const line = this.rows.view?.rows.find(({ id }) => id === part);
-    return line ? [tagFigures(line.tag), line.name].filter(Boolean).join(' ') : part.slice(0, 6);
+    return html`<asf-section .label=${say.changed} .count=${String(overtaken.length)}>${overtaken.map((part) => html`<asf-changed-part .part=${part}></asf-changed-part>`)}</asf-section>`;
   }
 
   private sums(sums: Sums, total: number): TemplateResult {
