@@ -7,8 +7,8 @@ import { tagFigures } from '../parts/tag-figures';
 /** A part whose decision another route has overtaken: the way to its routes. */
 @customElement('asf-changed-part')
 export class ChangedPart extends LightElement {
-  @property() part = '';
-  private readonly live = new Live(this, 'part', () => (this.part ? { ask: 'part', part: this.part } : null));
+  @property() of = '';
+  private readonly live = new Live(this, 'part', () => (this.of ? { ask: 'part', part: this.of } : null));
 
   override render(): TemplateResult | typeof nothing {
     const line = this.live.view?.line;

@@ -73,7 +73,7 @@ export class PlacePlan extends LightElement {
   private overtaken({ overtaken }: TotalsView): TemplateResult | typeof nothing {
     if (overtaken.length === 0) return nothing;
     const say = words().plan;
-    return html`<asf-section .label=${say.changed} .count=${String(overtaken.length)}>${overtaken.map((part) => html`<asf-changed-part .part=${part}></asf-changed-part>`)}</asf-section>`;
+    return html`<asf-section .label=${say.changed} .count=${String(overtaken.length)}>${overtaken.map((part) => html`<asf-changed-part .of=${part}></asf-changed-part>`)}</asf-section>`;
   }
 
   private sums(sums: Sums, total: number): TemplateResult {
