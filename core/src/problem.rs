@@ -119,6 +119,10 @@ codes! {
         BlobMissing,
         /// A job file holds a different job than the one it was to be merged with.
         OtherJob,
+        /// A question does not have this answer.
+        NotAnAnswer,
+        /// The least of a limit lies above its most.
+        LimitCrossed,
     }
 }
 

@@ -8,6 +8,7 @@ macro_rules! declarations {
 #[must_use]
 pub fn declarations() -> String {
     use crate::costing::*;
+    use crate::inspect::*;
     use crate::job::vocabulary as words;
     use crate::job::*;
     use crate::papers::job_file::DryRun;
@@ -15,6 +16,9 @@ pub fn declarations() -> String {
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{Chance, Currency, Day, Estimate, ExchangeRate, Mass, Millis, Minutes, Money};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
+    use crate::tables::checks::Condition;
+    use crate::tables::features::{Dimension, LimitKind, LimitSource};
+    use crate::tables::hazards::{Hazard, Step};
     let declarations = declarations![
         Id,
         Replica,
@@ -95,6 +99,23 @@ pub fn declarations() -> String {
         TotalsView,
         PurchaseView,
         WhyNot,
+        InspectView,
+        ProposedView,
+        AskedView,
+        OutcomeView,
+        MeasureView,
+        Reason,
+        ReasonFrom,
+        Verdict,
+        RouteLeft,
+        Condition,
+        Dimension,
+        LimitKind,
+        LimitSource,
+        CautionsView,
+        CautionView,
+        Hazard,
+        Step,
         Problem,
         Severity,
         Site,

@@ -15,7 +15,7 @@ fn of(kind: Kind) -> &'static [Kind] {
             &[Kind::Vehicle, Kind::Assembly, Kind::Part, Kind::Joint, Kind::Piece, Kind::Place, Kind::Purchase]
         }
         Kind::Cover => &[Kind::Quote],
-        Kind::Joint | Kind::Quote | Kind::Choice => &[Kind::Part],
+        Kind::Joint | Kind::Quote | Kind::Choice | Kind::Finding | Kind::Reading | Kind::Limit => &[Kind::Part],
         Kind::Mark => &[Kind::Photo],
         Kind::Slice => &[Kind::Note],
         _ => &[],
@@ -105,6 +105,13 @@ fn numbers() -> Vec<(Kind, Saying, i64, i64)> {
         (Kind::Job, Change::YearsKept, 1, 100),
         (Kind::Job, Change::TaxRate, 0, 10_000),
         (Kind::Job, |n| Change::Threshold(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
+        (Kind::Reading, Change::Measured, -10_000_000_000, 10_000_000_000),
+        (Kind::Instrument, Change::ZeroError, -10_000_000_000, 10_000_000_000),
+        (Kind::Instrument, Change::Resolution, 0, 1_000_000_000),
+        (Kind::Instrument, Change::Uncertainty, 0, 1_000_000_000),
+        (Kind::Instrument, Change::Coverage, 50, 1_000),
+        (Kind::Limit, Change::Least, -10_000_000_000, 10_000_000_000),
+        (Kind::Limit, Change::MachiningMost, -10_000_000_000, 10_000_000_000),
         (Kind::Quote, |n| Change::OwnTime(Minutes::new(n)), 0, 6_000_000),
         (Kind::Choice, |n| Change::HourValueThen(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
     ]

@@ -3,6 +3,8 @@
 use asfound_core::job::vocabulary::{Certainty, Route, Side, Triage};
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Entry, EntryId, FieldId, FieldName, Hash, Id, Kind, Op, Replica, Value};
+use asfound_core::tables::checks::LOOKS;
+use asfound_core::tables::families::FAMILIES;
 use proptest::prelude::*;
 
 /// How many records there are.
@@ -39,6 +41,10 @@ fn any_field() -> impl Strategy<Value = FieldId> {
         FieldName::Chosen,
         FieldName::Tag,
         FieldName::Number,
+        FieldName::Family,
+        FieldName::Question,
+        FieldName::Outcome,
+        FieldName::Feature,
     ]);
     prop_oneof![6 => known, 4 => shaping.prop_map(FieldName::id), 1 => any::<u16>().prop_map(FieldId)]
 }
@@ -49,6 +55,10 @@ fn words() -> Vec<String> {
     words.extend(Side::ALL.iter().map(|word| word.word().to_owned()));
     words.extend(Triage::ALL.iter().map(|word| word.word().to_owned()));
     words.extend(Certainty::ALL.iter().map(|word| word.word().to_owned()));
+    words.extend(FAMILIES.iter().map(|family| family.code.to_owned()));
+    words.extend(LOOKS.iter().flat_map(|look| look.outcomes).map(|outcome| outcome.code.to_owned()));
+    words.extend(LOOKS.iter().map(|look| look.code.to_owned()));
+    words.extend((0..RECORDS).map(|number| record(number).to_string()));
     words.extend(["EUR", "GBP", "gbp", "", "Box 12", "büchse", "\u{0}", "99999999999999999999"].map(str::to_owned));
     words
 }

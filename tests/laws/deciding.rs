@@ -9,8 +9,8 @@ use crate::garage::{Garage, any_steps};
 proptest! {
     #![proptest_config(cases(1_000))]
 
-    /// Standing is worked out from what is recorded, and nothing else: a decision that stands, else a first word, else
-    /// whether it is off.
+    /// Standing is worked out from what is recorded, and nothing else: a decision that stands or needs nobody, else a first word,
+    /// else whether it is off.
     /// Break: in `choice_of` leave out that a decision which was struck out does not hold.
     #[test]
     fn standing_is_worked_out(steps in any_steps(), words in prop::collection::vec(0_usize..9, 0..4)) {
@@ -19,6 +19,8 @@ proptest! {
             let change = match number {
                 0 => Change::Triage(Triage::Doubtful),
                 1 => Change::Off(false),
+                2 => Change::Family("seal".to_owned()),
+                3 => Change::SingleUse(true),
                 _ => continue,
             };
             let _ = garage.command(0, Command::Change { ids: vec![part], changes: vec![change], seen: None });
@@ -31,7 +33,10 @@ proptest! {
         for part in job.ids(Kind::Part) {
             let values = job.record_view(part).expect("a part").values;
             let choice = values.chosen.and_then(|choice| job.record_view(choice));
-            let worked_out = if choice.is_some_and(|choice| choice.kind == Kind::Choice && !choice.struck) {
+            let family = values.family.as_deref().and_then(asfound_core::tables::families::family);
+            let renewed = values.single_use.unwrap_or(family.is_some_and(|family| family.single_use));
+            let unasked = renewed && values.cannot_be_bought != Some(true);
+            let worked_out = if unasked || choice.is_some_and(|choice| choice.kind == Kind::Choice && !choice.struck) {
                 Standing::Decided
             } else if values.triage.is_some() {
                 Standing::Judged

@@ -120,6 +120,14 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
         Code::Missing => refused(|part| Command::Split { part, into: Vec::<SplitOff>::new() }),
         Code::NothingToUndo => refused(|_| Command::Undo { entry: EntryId { replica: replica(9), seq: 9 } }),
         Code::OtherJob => refused(|_| Command::Create { id: record(98), kind: Kind::Job, changes: vec![] }),
+        Code::NotAnAnswer => {
+            let changes = vec![Change::Question("spalls".to_owned()), Change::Outcome("purple".to_owned())];
+            refused(|_| Command::Create { id: record(98), kind: Kind::Finding, changes: changes.clone() })
+        }
+        Code::LimitCrossed => {
+            let changes = vec![Change::Least(2), Change::Most(1)];
+            refused(|_| Command::Create { id: record(98), kind: Kind::Limit, changes: changes.clone() })
+        }
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),
     })

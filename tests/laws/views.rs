@@ -4,6 +4,7 @@ use asfound_core::job::vocabulary::{Route, Standing};
 use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
 use asfound_core::quantity::Day;
 use asfound_core::record::Id;
+use asfound_core::tables::hazards::Step;
 
 pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Route, Group::Standing, Group::None];
 
@@ -13,6 +14,9 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
+    }
+    for step in Step::ALL.iter().copied() {
+        queries.push(Query::Cautions { step, part: None, assembly: None });
     }
     let parts = |query| Query::Parts(query);
     queries.push(parts(PartsQuery { struck: true, ..PartsQuery::default() }));
@@ -30,6 +34,9 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         );
         queries.push(Query::Cost { part: id, today: Day::parse("1999-12-31"), set: set.ok() });
         queries.push(Query::Cost { part: id, today: None, set: None });
+        queries.push(Query::Inspect { part: id });
+        queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
+        queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });
         queries.push(Query::History { id });
         queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));
         queries.push(parts(PartsQuery { place: Some(id), group: Group::Place, ..PartsQuery::default() }));

@@ -6,6 +6,8 @@ use asfound_core::costing::WhyNot;
 use asfound_core::job::vocabulary as words;
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Entry, EntryId, FieldId, FieldName, Hash, Id, Kind, Op, Replica, Value, chunk};
+use asfound_core::tables::features::{Dimension, LimitKind, LimitSource};
+use asfound_core::tables::hazards::Hazard;
 
 const CHUNK: &[u8] = include_bytes!("chunk-form-1.chunk");
 const NAME: &str = include_str!("chunk-form-1.name");
@@ -102,6 +104,7 @@ fn listing() -> String {
         "aim" words::Aim::ALL; "triage" words::Triage::ALL; "moment" words::Moment::ALL; "shot" words::Shot::ALL;
         "shape" words::Shape::ALL; "place" words::PlaceKind::ALL; "check" words::Check::ALL; "route" words::Route::ALL;
         "certainty" words::Certainty::ALL; "correctness" words::Correctness::ALL; "standing" words::Standing::ALL; "why-not" WhyNot::ALL;
+        "limit" LimitKind::ALL; "limit-source" LimitSource::ALL; "dimension" Dimension::ALL; "hazard" Hazard::ALL;
     }
     listing
 }

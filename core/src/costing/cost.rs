@@ -31,6 +31,8 @@ pub(super) struct Priced<'a> {
     pub(super) views: Vec<QuoteCost>,
     pub(super) chosen: Option<RecordView>,
     pub(super) overtaken: Option<Overtaken>,
+    /// It is decided, although nobody chose.
+    pub(super) unasked: bool,
 }
 
 impl Priced<'_> {
@@ -54,6 +56,11 @@ impl Priced<'_> {
     /// The quote that was chosen.
     pub(super) fn chosen_quote(&self) -> Option<Id> {
         self.chosen.as_ref().and_then(|choice| choice.values.quote)
+    }
+
+    /// The quote that counts for a decided part: the chosen one; the cheapest where it is decided unasked.
+    pub(super) fn decided_quote(&self) -> Option<Id> {
+        self.chosen_quote().or_else(|| self.cheapest().filter(|_| self.unasked))
     }
 }
 
@@ -92,7 +99,17 @@ pub(super) fn priced<'a>(job: &'a Job, part: Id, today: Option<Day>, set: Option
     let spreads = spreads_of(job, &items, &setting);
     let ranges = ranges(&setting, &spreads);
     let chosen = job.choice_of(part).and_then(|choice| job.record_view(choice));
-    let mut priced = Priced { items, setting, spreads, kits, best, views: Vec::new(), chosen, overtaken: None };
+    let mut priced = Priced {
+        items,
+        setting,
+        spreads,
+        kits,
+        best,
+        views: Vec::new(),
+        chosen,
+        overtaken: None,
+        unasked: job.is_decided_unasked(part),
+    };
     let all = costs.iter().zip(ranges).enumerate();
     priced.views = all.filter_map(|(at, (cost, range))| view(job, &priced, at, cost, range)).collect();
     let quote = priced.chosen_quote();
@@ -107,13 +124,15 @@ pub(crate) fn quote_now(job: &Job, part: Id, quote: Id) -> Option<QuoteCost> {
     priced(job, part, None, None).views.into_iter().find(|view| view.id == quote)
 }
 
-/// The chosen quote of a part as it is now, a kit without what others save by it: it is paid whole, however many parts it was
-/// chosen for. Nothing when none was chosen, or it was struck out since.
+/// The quote that counts for a decided part as it is now, a kit without what others save by it: it is paid whole, however many
+/// parts it was chosen for. Nothing when it is not decided, has no quote, or that was struck out since.
 #[must_use]
-pub(crate) fn chosen_now(job: &Job, part: Id) -> Option<QuoteCost> {
-    job.choice_of(part)?;
+pub(crate) fn decided_now(job: &Job, part: Id) -> Option<QuoteCost> {
+    if job.choice_of(part).is_none() && !job.is_decided_unasked(part) {
+        return None;
+    }
     let priced = priced(job, part, None, None);
-    priced.whole(priced.chosen_quote()?)
+    priced.whole(priced.decided_quote()?)
 }
 
 /// Whether a chosen quote is dearer than the cheapest by more than a threshold.
@@ -143,10 +162,9 @@ fn quoted(job: &Job, part: Id, today: Option<Day>) -> Quoted<'_> {
         },
         kits: Vec::new(),
     };
-    let Some(part_item) = job.item(part) else { return found };
     for id in ids {
         let Some(item) = job.item(id) else { continue };
-        let why = why_not(job, part_item, item, today);
+        let why = why_not(job, part, item, today);
         let Some(mut figures) = figures(job, id, item, why.is_none()) else { continue };
         if let Some(kit) = kits.iter().find(|kit| kit.quote == id) {
             let (saved, short) = shared(kit, part);

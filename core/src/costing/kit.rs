@@ -140,11 +140,9 @@ fn price(job: &Job, quote: Id, item: &Item) -> Option<i64> {
 
 /// The least price at which a part is bought singly.
 fn single(job: &Job, part: Id, today: Option<Day>) -> Option<i64> {
-    let part_item = job.item(part)?;
     let prices = job.children(Kind::Quote, FieldName::Of, part).filter_map(|quote| {
         let item = job.item(quote)?;
-        let is_single =
-            item.read(FieldName::Route) == Some(Route::Buy) && why_not(job, part_item, item, today).is_none();
+        let is_single = item.read(FieldName::Route) == Some(Route::Buy) && why_not(job, part, item, today).is_none();
         is_single.then(|| price(job, quote, item))?
     });
     prices.min()

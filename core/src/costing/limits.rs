@@ -1,3 +1,4 @@
+use crate::inspect::{ReasonFrom, Verdict, nature_of, verdict_if_touched};
 use crate::job::Job;
 use crate::job::vocabulary::{Aim, Correctness, Route};
 use crate::quantity::{Currency, Day, ExchangeRate, Money};
@@ -20,34 +21,68 @@ stored_enum! {
         Safety = "safety",
         /// It was valid until a day that is past.
         RunOut = "run-out",
+        /// The trade does not take this route with such a part.
+        NotInTrade = "not-in-trade",
+        /// It was judged to be scrap.
+        JudgedScrap = "judged-scrap",
+        /// It was judged to need work before it is used again.
+        NeedsRework = "needs-rework",
     }
 }
 
 /// Why a quote cannot be chosen; nothing when it can. Without a day nothing runs out.
-pub(super) fn why_not(job: &Job, part: &Item, quote: &Item, today: Option<Day>) -> Option<WhyNot> {
+pub(super) fn why_not(job: &Job, part: Id, quote: &Item, today: Option<Day>) -> Option<WhyNot> {
     let settings = job.settings();
     let route: Route = quote.read(FieldName::Route)?;
-    let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut | Route::Irreplaceable);
+    if !is_in_one_currency(quote, settings.currency) {
+        return Some(WhyNot::OtherCurrency);
+    }
     let reasons = [
-        (!is_in_one_currency(quote, settings.currency), WhyNot::OtherCurrency),
-        (part.is(FieldName::MissingFromStart) && works_on_old, WhyNot::NothingThere),
-        (part.is(FieldName::SingleUse) && matches!(route, Route::UseAgain), WhyNot::SingleUse),
-        (
-            part.is(FieldName::CannotBeBought) && matches!(route, Route::Buy | Route::Kit | Route::Exchange),
-            WhyNot::CannotBeBought,
-        ),
-        (part.is(FieldName::SafetyCritical) && route == Route::RepairHere, WhyNot::Safety),
         (quote.read(FieldName::Correctness).is_some_and(|offer| !reaches(offer, settings.aim)), WhyNot::BelowAim),
         (is_past(quote.read(FieldName::ValidUntil), today), WhyNot::RunOut),
     ];
-    reasons.into_iter().find_map(|(holds, why)| holds.then_some(why))
+    why_not_route(job, part, route).or_else(|| reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)))
+}
+
+/// Why no quote of a route can be chosen for a part: by what the part is, and by what it was judged to be.
+#[must_use]
+pub(crate) fn why_not_route(job: &Job, part: Id, route: Route) -> Option<WhyNot> {
+    let item = job.item(part)?;
+    let nature = nature_of(job, item);
+    let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut | Route::Irreplaceable);
+    let bought = matches!(route, Route::Buy | Route::Kit | Route::Exchange);
+    let reasons = [
+        (item.is(FieldName::MissingFromStart) && works_on_old, WhyNot::NothingThere),
+        (nature.single_use && route == Route::UseAgain, WhyNot::SingleUse),
+        (item.is(FieldName::CannotBeBought) && bought, WhyNot::CannotBeBought),
+        (nature.safety_critical && route == Route::RepairHere, WhyNot::Safety),
+        (nature.refuses(route), WhyNot::NotInTrade),
+    ];
+    reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)).or_else(|| judged_away(job, part, item, route))
+}
+
+/// Why what was found in a part rules a route out. What cannot be bought may still be worked on, whatever it looks like.
+fn judged_away(job: &Job, part: Id, item: &Item, route: Route) -> Option<WhyNot> {
+    let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut);
+    if !works_on_old {
+        return None;
+    }
+    let (verdict, reasons) = verdict_if_touched(job, part)?;
+    let found = reasons.iter().any(|reason| reason.from != ReasonFrom::SingleUse);
+    let kept = item.is(FieldName::CannotBeBought) && route != Route::UseAgain;
+    match verdict {
+        Verdict::Scrap if found && !kept => Some(WhyNot::JudgedScrap),
+        Verdict::Scrap | Verdict::Rework if found && route == Route::UseAgain => Some(WhyNot::NeedsRework),
+        _ => None,
+    }
 }
 
 /// Why a stored quote cannot be chosen; nothing when it can, or when it does not say its part and route.
 #[must_use]
 pub(crate) fn why_not_choose(job: &Job, quote: Id) -> Option<WhyNot> {
     let item = job.item_of(Kind::Quote, quote)?;
-    let part = job.item_of(Kind::Part, item.read(FieldName::Of)?)?;
+    let part: Id = item.read(FieldName::Of)?;
+    job.item_of(Kind::Part, part)?;
     why_not(job, part, item, None)
 }
 

@@ -19,7 +19,7 @@ mod what_if;
 
 pub use break_even::{BreakEven, break_even};
 pub use cost::cost;
-pub(crate) use cost::{chosen_now, quote_now};
+pub(crate) use cost::{decided_now, quote_now};
 pub use expected::{Cost, cheapest, costs};
 pub(crate) use figures::in_job_currency;
 pub use figures::{Figures, Terms};
@@ -28,7 +28,7 @@ pub use input::{Dial, Input, Setting};
 pub use interest::{a_year, present_value, worth_now};
 pub use kit::{CoverView, KitView};
 pub use limits::WhyNot;
-pub(crate) use limits::{PRICES, stray_price, why_not_choose};
+pub(crate) use limits::{PRICES, stray_price, why_not_choose, why_not_route};
 pub use spread::{Spread, open_with, ranges, spread_of};
 pub use starting::{StartingValues, starting_values};
 pub use totals::{PurchaseView, TotalsView, totals};

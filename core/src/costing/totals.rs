@@ -14,6 +14,8 @@ use crate::record::{FieldName, Id, Kind, in_order};
 pub struct TotalsView {
     /// Parts that are decided.
     pub decided: usize,
+    /// Of those, parts without a price: renewed whatever they look like, and no quote says for how much.
+    pub unpriced: usize,
     /// Parts that are open: with quotes or without.
     pub open: usize,
     /// Of those, parts that have a quote which may be chosen.
@@ -59,6 +61,7 @@ pub fn totals(job: &Job, today: Option<Day>) -> TotalsView {
     let nothing = Money::from_minor(0, currency);
     let mut totals = TotalsView {
         decided: 0,
+        unpriced: 0,
         open: 0,
         quoted: 0,
         cash: nothing,
@@ -76,7 +79,7 @@ pub fn totals(job: &Job, today: Option<Day>) -> TotalsView {
     let (mut lines, mut guesses) = (0.0, 0.0);
     for part in job.standing_ids(Kind::Part) {
         let view = priced(job, part, today, None);
-        let chosen = view.chosen_quote();
+        let chosen = view.decided_quote();
         let counted = chosen.or(view.cheapest()).and_then(|id| view.views.iter().find(|quote| quote.id == id));
         if let Some(quote) = counted {
             let size: f64 = quote.lines.iter().map(|line| line.amount.minor.abs()).sum();
@@ -84,12 +87,13 @@ pub fn totals(job: &Job, today: Option<Day>) -> TotalsView {
             guesses += size * quote.guessed;
         }
         let Some(quote) = counted.filter(|_| chosen.is_some()) else {
-            if chosen.is_some() {
-                totals.decided += 1
+            if chosen.is_some() || view.unasked {
+                totals.decided += 1;
+                totals.unpriced += usize::from(chosen.is_none());
             } else {
-                totals.open += 1
+                totals.open += 1;
             }
-            totals.quoted += usize::from(counted.is_some());
+            totals.quoted += usize::from(counted.is_some() && !view.unasked);
             totals.open_present = totals.open_present.plus_minor(counted.map_or(0.0, |quote| quote.present.minor));
             continue;
         };

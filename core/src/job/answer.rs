@@ -1,8 +1,10 @@
 use super::query::Query;
 use super::troubles;
 use super::view::{HeadView, ProblemsView, View};
+use super::vocabulary::Standing;
 use super::whole::Job;
 use crate::costing;
+use crate::inspect;
 use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
 
@@ -28,6 +30,10 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             part.map(|part| View::Cost(Box::new(costing::cost(job, part, *today, set.as_ref()))))
         }
         Query::Totals { today } => Some(View::Totals(Box::new(costing::totals(job, *today)))),
+        Query::Inspect { part } => inspect::inspect(job, *part).map(|view| View::Inspect(Box::new(view))),
+        Query::Cautions { step, part, assembly } => {
+            Some(View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
+        }
         Query::Places => Some(View::Places(job.places_view())),
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),
@@ -57,7 +63,7 @@ impl Job {
             settings: self.settings(),
             vehicles: self.vehicles(),
             parts: self.standing_ids(Kind::Part).count(),
-            undecided: self.standing_ids(Kind::Part).filter(|part| self.choice_of(*part).is_none()).count(),
+            undecided: self.standing_ids(Kind::Part).filter(|part| self.standing(*part) != Standing::Decided).count(),
             photos: self.standing_ids(Kind::Photo).count(),
             entries: self.record().len(),
             photos_since: self.standing_ids(Kind::Photo).filter(since).count(),

@@ -11,6 +11,8 @@ use super::vocabulary::{
 use crate::quantity::bounds::{self, Bound};
 use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
 use crate::record::{FieldName, Hash, Held, Id, Item, Kind, Stored, Value};
+use crate::tables::features::{Dimension, LimitKind, LimitSource};
+use crate::tables::hazards::Hazard;
 
 struct OneMember;
 
@@ -147,6 +149,12 @@ changes! {
     valid_until: ValidUntil(Day), wait: Wait(i64), cash_least: CashLeast(Money), cash_most: CashMost(Money),
     own_time_least: OwnTimeLeast(Minutes), own_time_most: OwnTimeMost(Minutes), chance_least: ChanceLeast(Chance),
     chance_most: ChanceMost(Chance), life_least: LifeLeast(i64), life_most: LifeMost(i64), part: Part(Id),
+    pair: Pair(bool), question: Question(String), outcome: Outcome(String), finding: Finding(Id),
+    feature: Feature(String), spot: Spot(String), measured: Measured(i64), instrument: Instrument(Id),
+    zero_error: ZeroError(i64), resolution: Resolution(i64), uncertainty: Uncertainty(i64), coverage: Coverage(i64),
+    limit_kind: LimitKind(LimitKind), least: Least(i64), most: Most(i64), machining_least: MachiningLeast(i64),
+    machining_most: MachiningMost(i64), as_new: AsNew(i64), limit_source: LimitSource(LimitSource),
+    dimension: Dimension(Dimension), hazard: Hazard(Hazard),
 }
 
 impl Change {
@@ -166,6 +174,8 @@ impl Change {
             | Self::Within(id)
             | Self::Quote(id)
             | Self::Fallback(id)
+            | Self::Finding(id)
+            | Self::Instrument(id)
             | Self::Part(id) => Some(*id),
             _ => None,
         }
@@ -216,6 +226,15 @@ impl Change {
             Self::Length(bytes) => (bounds::BYTES, *bytes),
             Self::Lasts(lasts) => (bounds::SOUND, *lasts),
             Self::Order(order) => (bounds::ORDER, *order),
+            Self::Measured(value)
+            | Self::ZeroError(value)
+            | Self::Least(value)
+            | Self::Most(value)
+            | Self::MachiningLeast(value)
+            | Self::MachiningMost(value)
+            | Self::AsNew(value) => (bounds::READING, *value),
+            Self::Resolution(value) | Self::Uncertainty(value) => (bounds::UNCERTAINTY, *value),
+            Self::Coverage(value) => (bounds::COVERAGE, *value),
             Self::X(share) | Self::Y(share) | Self::Dx(share) | Self::Dy(share) => (bounds::SHARE, *share),
             Self::Name(text)
             | Self::Remark(text)
@@ -231,6 +250,10 @@ impl Change {
             | Self::MediaType(text)
             | Self::Text(text)
             | Self::From(text)
+            | Self::Question(text)
+            | Self::Outcome(text)
+            | Self::Feature(text)
+            | Self::Spot(text)
             | Self::Who(text) => (bounds::TEXT, i64::try_from(text.len()).unwrap_or(i64::MAX)),
             _ => return None,
         })

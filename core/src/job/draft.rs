@@ -5,6 +5,7 @@ use super::command::{Context, Seen};
 use super::whole::Job;
 use crate::problem::{Code, Hint, Problem, Severity};
 use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
+use crate::tables;
 
 /// An entry that is being put together: what it would write, and what is wrong with it.
 pub(super) struct Draft<'a> {
@@ -87,6 +88,11 @@ impl<'a> Draft<'a> {
                 self.write(id, change, over);
             }
         }
+        match kind {
+            Kind::Finding => self.check_answer(id),
+            Kind::Limit => self.check_limit(id),
+            _ => {}
+        }
     }
 
     /// Whether a change may be written; if not, a problem says why.
@@ -103,6 +109,32 @@ impl<'a> Draft<'a> {
         }
         self.check_target(id, kind, change);
         self.problems.len() == before
+    }
+
+    /// Refuses an answer that its question does not have.
+    fn check_answer(&mut self, id: Id) {
+        let question: String = self.read(id, FieldName::Question).unwrap_or_default();
+        let Some(outcome) = self.read::<String>(id, FieldName::Outcome) else { return };
+        let outcomes = match tables::checks::look(&question) {
+            Some(look) => look.outcomes,
+            None => tables::checks::OWN_OUTCOMES,
+        };
+        if outcomes.iter().all(|one| one.code != outcome) {
+            let problem = Problem::error(Code::NotAnAnswer).at(id).field(FieldName::Outcome).hint(Hint::CorrectValue);
+            self.refuse(problem.value("question", question).value("outcome", outcome));
+        }
+    }
+
+    /// Refuses a limit that nothing can keep.
+    fn check_limit(&mut self, id: Id) {
+        let crossed = |draft: &Self, least, most| {
+            draft.read::<i64>(id, least).zip(draft.read::<i64>(id, most)).is_some_and(|(least, most)| least > most)
+        };
+        if crossed(self, FieldName::Least, FieldName::Most)
+            || crossed(self, FieldName::MachiningLeast, FieldName::MachiningMost)
+        {
+            self.refuse(Problem::error(Code::LimitCrossed).at(id).field(FieldName::Least).hint(Hint::CorrectValue));
+        }
     }
 
     /// Refuses a change that points at nothing, at a record of the wrong kind, or back at itself.

@@ -1,6 +1,7 @@
 use super::view::{PartLine, PartView};
-use super::vocabulary::{Route, Side, Standing};
+use super::vocabulary::{Route, Side, Standing, Triage};
 use super::whole::Job;
+use crate::inspect;
 use crate::record::{FieldName, Id, Item, Kind};
 
 impl Job {
@@ -15,19 +16,35 @@ impl Job {
         (self.kind(choice) == Some(Kind::Choice) && !self.is_struck(choice)).then_some(choice)
     }
 
-    /// The route chosen for a part.
+    /// The route of a decided part: the chosen one; for what is renewed whatever it looks like, buying.
     #[must_use]
     pub fn route_of(&self, part: Id) -> Option<Route> {
-        self.item(self.choice_of(part)?)?.read(FieldName::Route)
+        match self.choice_of(part) {
+            Some(choice) => self.item(choice)?.read(FieldName::Route),
+            None => self.is_decided_unasked(part).then_some(Route::Buy),
+        }
+    }
+
+    /// Whether a part is decided although nobody chose: it is renewed whatever it looks like, and can be bought.
+    #[must_use]
+    pub fn is_decided_unasked(&self, part: Id) -> bool {
+        let Some(item) = self.item_of(Kind::Part, part) else { return false };
+        self.choice_of(part).is_none()
+            && !item.is(FieldName::CannotBeBought)
+            && inspect::nature_of(self, item).single_use
     }
 
     /// Where a part stands: worked out, never set by hand.
     #[must_use]
     pub fn standing(&self, part: Id) -> Standing {
         let item = self.item(part);
-        if self.choice_of(part).is_some() {
+        let is_judged = || {
+            item.is_some_and(|item| item.read::<Triage>(FieldName::Triage).is_some())
+                || self.children(Kind::Finding, FieldName::Of, part).next().is_some()
+        };
+        if self.choice_of(part).is_some() || self.is_decided_unasked(part) {
             Standing::Decided
-        } else if item.is_some_and(|item| item.read::<super::vocabulary::Triage>(FieldName::Triage).is_some()) {
+        } else if is_judged() {
             Standing::Judged
         } else if item.is_some_and(|item| item.is(FieldName::Off)) {
             Standing::Off

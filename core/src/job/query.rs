@@ -4,6 +4,7 @@ use super::vocabulary::{Route, Standing};
 use crate::costing::WhatIf;
 use crate::quantity::Day;
 use crate::record::Id;
+use crate::tables::hazards::Step;
 
 /// A question. It never changes anything.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -51,6 +52,22 @@ pub enum Query {
         /// Which day it is, as in `cost`.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         today: Option<Day>,
+    },
+    /// A part under judgement: check-list, measures, what they come to, what they leave to choose from.
+    Inspect {
+        /// Which part.
+        part: Id,
+    },
+    /// What can hurt whoever works on a part, on an assembly, or on the whole job.
+    Cautions {
+        /// Where in the work one stands.
+        step: Step,
+        /// One part.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        part: Option<Id>,
+        /// Else one assembly, with its parts.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        assembly: Option<Id>,
     },
     /// All places, each after the one it is within.
     Places,

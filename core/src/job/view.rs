@@ -6,6 +6,7 @@ use super::change::{Change, Values};
 use super::command::Seen;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
 use crate::costing::{CostView, TotalsView};
+use crate::inspect::{CautionsView, InspectView};
 use crate::problem::Problem;
 use crate::quantity::{Currency, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
@@ -31,6 +32,10 @@ pub enum View {
     Cost(Box<CostView>),
     /// To [`Query::Totals`](super::Query::Totals).
     Totals(Box<TotalsView>),
+    /// To [`Query::Inspect`](super::Query::Inspect).
+    Inspect(Box<InspectView>),
+    /// To [`Query::Cautions`](super::Query::Cautions).
+    Cautions(CautionsView),
     /// To [`Query::Places`](super::Query::Places).
     Places(PlacesView),
     /// To [`Query::Problems`](super::Query::Problems): the problems stand beside every answer.

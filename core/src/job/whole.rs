@@ -256,7 +256,7 @@ fn rivals_of(item: &Item, links: &[(FieldName, Id)]) -> Vec<Id> {
 }
 
 /// The fields that point at another record.
-const POINTING: [FieldName; 13] = [
+const POINTING: [FieldName; 15] = [
     FieldName::Device,
     FieldName::Vehicle,
     FieldName::Inside,
@@ -270,6 +270,8 @@ const POINTING: [FieldName; 13] = [
     FieldName::Quote,
     FieldName::Fallback,
     FieldName::Part,
+    FieldName::Finding,
+    FieldName::Instrument,
 ];
 
 impl Job {
@@ -286,6 +288,8 @@ impl Job {
             Change::Joint(_) => &[Kind::Joint],
             Change::Quote(_) | Change::Fallback(_) => &[Kind::Quote],
             Change::Part(_) => &[Kind::Part],
+            Change::Finding(_) => &[Kind::Finding],
+            Change::Instrument(_) => &[Kind::Instrument],
             Change::Of(_) => Self::targets_of(holder),
             _ => &[],
         }
@@ -297,7 +301,7 @@ impl Job {
             Kind::Photo | Kind::Note => {
                 &[Kind::Part, Kind::Assembly, Kind::Joint, Kind::Piece, Kind::Place, Kind::Vehicle, Kind::Purchase]
             }
-            Kind::Joint | Kind::Quote | Kind::Choice => &[Kind::Part],
+            Kind::Joint | Kind::Quote | Kind::Choice | Kind::Finding | Kind::Reading | Kind::Limit => &[Kind::Part],
             Kind::Cover => &[Kind::Quote],
             Kind::Mark => &[Kind::Photo],
             Kind::Slice => &[Kind::Note],

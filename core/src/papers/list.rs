@@ -228,7 +228,7 @@ fn row(job: &Job, part: PartView) -> Row {
 }
 
 fn decision(job: &Job, part: Id) -> Option<Decision> {
-    let choice = job.item(job.choice_of(part)?)?;
+    let Some(choice) = job.choice_of(part).and_then(|choice| job.item(choice)) else { return unasked(job, part) };
     let cash: Option<Money> = choice.read(FieldName::Cash);
     let hour_value: Option<Money> = choice.read(FieldName::HourValueThen);
     let currency = hour_value.or(cash).map_or_else(|| job.settings().currency, |money| money.currency);
@@ -240,6 +240,20 @@ fn decision(job: &Job, part: Id) -> Option<Decision> {
         cash,
         own_time: choice.read(FieldName::OwnTime).unwrap_or_default(),
         expected: expected.filter(|minor| minor.is_finite()).map(|minor| rounded(minor, currency)),
+    })
+}
+
+/// A part that is decided although nobody chose: it says its route, and its quote where there is one; no figures of a day.
+fn unasked(job: &Job, part: Id) -> Option<Decision> {
+    let route = job.route_of(part)?;
+    let now = crate::costing::decided_now(job, part);
+    Some(Decision {
+        quote: now.as_ref().map(|now| now.id),
+        route: Some(now.as_ref().map_or(route, |now| now.route)),
+        from: now.and_then(|now| now.from).unwrap_or_default(),
+        cash: None,
+        own_time: Minutes::default(),
+        expected: None,
     })
 }
 

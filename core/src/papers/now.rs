@@ -1,7 +1,7 @@
 use super::figures;
 use super::list::rounded;
 use super::words::PaperWords;
-use crate::costing::{PRICES, chosen_now, in_job_currency};
+use crate::costing::{PRICES, decided_now, in_job_currency};
 use crate::job::Job;
 use crate::quantity::{Currency, Day, ExchangeRate, Minutes, Money};
 use crate::record::{FieldName, Id};
@@ -116,9 +116,9 @@ impl Prices {
 }
 
 impl Now {
-    /// The chosen quote of a part; nothing when none was chosen, or the quote was struck out.
+    /// The quote that counts for a decided part; nothing when it is not decided or has none.
     pub(super) fn of(job: &Job, part: Id) -> Option<Self> {
-        let cost = chosen_now(job, part)?;
+        let cost = decided_now(job, part)?;
         let item = job.item(cost.id)?;
         let currency = job.settings().currency;
         let entered = PRICES.map(|field| item.read::<Money>(field));

@@ -41,6 +41,20 @@ stored_enum! {
         Cover = "cover",
         /// Something bought, with its receipt.
         Purchase = "purchase",
+        /// What was seen in a part: the answer to a question of its check-list.
+        Finding = "finding",
+        /// What was measured in a part.
+        Reading = "reading",
+        /// What a measure of a part may be.
+        Limit = "limit",
+        /// What is measured with.
+        Instrument = "instrument",
+        /// A family of parts of the user's own.
+        OwnFamily = "own-family",
+        /// A question of the user's own.
+        OwnCheck = "own-check",
+        /// A caution that was read and acknowledged.
+        Caution = "caution",
     }
 }
 
@@ -164,11 +178,11 @@ fields! {
     /// How heavy it is, in grams.
     56 Mass "mass" on (Part);
     /// Which family it is of.
-    57 Family "family" on (Part);
+    57 Family "family" on (Part OwnCheck);
     /// Where it lies.
     58 Place "place" on (Part Joint);
     /// Renewed whatever it looks like.
-    59 SingleUse "single_use" on (Part);
+    59 SingleUse "single_use" on (Part OwnFamily);
     /// No replacement is to be had.
     60 CannotBeBought "cannot_be_bought" on (Part);
     /// It was not there when the work began.
@@ -192,7 +206,9 @@ fields! {
     /// The decision that holds.
     70 Chosen "chosen" on (Part);
     /// Brakes, steering, wheels, seat belts: somebody can be hurt when it breaks.
-    71 SafetyCritical "safety_critical" on (Part);
+    71 SafetyCritical "safety_critical" on (Part OwnFamily);
+    /// Renewed on both sides of an axle together.
+    72 Pair "pair" on (Part OwnFamily);
 
     /// The bag it is kept in.
     75 Bag "bag" on (Joint);
@@ -204,7 +220,7 @@ fields! {
     78 Size "size" on (Piece);
 
     /// What it is of: the part of a photo, the photo of a mark.
-    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover);
+    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover Finding Reading Limit);
     /// Before, off, after.
     82 Moment "moment" on (Photo);
     /// What the photo was taken for.
@@ -218,7 +234,7 @@ fields! {
     /// Which form the bytes have.
     87 MediaType "media_type" on (Photo Slice);
     /// When it was taken, said or decided.
-    88 Taken "taken" on (Photo Note Choice Before Purchase);
+    88 Taken "taken" on (Photo Note Choice Before Purchase Finding Reading Caution);
     /// Ring or arrow.
     89 Shape "shape" on (Mark);
     /// Centre of a ring, tip of an arrow: parts of ten thousand of the width.
@@ -230,7 +246,7 @@ fields! {
     /// The same of the height.
     93 Dy "dy" on (Mark);
     /// What was written or found.
-    94 Text "text" on (Note Before);
+    94 Text "text" on (Note Before Reading Limit OwnCheck);
     /// How long it lasts, in milliseconds.
     95 Lasts "lasts" on (Slice);
 
@@ -242,10 +258,10 @@ fields! {
     /// What was looked at.
     98 Check "check" on (Before Photo);
     /// It was left out on purpose.
-    99 Skipped "skipped" on (Before);
+    99 Skipped "skipped" on (Before Finding);
 
     /// What happens to the part.
-    100 Route "route" on (Quote Choice Purchase);
+    100 Route "route" on (Quote Choice Purchase OwnFamily);
     /// Cash.
     101 Cash "cash" on (Quote Choice Purchase);
     /// Own hours, in minutes.
@@ -265,7 +281,7 @@ fields! {
     /// The quote that was chosen.
     109 Quote "quote" on (Choice);
     /// Who decided.
-    110 Who "who" on (Choice);
+    110 Who "who" on (Choice Finding Reading Caution);
     /// The value of an hour at the time.
     111 HourValueThen "hour_value_then" on (Choice);
     /// What it was worth over the years at the time, in minor units.
@@ -316,4 +332,45 @@ fields! {
     134 LifeMost "life_most" on (Quote);
     /// The part that a kit covers, or that something was bought for.
     135 Part "part" on (Cover Purchase);
+
+    /// Which question was answered: a code of the tables, or the id of a question of the user's own.
+    140 Question "question" on (Finding);
+    /// The answer.
+    141 Outcome "outcome" on (Finding);
+    /// The finding that a photo shows.
+    142 Finding "finding" on (Photo);
+    /// What is measured: a code of the tables, or the user's own word.
+    143 Feature "feature" on (Reading Limit);
+    /// Where it was measured: the place and the plane.
+    144 Spot "spot" on (Reading);
+    /// What was read off, in the unit of its dimension: nanometres, millinewtons, or a count.
+    145 Measured "measured" on (Reading);
+    /// What it was measured with.
+    146 Instrument "instrument" on (Reading);
+    /// What the instrument shows where it should show nothing, in nanometres; subtracted first.
+    147 ZeroError "zero_error" on (Reading Instrument);
+    /// The least step that it shows, in nanometres.
+    148 Resolution "resolution" on (Instrument);
+    /// The uncertainty that is stated for it, in nanometres.
+    149 Uncertainty "uncertainty" on (Instrument);
+    /// The coverage factor of that uncertainty, in hundredths.
+    150 Coverage "coverage" on (Instrument);
+    /// Which kind of limit it is.
+    151 LimitKind "limit_kind" on (Limit);
+    /// The least that it may be.
+    152 Least "least" on (Limit);
+    /// The most that it may be.
+    153 Most "most" on (Limit);
+    /// The least that it may be after machining.
+    154 MachiningLeast "machining_least" on (Limit);
+    /// The most that it may be after machining.
+    155 MachiningMost "machining_most" on (Limit);
+    /// What it was when new.
+    156 AsNew "as_new" on (Limit);
+    /// Where the limit comes from.
+    157 LimitSource "limit_source" on (Limit);
+    /// What it is measured in.
+    158 Dimension "dimension" on (Limit);
+    /// Which hazard.
+    159 Hazard "hazard" on (Caution);
 }

@@ -40,12 +40,12 @@ export type Held = EntryId[];
 /**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -237,7 +237,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -671,6 +671,90 @@ export interface Values {
      *
      */
     part?: Id;
+    /**
+     *
+     */
+    pair?: boolean;
+    /**
+     *
+     */
+    question?: string;
+    /**
+     *
+     */
+    outcome?: string;
+    /**
+     *
+     */
+    finding?: Id;
+    /**
+     *
+     */
+    feature?: string;
+    /**
+     *
+     */
+    spot?: string;
+    /**
+     *
+     */
+    measured?: number;
+    /**
+     *
+     */
+    instrument?: Id;
+    /**
+     *
+     */
+    zero_error?: number;
+    /**
+     *
+     */
+    resolution?: number;
+    /**
+     *
+     */
+    uncertainty?: number;
+    /**
+     *
+     */
+    coverage?: number;
+    /**
+     *
+     */
+    limit_kind?: LimitKind;
+    /**
+     *
+     */
+    least?: number;
+    /**
+     *
+     */
+    most?: number;
+    /**
+     *
+     */
+    machining_least?: number;
+    /**
+     *
+     */
+    machining_most?: number;
+    /**
+     *
+     */
+    as_new?: number;
+    /**
+     *
+     */
+    limit_source?: LimitSource;
+    /**
+     *
+     */
+    dimension?: Dimension;
+    /**
+     *
+     */
+    hazard?: Hazard;
 }
 
 /**
@@ -731,7 +815,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
 
 /**
  * Which parts, and how they are listed.
@@ -783,7 +867,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1764,6 +1848,10 @@ export interface TotalsView {
      */
     decided: number;
     /**
+     * Of those, parts without a price: renewed whatever they look like, and no quote says for how much.
+     */
+    unpriced: number;
+    /**
      * Parts that are open: with quotes or without.
      */
     open: number;
@@ -1834,7 +1922,301 @@ export interface PurchaseView {
 /**
  * Why a quote cannot be chosen.
  */
-export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out";
+export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out" | "not-in-trade" | "judged-scrap" | "needs-rework";
+
+/**
+ * One part under judgement.
+ */
+export interface InspectView {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Its family: a code of the tables, or the id of one of the user's own.
+     */
+    family?: string;
+    /**
+     * The name of the family, where it is one of the user's own.
+     */
+    own_family?: string;
+    /**
+     * Families that its name suggests, likeliest first, while none is said.
+     */
+    proposed: ProposedView[];
+    /**
+     * Families of the user's own, in order of name.
+     */
+    own_families: RecordView[];
+    /**
+     * Renewed whatever it looks like.
+     */
+    single_use: boolean;
+    /**
+     * Both sides of an axle together.
+     */
+    pair: boolean;
+    /**
+     * Kept and renewed together with what it was matched to.
+     */
+    matched: boolean;
+    /**
+     * Somebody can be hurt when it breaks.
+     */
+    safety_critical: boolean;
+    /**
+     * The questions in order, with what was answered.
+     */
+    asked: AskedView[];
+    /**
+     * The first question that has neither an answer nor was left out, by its place in `asked`.
+     */
+    next?: number;
+    /**
+     * What is measured, with its limits, readings and proof.
+     */
+    measures: MeasureView[];
+    /**
+     * What it comes to.
+     */
+    verdict: Verdict;
+    /**
+     * What speaks for that, worst first.
+     */
+    reasons: Reason[];
+    /**
+     * Every route, with why it is not left.
+     */
+    routes: RouteLeft[];
+    /**
+     * It stays on the shelf as a pattern, until its replacement has been compared with it.
+     */
+    keep_as_pattern: boolean;
+    /**
+     * The same part on the other side.
+     */
+    other_side?: PartLine;
+    /**
+     * What the other side comes to.
+     */
+    other_verdict?: Verdict;
+    /**
+     * Parts that are decided together with it.
+     */
+    together: Id[];
+}
+
+/**
+ * A family that a name suggests.
+ */
+export interface ProposedView {
+    /**
+     * Its code, or the id of one of the user's own.
+     */
+    family: string;
+    /**
+     * The user said so of a part of that name before.
+     */
+    learnt: boolean;
+}
+
+/**
+ * A question with what was answered.
+ */
+export interface AskedView {
+    /**
+     * Its code, or the id of the user's own.
+     */
+    question: string;
+    /**
+     * Its words, where it is the user's own.
+     */
+    text?: string;
+    /**
+     * What may be answered, best first.
+     */
+    outcomes: OutcomeView[];
+    /**
+     * The standard that names the damage.
+     */
+    standard?: string;
+    /**
+     * What was answered.
+     */
+    answer?: string;
+    /**
+     * It was left out.
+     */
+    skipped: boolean;
+    /**
+     * The record of the answer.
+     */
+    finding?: RecordView;
+    /**
+     * Photos that show it.
+     */
+    photos: PhotoView[];
+    /**
+     * What was answered on the other side.
+     */
+    other_side?: string;
+}
+
+/**
+ * One answer with what it means.
+ */
+export interface OutcomeView {
+    /**
+     * Its code.
+     */
+    code: string;
+    /**
+     * What it means.
+     */
+    condition: Condition;
+}
+
+/**
+ * A measure of a part, with its limits and readings.
+ */
+export interface MeasureView {
+    /**
+     * What is measured: a code of the tables, or the user's own word.
+     */
+    feature: string;
+    /**
+     * In what.
+     */
+    dimension: Dimension;
+    /**
+     * Which kind of limit it has.
+     */
+    kind: LimitKind;
+    /**
+     * Its limit.
+     */
+    limit?: RecordView;
+    /**
+     * A usual limit, that nobody has confirmed for this vehicle.
+     */
+    usual?: number;
+    /**
+     * Its readings, earliest first.
+     */
+    readings: RecordView[];
+    /**
+     * The readings of the other side.
+     */
+    other_side: RecordView[];
+}
+
+/**
+ * One thing that speaks for a verdict.
+ */
+export interface Reason {
+    /**
+     * What it comes from.
+     */
+    from: ReasonFrom;
+    /**
+     * The question or feature, by code or id; empty for what comes from the part itself.
+     */
+    about: string;
+    /**
+     * What was answered or proved there: a code.
+     */
+    outcome: string;
+    /**
+     * What that means.
+     */
+    condition: Condition;
+}
+
+/**
+ * Where a reason comes from.
+ */
+export type ReasonFrom = "single-use" | "question" | "measure" | "triage";
+
+/**
+ * What looking and measuring come to.
+ */
+export type Verdict = "fit" | "rework" | "scrap" | "not-known";
+
+/**
+ * A route, and whether the judgement leaves it.
+ */
+export interface RouteLeft {
+    /**
+     * Which.
+     */
+    route: Route;
+    /**
+     * Why it is not left; left out when it is.
+     */
+    why?: WhyNot;
+    /**
+     * The usual one when a part of its family is not used again.
+     */
+    usual: boolean;
+}
+
+/**
+ * What an outcome means for using the part again.
+ */
+export type Condition = "sound" | "doubtful" | "rework" | "scrap";
+
+/**
+ * What is measured in: each has one unit in which it is kept.
+ */
+export type Dimension = "length" | "force" | "number";
+
+/**
+ * What kind of limit a measure has.
+ */
+export type LimitKind = "minimum" | "maximum" | "range" | "difference" | "size";
+
+/**
+ * Where a limit comes from.
+ */
+export type LimitSource = "manual" | "usual" | "own";
+
+/**
+ * What can hurt whoever works on something.
+ */
+export interface CautionsView {
+    /**
+     * In the order of the hazards.
+     */
+    cautions: CautionView[];
+}
+
+/**
+ * One hazard that is in hand.
+ */
+export interface CautionView {
+    /**
+     * Which.
+     */
+    hazard: Hazard;
+    /**
+     * What brings it about: parts, then the assembly, in order of id.
+     */
+    because: Id[];
+    /**
+     * Where it was read and acknowledged, once for the whole job.
+     */
+    acknowledged?: RecordView;
+}
+
+/**
+ * A hazard of the work.
+ */
+export type Hazard = "vehicle-falls" | "stored-spring" | "asbestos" | "dust" | "isocyanates" | "solvents" | "burnt-rubber" | "pressurised" | "safety-parts" | "embrittlement" | "metal-fume" | "battery" | "lifting" | "phosgene" | "tanks" | "exhaust-gas" | "caustic" | "split-rims" | "injection" | "radium";
+
+/**
+ * Where in the work one stands.
+ */
+export type Step = "take-apart" | "judge" | "route" | "refit";
 
 /**
  * One thing that is wrong: a stable code, how bad, where, with which values, and what would help.
@@ -1888,7 +2270,7 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed";
 
 /**
  * What would help; each has its sentence at the edge.

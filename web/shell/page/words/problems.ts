@@ -41,9 +41,11 @@ const happened: Record<Code, Sentence> = {
   'not-ours': () => 'This is not a file of asfound.',
   'blob-missing': () => 'A photo or sound named in the record is not on this device.',
   'other-job': () => 'The file holds another job.',
+  'not-an-answer': () => 'That is not one of the answers to this question.',
+  'limit-crossed': () => 'The least of the limit is more than its most.',
 };
 
-const errors = new Set<Code>(['unknown-record', 'wrong-kind', 'id-taken', 'out-of-bounds', 'missing', 'nothing-to-undo', 'not-ours', 'other-job']);
+const errors = new Set<Code>(['unknown-record', 'wrong-kind', 'id-taken', 'out-of-bounds', 'missing', 'nothing-to-undo', 'not-ours', 'other-job', 'not-an-answer', 'limit-crossed']);
 
 const safe: Partial<Record<Code, string>> = {
   conflict: 'Both values are kept.',
@@ -87,5 +89,5 @@ export const problems = (trade: Vocabulary) => ({
   retag: 'New tag for this one', retagLabel: 'Tag', retagged: (n: string) => `Tag is ${n} now`, retagWrong: 'Give a free number, from 1.',
   conflicts: 'Two values', others: 'Other', count: (n: number) => number(n),
   moveOut: (name: string) => `Take ${name} out`, movedOut: (name: string) => `${name} taken out of the circle`, bring: 'Bring back', brought: 'Brought back',
-  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase' },
+  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase', finding: 'Finding', reading: 'Reading', limit: 'Limit', instrument: 'Instrument', 'own-family': 'Family', 'own-check': 'Question', caution: 'Caution' },
 });

@@ -1,0 +1,176 @@
+use std::collections::BTreeSet;
+
+use serde::{Deserialize, Serialize};
+
+use super::checklist::findings;
+use super::nature::nature;
+use crate::job::{Job, RecordView};
+use crate::quantity::Mass;
+use crate::record::{FieldName, Id, Kind};
+use crate::tables::hazards::{Hazard, Step, TRIGGERS, Trigger};
+
+/// What can hurt whoever works on something.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct CautionsView {
+    /// In the order of the hazards.
+    pub cautions: Vec<CautionView>,
+}
+
+/// One hazard that is in hand.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct CautionView {
+    /// Which.
+    pub hazard: Hazard,
+    /// What brings it about: parts, then the assembly, in order of id.
+    pub because: Vec<Id>,
+    /// Where it was read and acknowledged, once for the whole job.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub acknowledged: Option<RecordView>,
+}
+
+/// What is in hand at a step: an assembly, a part, or the whole job.
+struct InHand<'a> {
+    job: &'a Job,
+    year: Option<i64>,
+    vehicles: String,
+}
+
+/// The hazards at a step of the work: of one part, else of one assembly with its parts, else of the whole job.
+#[must_use]
+pub fn cautions(job: &Job, step: Step, part: Option<Id>, assembly: Option<Id>) -> CautionsView {
+    let hand = InHand::of(job);
+    let (parts, assemblies): (Vec<Id>, Vec<Id>) = match (part, assembly) {
+        (Some(part), _) => {
+            (vec![part], job.item(part).and_then(|item| item.read(FieldName::Assembly)).into_iter().collect())
+        }
+        (None, Some(assembly)) => (job.children(Kind::Part, FieldName::Assembly, assembly).collect(), vec![assembly]),
+        (None, None) => (job.standing_ids(Kind::Part).collect(), job.standing_ids(Kind::Assembly).collect()),
+    };
+    let acknowledged = acknowledged(job);
+    let view = |hazard: &Hazard| {
+        let because = hand.because(*hazard, step, &parts, &assemblies);
+        (!because.is_empty()).then(|| CautionView {
+            hazard: *hazard,
+            because,
+            acknowledged: acknowledged
+                .iter()
+                .find(|(known, _)| known == hazard)
+                .and_then(|(_, id)| job.record_view(*id)),
+        })
+    };
+    CautionsView { cautions: Hazard::ALL.iter().filter_map(view).collect() }
+}
+
+/// The hazards of one part that concern whoever gets it to work on, by code.
+#[must_use]
+pub fn caution_codes(job: &Job, part: Id) -> Vec<Hazard> {
+    cautions(job, Step::Route, Some(part), None).cautions.into_iter().map(|caution| caution.hazard).collect()
+}
+
+fn acknowledged(job: &Job) -> Vec<(Hazard, Id)> {
+    let all = job.standing_ids(Kind::Caution);
+    all.filter_map(|id| Some((job.item(id)?.read::<Hazard>(FieldName::Hazard)?, id))).collect()
+}
+
+impl<'a> InHand<'a> {
+    fn of(job: &'a Job) -> Self {
+        let vehicles = job.standing_ids(Kind::Vehicle).filter_map(|id| job.item(id));
+        let vehicles: Vec<_> = vehicles.collect();
+        // Whichever is oldest: what it brings is in the garage.
+        let year = vehicles.iter().filter_map(|item| item.read::<i64>(FieldName::Year)).min();
+        let names = vehicles.iter().filter_map(|item| item.read::<String>(FieldName::Name));
+        Self {
+            job,
+            year,
+            vehicles: names
+                .chain([job.id().map(|id| job.name(id)).unwrap_or_default()])
+                .collect::<Vec<_>>()
+                .join(" ")
+                .to_lowercase(),
+        }
+    }
+
+    /// Parts and assemblies that bring a hazard about.
+    fn because(&self, hazard: Hazard, step: Step, parts: &[Id], assemblies: &[Id]) -> Vec<Id> {
+        let mut because = BTreeSet::new();
+        let of_hazard = TRIGGERS.iter().filter(|trigger| trigger.hazard == hazard);
+        for trigger in of_hazard.filter(|trigger| trigger.steps.contains(&step) && self.is_old_enough(trigger)) {
+            because.extend(parts.iter().filter(|part| self.is_of_part(trigger, **part)));
+            if !trigger.all {
+                let named = |id: &&Id| holds_word(&self.job.name(**id).to_lowercase(), trigger.assemblies);
+                because.extend(assemblies.iter().filter(named));
+            }
+        }
+        because.into_iter().collect()
+    }
+
+    fn is_old_enough(&self, trigger: &Trigger) -> bool {
+        trigger.until_year.is_none_or(|until| self.year.is_none_or(|year| year <= until))
+    }
+
+    fn is_of_part(&self, trigger: &Trigger, part: Id) -> bool {
+        let Some(item) = self.job.item(part) else { return false };
+        let nature = nature(self.job, part);
+        let text = |field| item.read::<String>(field).unwrap_or_default().to_lowercase();
+        let family = nature.family.is_some_and(|family| trigger.families.contains(&family.code));
+        let named = holds_word(&text(FieldName::Name), trigger.parts);
+        let material = holds_word(&text(FieldName::Material), trigger.materials);
+        let process = !trigger.processes.is_empty()
+            && self.processes(part).iter().any(|words| holds_word(words, trigger.processes));
+        if trigger.all {
+            let wanted = [
+                (!trigger.families.is_empty(), family),
+                (!trigger.parts.is_empty(), named),
+                (!trigger.processes.is_empty(), process),
+                (!trigger.vehicles.is_empty(), holds_word(&self.vehicles, trigger.vehicles)),
+            ];
+            return wanted.iter().all(|(wanted, fits)| !wanted || *fits);
+        }
+        let heavy = trigger
+            .grams
+            .is_some_and(|grams| item.read::<Mass>(FieldName::Mass).is_some_and(|mass| mass.grams() >= grams));
+        // A mass that is known to be less goes before a name that is usually heavy.
+        let named = named && !(trigger.grams.is_some() && item.read::<Mass>(FieldName::Mass).is_some());
+        let burnt = trigger.burnt && self.is_burnt(part);
+        family || named || material || process || heavy || burnt || (trigger.safety_critical && nature.safety_critical)
+    }
+
+    /// What is said of what will be done with a part, in small letters: on its quotes and on itself.
+    fn processes(&self, part: Id) -> Vec<String> {
+        let job = self.job;
+        let quotes = job.children(Kind::Quote, FieldName::Of, part);
+        let said = quotes.chain([part]).filter_map(|id| job.item(id));
+        let fields = [FieldName::Name, FieldName::Remark, FieldName::From, FieldName::Tried];
+        let texts = said.flat_map(|item| fields.into_iter().filter_map(|field| item.read::<String>(field)));
+        texts.map(|text| text.to_lowercase()).collect()
+    }
+
+    fn is_burnt(&self, part: Id) -> bool {
+        let is = |item: &crate::record::Item, field, word: &str| item.read::<String>(field).as_deref() == Some(word);
+        let mut all = findings(self.job, part).into_iter();
+        all.any(|(_, item)| is(item, FieldName::Question, "burnt") && is(item, FieldName::Outcome, "burnt"))
+    }
+}
+
+/// Whether a text in small letters holds one of these words, from the beginning of a word on: "blast" is in "blasting", but
+/// "van" is not in "advance".
+fn holds_word(text: &str, words: &[&str]) -> bool {
+    words.iter().any(|word| {
+        text.match_indices(word).any(|(at, _)| !text[..at].chars().next_back().is_some_and(char::is_alphanumeric))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn words_begin_where_a_word_begins() {
+        assert!(holds_word("shot blasting", &["blast"]));
+        assert!(holds_word("old fuel tank", &["fuel tank"]));
+        assert!(!holds_word("advance unit", &["van"]));
+        assert!(!holds_word("", &["van"]));
+    }
+}

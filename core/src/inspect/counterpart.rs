@@ -1,0 +1,53 @@
+use crate::job::Job;
+use crate::job::vocabulary::Side;
+use crate::record::{FieldName, Id, Item, Kind};
+
+/// The same part on the other side: of the same name and the other side, from the same assembly or from one of the same
+/// name. Where several are, the one that came off at the same place among them.
+#[must_use]
+pub fn counterpart(job: &Job, part: Id) -> Option<Id> {
+    let item = job.item_of(Kind::Part, part)?;
+    let side = job.side_of_part(item)?;
+    let here = like(job, item, side);
+    let there = like(job, item, other(side));
+    let at = here.iter().position(|id| *id == part)?;
+    there.get(at).or_else(|| there.last()).copied()
+}
+
+/// Parts of the same name on one side, in assemblies of the same name, in order of removal.
+fn like(job: &Job, item: &Item, side: Side) -> Vec<Id> {
+    let name = bare_name(&item.read::<String>(FieldName::Name).unwrap_or_default());
+    if name.is_empty() {
+        return Vec::new();
+    }
+    let assembly = assembly_name(job, item);
+    let parts = job.standing_ids(Kind::Part).filter_map(|id| Some((id, job.item(id)?)));
+    let alike = parts.filter(|(_, other)| {
+        let other_name: String = other.read(FieldName::Name).unwrap_or_default();
+        bare_name(&other_name) == name && job.side_of_part(other) == Some(side) && assembly_name(job, other) == assembly
+    });
+    let mut alike: Vec<(i64, Id)> =
+        alike.map(|(id, other)| (other.read(FieldName::Order).unwrap_or(i64::MAX), id)).collect();
+    alike.sort_unstable();
+    alike.into_iter().map(|(_, id)| id).collect()
+}
+
+fn assembly_name(job: &Job, item: &Item) -> String {
+    let assembly: Option<Id> = item.read(FieldName::Assembly);
+    assembly.map(|assembly| bare_name(&job.name(assembly))).unwrap_or_default()
+}
+
+const fn other(side: Side) -> Side {
+    match side {
+        Side::Left => Side::Right,
+        Side::Right => Side::Left,
+    }
+}
+
+/// A name in small letters without the words for a side.
+fn bare_name(name: &str) -> String {
+    let name = name.to_lowercase();
+    let words = name.split(|letter: char| !letter.is_alphanumeric() && letter != '/').filter(|word| !word.is_empty());
+    let sides = ["left", "right", "lh", "rh", "l/h", "r/h", "n/s", "o/s", "ns", "os", "nearside", "offside"];
+    words.filter(|word| !sides.contains(word)).collect::<Vec<_>>().join(" ")
+}
