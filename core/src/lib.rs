@@ -6,6 +6,8 @@
 //! - [`record`]: the change log. Entries with what they overwrote, the fold with heads and conflicts, chunks.
 //! - [`problem`]: what is wrong, as data.
 //! - [`job`]: what the record says. Commands in, entries out; questions in, views out.
+//! - [`tables`]: what the trade and the standards say, as data.
+//! - [`inspect`]: judging a part: check-lists, readings, cautions.
 //! - [`costing`]: what each way to follow a route really costs.
 //! - [`papers`]: lists and the job file.
 //!
@@ -15,6 +17,7 @@
 #![warn(missing_docs)]
 
 pub mod costing;
+pub mod inspect;
 pub mod job;
 pub mod papers;
 pub mod problem;
@@ -22,3 +25,4 @@ pub mod problem;
 pub mod protocol;
 pub mod quantity;
 pub mod record;
+pub mod tables;

@@ -13,6 +13,7 @@ mod fold;
 mod garage;
 mod handing;
 mod hostile;
+mod measuring;
 mod merging;
 mod moves;
 mod oracle;

@@ -4,3 +4,4 @@ mod calendar;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;
+mod measurement;

@@ -73,5 +73,11 @@ pub const DAYS: Bound = Bound { what: "days", least: 0, most: 3_650 };
 pub const INTEREST: Bound = Bound { what: "interest", least: 0, most: 5_000 };
 /// A rate of tax in parts of ten thousand: up to the price itself.
 pub const TAX: Bound = Bound { what: "tax", least: 0, most: 10_000 };
+/// A reading, in nanometres (up to ten metres), millinewtons or a count.
+pub const READING: Bound = Bound { what: "reading", least: -10_000_000_000, most: 10_000_000_000 };
+/// An uncertainty or a resolution, in nanometres: up to a metre.
+pub const UNCERTAINTY: Bound = Bound { what: "uncertainty", least: 0, most: 1_000_000_000 };
+/// A coverage factor, in hundredths: 0.5 to 10.
+pub const COVERAGE: Bound = Bound { what: "coverage", least: 50, most: 1_000 };
 /// A rate of exchange in millionths.
 pub const EXCHANGE: Bound = Bound { what: "exchange", least: 1, most: 1_000_000_000_000 };

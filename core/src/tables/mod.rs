@@ -1,0 +1,1 @@
+//! What the trade and the standards say, as data.
