@@ -47,10 +47,16 @@ fn any_ends() -> impl Strategy<Value = Ends> {
     let both = (end(), end()).prop_filter_map("the least is above the most", |(least, most)| {
         (-least < most).then_some(Ends { least: Some(least), most: Some(most) })
     });
+    // Two ends nearer to one another than the instrument tells apart.
+    let narrow = (-30_i32..30, 0_u32..10).prop_map(|(middle, half)| {
+        let (middle, half) = (f64::from(middle) / 100.0, f64::from(half) / 100.0);
+        Ends { least: Some(half - middle), most: Some(middle + half) }
+    });
     prop_oneof![
         end().prop_map(|most| Ends { least: None, most: Some(most) }),
         end().prop_map(|least| Ends { least: Some(least), most: None }),
         both,
+        narrow,
     ]
 }
 
@@ -62,7 +68,7 @@ proptest! {
     #![proptest_config(cases(1_000))]
 
     /// A tighter limit never turns bad into good, nor not proved into good; and never raises the chance of conforming.
-    /// Breaks with `inside <= 0.0` for `inside >= 0.0` in `outside`, or `margin` for `-margin` in `verdict`.
+    /// Breaks with `inside <= 0.0` for `inside >= 0.0` in `outside`, or `margin <= measured.expanded` in `verdict`.
     #[test]
     fn tighter_is_never_better(
         readings in any_readings(),
@@ -81,7 +87,8 @@ proptest! {
     }
 
     /// What is proved stays proved with an instrument that is better in any part, for the same readings.
-    /// Breaks when `widths` leaves out the repeats alone, or the degrees of freedom are cut to whole ones.
+    /// Breaks when `widths` leaves out the repeats alone, when the degrees of freedom are cut to whole ones, or when what has
+    /// little chance of conforming counts as proved bad.
     #[test]
     fn a_better_instrument_takes_no_proof_away(
         readings in any_readings(),
