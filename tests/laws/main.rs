@@ -20,6 +20,7 @@ mod oracle;
 mod papers;
 mod problems;
 mod seen;
+mod settling;
 mod tags;
 mod undo;
 mod views;
