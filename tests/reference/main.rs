@@ -1,6 +1,9 @@
 //! Tables from outside the project, the source beside each row, and what our own code answers to them.
 
+mod bearings;
 mod calendar;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;
+mod measurement;
+mod rust_grades;

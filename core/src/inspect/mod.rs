@@ -1,17 +1,29 @@
-//! Judging a part: what its family asks to be looked at and measured, what that comes to, what it leaves to choose from; and
-//! what can hurt whoever works on it.
+//! Judging a part: what its family asks to be looked at and measured, what a reading proves against a limit, what all that
+//! comes to, what it leaves to choose from; and what can hurt whoever works on it.
 
 mod cautions;
 mod checklist;
 mod counterpart;
+mod limits;
 mod nature;
+mod proof;
 mod readings;
+mod settle;
+mod sizes;
+mod student;
+mod uncertainty;
 mod verdict;
 mod view;
 
 pub use cautions::{CautionView, CautionsView, caution_codes, cautions};
 pub use counterpart::counterpart;
+pub use limits::{Against, Limits, Use, Wear, WearStands, after_cut, against, wear};
 pub use nature::{Nature, nature, nature_of};
+pub use proof::{Bounds, DEFAULT_RULE, Proof, Proved, Rule, chance, prove, worst};
+pub use settle::{Settling, settling};
+pub use sizes::{NextSize, SizeSteps, Surface, next_size};
+pub use student::{above, tail};
+pub use uncertainty::{Instrument, Measured, Source, UncertaintyPart, difference, measured};
 pub(crate) use verdict::verdict_if_touched;
 pub use verdict::{Reason, ReasonFrom, Verdict, verdict};
 pub use view::{AskedView, InspectView, MeasureView, OutcomeView, ProposedView, RouteLeft, inspect};
