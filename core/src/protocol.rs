@@ -14,11 +14,14 @@ pub fn declarations() -> String {
     use crate::papers::job_file::DryRun;
     use crate::papers::{Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords};
     use crate::problem::{Code, Hint, Problem, Severity, Site};
-    use crate::quantity::{Chance, Currency, Day, Estimate, ExchangeRate, Mass, Millis, Minutes, Money};
+    use crate::quantity::{
+        Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
+    };
     use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
+    use crate::tables::{Bearing, BearingSource, BearingSuffix, Seal, UsualInstrument};
     let declarations = declarations![
         Id,
         Replica,
@@ -104,6 +107,36 @@ pub fn declarations() -> String {
         AskedView,
         OutcomeView,
         MeasureView,
+        PlaceMeasured,
+        Limits,
+        Bounds,
+        Against,
+        Proof,
+        Proved,
+        Rule,
+        Use,
+        Wear,
+        WearStands,
+        Measured,
+        UncertaintyPart,
+        Source,
+        Settling,
+        UsualInstrument,
+        ProofQuery,
+        ProofView,
+        UnreadView,
+        TypedView,
+        Unreadable,
+        Unit,
+        NextSize,
+        Surface,
+        SizeSteps,
+        IdentifyView,
+        Bearing,
+        BearingSuffix,
+        BearingSource,
+        Seal,
+        Length,
         Reason,
         ReasonFrom,
         Verdict,

@@ -154,9 +154,9 @@ fn every_query_is_asked() {
             Q::Head | Q::Assemblies | Q::Places | Q::Problems => {}
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } => {}
-            Q::Inspect { .. } | Q::Cautions { .. } => {}
+            Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 13);
+    assert_eq!(kinds.len(), 16);
 }

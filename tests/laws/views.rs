@@ -2,7 +2,7 @@
 
 use asfound_core::job::vocabulary::{Route, Standing};
 use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
-use asfound_core::quantity::Day;
+use asfound_core::quantity::{Day, Unit};
 use asfound_core::record::Id;
 use asfound_core::tables::hazards::Step;
 
@@ -15,6 +15,12 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
     }
+    for text in ["1.2505in", "6204-2RS", "25x40x7", "\u{0}"] {
+        queries.push(Query::Typed { text: text.to_owned(), unit: Unit::Millimetre });
+        queries.push(Query::Identify { text: text.to_owned() });
+    }
+    let proof = serde_json::json!({ "unit": "inch", "places": [["1 1/4", "1.2505"], []], "most": "1.26", "as_new": "1.25", "surface": "bore" });
+    queries.push(Query::Proof(serde_json::from_value(proof).expect("a question")));
     for step in Step::ALL.iter().copied() {
         queries.push(Query::Cautions { step, part: None, assembly: None });
     }

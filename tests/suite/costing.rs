@@ -1,76 +1,9 @@
 //! Costing over recorded jobs, asked as the page and the native door ask.
 #![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
-use asfound_core::job::{Command, Context, Job, Query, Sent, View, apply, ask};
-use asfound_core::problem::Problem;
-use asfound_core::quantity::Millis;
-use asfound_core::record::{Id, Replica};
 use serde_json::{Value, json};
 
-struct Bench {
-    job: Job,
-    number: u16,
-}
-
-const PART: u16 = 100;
-
-/// The id of a number.
-fn id(number: u16) -> Id {
-    format!("{number:032x}").parse().expect("an id")
-}
-
-fn money(minor: i64) -> Value {
-    json!({ "minor": minor, "currency": "GBP" })
-}
-
-impl Bench {
-    /// A job with one part, an hour being worth 20.
-    fn new() -> Self {
-        let mut bench = Self { job: Job::new(), number: 9_000 };
-        bench.done(json!({ "do": "create", "id": id(1), "kind": "job", "changes": [{ "hour_value": money(20_00) }] }));
-        bench.part(PART, 1);
-        bench
-    }
-
-    fn part(&mut self, number: u16, pieces: i64) {
-        self.done(json!({ "do": "create", "id": id(number), "kind": "part", "changes": [{ "quantity": pieces }] }));
-    }
-
-    /// A quote on a part with these further values.
-    fn quote(&mut self, number: u16, part: u16, route: &str, cash: i64, more: Value) {
-        let mut changes = vec![json!({ "of": id(part) }), json!({ "route": route }), json!({ "cash": money(cash) })];
-        changes.extend(more.as_array().cloned().unwrap_or_default());
-        self.done(json!({ "do": "create", "id": id(number), "kind": "quote", "changes": changes }));
-    }
-
-    fn change(&mut self, number: u16, change: Value) {
-        self.done(json!({ "do": "change", "ids": [id(number)], "changes": [change] }));
-    }
-
-    fn done(&mut self, command: Value) {
-        let problems = self.tried(command);
-        assert_eq!(problems, vec![]);
-    }
-
-    fn tried(&mut self, command: Value) -> Vec<Problem> {
-        self.number += 1;
-        let command: Command = serde_json::from_value(command).expect("a command");
-        let context = Context { replica: Replica::from_bytes([7; 8]), device: id(2), at: Millis(0) };
-        let applied = apply(&self.job, &Sent { id: id(self.number), command }, &context);
-        self.job.absorb(applied.entries);
-        applied.problems
-    }
-
-    fn cost(&self, part: u16) -> Value {
-        self.asked(json!({ "ask": "cost", "part": id(part) }))
-    }
-
-    fn asked(&self, query: Value) -> Value {
-        let query: Query = serde_json::from_value(query).expect("a query");
-        let view: View = ask(&self.job, &query, id(2));
-        serde_json::to_value(view).expect("a view")
-    }
-}
+use crate::bench::{Bench, PART, id, money};
 
 /// One quote in a view.
 fn of(view: &Value, number: u16) -> &Value {

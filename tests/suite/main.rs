@@ -1,7 +1,10 @@
 //! Cases over the whole core: what leaves the phone, and comes back.
 
+mod bench;
+mod cautions;
 mod costing;
 mod errands;
 mod job_file;
+mod judging;
 mod lists;
 mod sample;

@@ -2,11 +2,12 @@ use serde::{Deserialize, Serialize};
 
 use super::checklist::{asked, findings, outcome};
 use super::nature::nature;
-use super::readings;
+use super::readings::measures;
 use crate::job::Job;
 use crate::job::vocabulary::Triage;
 use crate::record::{FieldName, Id, Kind, stored_enum};
 use crate::tables::checks::Condition;
+use crate::tables::features::LimitKind;
 
 stored_enum! {
     /// What looking and measuring come to.
@@ -53,7 +54,8 @@ stored_enum! {
 /// What a part comes to, and why: whatever speaks against it, worst first; what is still open; nothing when it is fit.
 ///
 /// The worst finding says it. A part is fit only when every question of its family was answered, and every measure with a
-/// limit is proved good; without a family nothing is asked, and the first word at the strip never makes a part fit.
+/// limit is proved good; of a safety-critical part that is measured at all, something must be. Without a family nothing is
+/// asked, and the first word at the strip never makes a part fit.
 #[must_use]
 pub fn verdict(job: &Job, part: Id) -> (Verdict, Vec<Reason>) {
     let reasons = reasons(job, part);
@@ -90,10 +92,17 @@ fn reasons(job: &Job, part: Id) -> Vec<Reason> {
             say(ReasonFrom::Question, &one.question, &outcome, condition);
         }
     }
-    for measured in readings::judged(job, part, &nature) {
-        if let Some(condition) = measured.condition.filter(|condition| *condition != Condition::Sound) {
-            say(ReasonFrom::Measure, &measured.feature, measured.proof, condition);
+    let measures = measures(job, part, &nature);
+    for measure in &measures {
+        if let Some(condition) = measure.condition.filter(|condition| *condition != Condition::Sound) {
+            let allows =
+                measure.governs.and_then(|at| measure.places[at].against).map_or("", |found| found.allows.word());
+            say(ReasonFrom::Measure, &measure.feature, allows, condition);
         }
+    }
+    let unmeasured = nature.safety_critical && measures.iter().all(|measure| measure.condition.is_none());
+    if let Some(first) = measures.iter().find(|measure| measure.kind != LimitKind::Size).filter(|_| unmeasured) {
+        say(ReasonFrom::Measure, &first.feature, "not-measured", Condition::Doubtful);
     }
     // A first word holds until the part has been looked at.
     if findings(job, part).is_empty() {
@@ -107,12 +116,13 @@ fn reasons(job: &Job, part: Id) -> Vec<Reason> {
     reasons
 }
 
-/// Whether every question was answered, and every measure with a limit is proved good.
+/// Whether every question was answered, and every measure that has a limit is proved good.
 fn is_all_answered(job: &Job, part: Id) -> bool {
     let nature = nature(job, part);
     let asked = asked(job, part, &nature);
-    let measured = readings::judged(job, part, &nature);
     !asked.is_empty()
         && asked.iter().all(|one| outcome(job, part, &one.question).is_some())
-        && measured.iter().all(|one| !one.needed || one.condition == Some(Condition::Sound))
+        && measures(job, part, &nature)
+            .iter()
+            .all(|one| one.source.is_none() || one.condition == Some(Condition::Sound))
 }

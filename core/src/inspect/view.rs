@@ -3,7 +3,7 @@ use serde::{Deserialize, Serialize};
 use super::checklist::{Asked, answer, asked, outcome};
 use super::counterpart::counterpart;
 use super::nature::{Nature, nature};
-use super::readings::measures;
+use super::readings::{MeasureView, measures};
 use super::verdict::{Reason, Verdict, verdict};
 use crate::costing::WhyNot;
 use crate::job::vocabulary::Route;
@@ -11,8 +11,6 @@ use crate::job::{Job, PartLine, PhotoView, RecordView};
 use crate::record::{FieldName, Id, Kind};
 use crate::tables::checks::Condition;
 use crate::tables::propose;
-
-pub use super::readings::MeasureView;
 
 /// One part under judgement.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -147,7 +145,7 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
         safety_critical: nature.safety_critical,
         next: asked.iter().position(|one| one.answer.is_none() && !one.skipped),
         asked,
-        measures: measures(job, part, &nature, other),
+        measures: measures(job, part, &nature),
         keep_as_pattern: verdict_here == Verdict::Scrap && !item.is(FieldName::MissingFromStart),
         verdict: verdict_here,
         reasons,

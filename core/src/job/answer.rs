@@ -1,12 +1,13 @@
 use super::query::Query;
 use super::troubles;
-use super::view::{HeadView, ProblemsView, View};
+use super::view::{HeadView, IdentifyView, ProblemsView, View};
 use super::vocabulary::Standing;
 use super::whole::Job;
 use crate::costing;
 use crate::inspect;
 use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
+use crate::tables;
 
 /// Answers a question. `device` says whose next tag is shown.
 ///
@@ -31,6 +32,11 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         }
         Query::Totals { today } => Some(View::Totals(Box::new(costing::totals(job, *today)))),
         Query::Inspect { part } => inspect::inspect(job, *part).map(|view| View::Inspect(Box::new(view))),
+        Query::Proof(query) => Some(View::Proof(Box::new(inspect::proof(query)))),
+        Query::Typed { text, unit } => Some(View::Typed(inspect::typed(text, *unit))),
+        Query::Identify { text } => {
+            Some(View::Identify(IdentifyView { bearing: tables::bearing(text), seal: tables::seal(text) }))
+        }
         Query::Cautions { step, part, assembly } => {
             Some(View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }

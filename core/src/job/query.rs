@@ -2,7 +2,8 @@ use serde::{Deserialize, Serialize};
 
 use super::vocabulary::{Route, Standing};
 use crate::costing::WhatIf;
-use crate::quantity::Day;
+use crate::inspect::ProofQuery;
+use crate::quantity::{Day, Unit};
 use crate::record::Id;
 use crate::tables::hazards::Step;
 
@@ -57,6 +58,20 @@ pub enum Query {
     Inspect {
         /// Which part.
         part: Id,
+    },
+    /// What readings prove against limits, all as somebody types them, outside the record.
+    Proof(ProofQuery),
+    /// What a typed measure says.
+    Typed {
+        /// The text.
+        text: String,
+        /// The unit of figures that have none.
+        unit: Unit,
+    },
+    /// What is stamped on a bearing, or the size of a shaft seal.
+    Identify {
+        /// The text: `6204-2RS`, `25x40x7`.
+        text: String,
     },
     /// What can hurt whoever works on a part, on an assembly, or on the whole job.
     Cautions {

@@ -6,10 +6,11 @@ use super::change::{Change, Values};
 use super::command::Seen;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
 use crate::costing::{CostView, TotalsView};
-use crate::inspect::{CautionsView, InspectView};
+use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
 use crate::problem::Problem;
 use crate::quantity::{Currency, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
+use crate::tables::{Bearing, Seal};
 
 /// The answer to a [`Query`](super::Query).
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -34,6 +35,12 @@ pub enum View {
     Totals(Box<TotalsView>),
     /// To [`Query::Inspect`](super::Query::Inspect).
     Inspect(Box<InspectView>),
+    /// To [`Query::Proof`](super::Query::Proof).
+    Proof(Box<ProofView>),
+    /// To [`Query::Typed`](super::Query::Typed).
+    Typed(TypedView),
+    /// To [`Query::Identify`](super::Query::Identify).
+    Identify(IdentifyView),
     /// To [`Query::Cautions`](super::Query::Cautions).
     Cautions(CautionsView),
     /// To [`Query::Places`](super::Query::Places).
@@ -44,6 +51,18 @@ pub enum View {
     History(HistoryView),
     /// What was asked about is not in this job.
     Nothing,
+}
+
+/// What a text stamped on a part says.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct IdentifyView {
+    /// A bearing of that designation.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bearing: Option<Bearing>,
+    /// A shaft seal of that size.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seal: Option<Seal>,
 }
 
 /// One record with its values and what an edit of it must name as seen.

@@ -815,7 +815,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
 
 /**
  * Which parts, and how they are listed.
@@ -867,7 +867,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -2077,7 +2077,8 @@ export interface OutcomeView {
 }
 
 /**
- * A measure of a part, with its limits and readings.
+ * A measure of a part, with its limits, its readings and what they prove. All amounts are in the base unit of the
+ * dimension: nanometres, millinewtons, a count.
  */
 export interface MeasureView {
     /**
@@ -2093,22 +2094,543 @@ export interface MeasureView {
      */
     kind: LimitKind;
     /**
-     * Its limit.
+     * Its limit: of this part, else of the same part on the other side.
      */
     limit?: RecordView;
     /**
-     * A usual limit, that nobody has confirmed for this vehicle.
+     * Where the limit that counts comes from; left out where there is none.
      */
-    usual?: number;
+    source?: LimitSource;
+    /**
+     * The limits that count.
+     */
+    limits: Limits;
     /**
      * Its readings, earliest first.
      */
     readings: RecordView[];
     /**
-     * The readings of the other side.
+     * The places that were measured, in order of name; for a difference between sides, the places of both.
      */
-    other_side: RecordView[];
+    places: PlaceMeasured[];
+    /**
+     * Which of the places governs: the worst.
+     */
+    governs?: number;
+    /**
+     * What would settle it, where it proves nothing.
+     */
+    settling?: Settling;
+    /**
+     * What it comes to; left out where nothing was read, or nothing is limited.
+     */
+    condition?: Condition;
+    /**
+     * The places of the other side.
+     */
+    other_side: PlaceMeasured[];
 }
+
+/**
+ * One place as measured, with what that proves.
+ */
+export interface PlaceMeasured {
+    /**
+     * Where it was measured; empty when nobody said.
+     */
+    spot: string;
+    /**
+     * The mean of its repeats and how far that may be off.
+     */
+    measured: Measured;
+    /**
+     * What it proves against the limits.
+     */
+    against?: Against;
+}
+
+/**
+ * The limits of one feature, in the base unit of what is measured.
+ */
+export interface Limits {
+    /**
+     * Beyond it the part is scrap.
+     */
+    discard: Bounds;
+    /**
+     * What it may be after machining; stricter than the discard limit.
+     */
+    machining: Bounds;
+    /**
+     * What it was when new.
+     */
+    as_new?: number;
+}
+
+/**
+ * What may be: no less, no more, or both, in the base unit of what is measured. With neither, nothing is limited.
+ */
+export interface Bounds {
+    /**
+     * The least that is good.
+     */
+    least?: number;
+    /**
+     * The most that is good.
+     */
+    most?: number;
+}
+
+/**
+ * A reading against both limits.
+ */
+export interface Against {
+    /**
+     * What it allows.
+     */
+    allows: Use;
+    /**
+     * What it proves against the discard limit.
+     */
+    discard?: Proof;
+    /**
+     * What it proves against the machining limit.
+     */
+    machining?: Proof;
+    /**
+     * The most that may be cut off with the machining limit still proved kept; left out where nothing may.
+     */
+    most_cut?: number;
+    /**
+     * Wear as a share of the allowance.
+     */
+    wear?: Wear;
+}
+
+/**
+ * What a reading proves against a limit, and by which rule.
+ */
+export interface Proof {
+    /**
+     * What is proved.
+     */
+    proved: Proved;
+    /**
+     * By which rule.
+     */
+    rule: Rule;
+    /**
+     * The chance of conforming, from 0 to 1; left out where nothing is known of the instrument.
+     */
+    chance?: number;
+    /**
+     * How wide the guard band is on each side of a limit. By the edition of 2017, between two limits so near to one another
+     * that both are in doubt, what is proved good may have to lie further inside than this.
+     */
+    guard: number;
+    /**
+     * How far inside the nearer end the reading is; less than nothing outside.
+     */
+    margin: number;
+}
+
+/**
+ * What a reading proves. In order: the worst first.
+ */
+export type Proved = "proved-bad" | "not-proved" | "proved-good";
+
+/**
+ * Which rule decides.
+ */
+export type Rule = "iso-14253-1-1998" | "iso-14253-1-2017";
+
+/**
+ * What a reading allows.
+ */
+export type Use = "scrap" | "not-proved" | "not-to-be-cut" | "as-it-is" | "may-be-cut";
+
+/**
+ * Wear as a share of what may be worn.
+ */
+export interface Wear {
+    /**
+     * 0 as new, 1 at the discard limit; below 0 and above 1 as it comes out.
+     */
+    share: number;
+    /**
+     * Where that stands.
+     */
+    stands: WearStands;
+}
+
+/**
+ * Where wear stands.
+ */
+export type WearStands = "unworn" | "within" | "beyond";
+
+/**
+ * A place as measured: the mean of its repeats, its zero error taken off, and how far that may be off.
+ */
+export interface Measured {
+    /**
+     * The corrected mean.
+     */
+    value: number;
+    /**
+     * How many repeats; of a difference, on the side that has fewer.
+     */
+    count: number;
+    /**
+     * The sample deviation of the repeats; left out where there is one only, or for a difference.
+     */
+    deviation?: number;
+    /**
+     * The parts of the uncertainty. One reading alone says nothing of its scatter: the part `repeats` is missing then.
+     */
+    parts: UncertaintyPart[];
+    /**
+     * The combined standard uncertainty: the root of the sum of squares.
+     */
+    combined: number;
+    /**
+     * The effective degrees of freedom; left out where they are without limit.
+     */
+    freedom?: number;
+    /**
+     * The coverage factor for 95.45 %.
+     */
+    factor: number;
+    /**
+     * The expanded uncertainty U: `factor` × `combined`.
+     */
+    expanded: number;
+    /**
+     * On how many sides something was read: 2 for a difference.
+     */
+    sides: number;
+}
+
+/**
+ * One part of an uncertainty.
+ */
+export interface UncertaintyPart {
+    /**
+     * Where it comes from.
+     */
+    from: Source;
+    /**
+     * The standard uncertainty.
+     */
+    standard: number;
+    /**
+     * Its degrees of freedom; left out where they are without limit.
+     */
+    freedom?: number;
+}
+
+/**
+ * Where a part of the uncertainty comes from.
+ */
+export type Source = "repeats" | "resolution" | "stated" | "zero";
+
+/**
+ * What would settle it, should mean and scatter stay as they are.
+ */
+export interface Settling {
+    /**
+     * So many repeats in all, 30 at most; left out where the instrument is too coarse for that to help, or where one reading
+     * alone does not tell the scatter.
+     */
+    repeats?: number;
+    /**
+     * An instrument whose resolution and stated uncertainty are at most this share of those at hand (0 to 1); left out
+     * where the scatter alone is too much, or nothing is known of the instrument.
+     */
+    share?: number;
+    /**
+     * Usual instruments that would, coarsest first; whether one reaches the place is for the user to know.
+     */
+    instruments: UsualInstrument[];
+}
+
+/**
+ * What a garage measures with, coarsest first. Resolutions and uncertainties (factor 2) are common practice, no source: what
+ * is stated for the instrument at hand goes before.
+ */
+export type UsualInstrument = "steel-rule" | "feeler-gauge" | "plastic-gauge" | "vernier-caliper" | "dial-indicator" | "bore-gauge" | "micrometer";
+
+/**
+ * Readings, an instrument and limits, each as typed: `31.76`, `1.2505in`, `1 1/4`, `-2 thou`.
+ */
+export interface ProofQuery {
+    /**
+     * The unit of figures that have none.
+     */
+    unit: Unit;
+    /**
+     * The repeats, place by place.
+     */
+    places: string[][];
+    /**
+     * The least step of the instrument.
+     */
+    resolution?: string;
+    /**
+     * Its stated uncertainty.
+     */
+    uncertainty?: string;
+    /**
+     * The coverage factor of that; 2 when left out.
+     */
+    coverage?: number;
+    /**
+     * What it shows where it should show nothing.
+     */
+    zero_error?: string;
+    /**
+     * The least that it may be.
+     */
+    least?: string;
+    /**
+     * The most that it may be.
+     */
+    most?: string;
+    /**
+     * The least that it may be after machining.
+     */
+    machining_least?: string;
+    /**
+     * The most that it may be after machining.
+     */
+    machining_most?: string;
+    /**
+     * What it was when new.
+     */
+    as_new?: string;
+    /**
+     * Which rule decides; the edition of 2017 when left out.
+     */
+    rule?: Rule;
+    /**
+     * What would be cut, for the next standard size.
+     */
+    surface?: Surface;
+    /**
+     * In which steps; by the unit when left out.
+     */
+    steps?: SizeSteps;
+    /**
+     * What has to come off the diameter to clean up; nothing when left out.
+     */
+    cut?: string;
+}
+
+/**
+ * What readings prove. All amounts are in the base unit: nanometres, millinewtons, a count.
+ */
+export interface ProofView {
+    /**
+     * The places in their order.
+     */
+    places: Measured[];
+    /**
+     * Which of them governs.
+     */
+    governs?: number;
+    /**
+     * What each proves against the limits.
+     */
+    against: Against[];
+    /**
+     * What would settle it, where it proves nothing.
+     */
+    settling?: Settling;
+    /**
+     * The next standard size that cleans up; left out where none does, or nobody asked.
+     */
+    next_size?: NextSize;
+    /**
+     * What could not be read, and why; then nothing else is answered.
+     */
+    unread: UnreadView[];
+}
+
+/**
+ * A text that could not be read.
+ */
+export interface UnreadView {
+    /**
+     * Which member held it.
+     */
+    member: string;
+    /**
+     * The text.
+     */
+    text: string;
+    /**
+     * Why.
+     */
+    why: Unreadable;
+}
+
+/**
+ * What a typed text says.
+ */
+export interface TypedView {
+    /**
+     * The amount in the base unit of what is measured.
+     */
+    amount?: number;
+    /**
+     * The unit that it was typed in, or that was meant.
+     */
+    unit?: Unit;
+    /**
+     * Why it could not be read.
+     */
+    why?: Unreadable;
+}
+
+/**
+ * Why something typed is not a measure.
+ */
+export type Unreadable = "empty" | "not-a-number" | "fraction" | "unknown-unit" | "ambiguous-unit" | "other-dimension" | "thousands-or-decimals" | "not-whole" | "too-many-figures" | "out-of-bounds";
+
+/**
+ * A unit that people read off an instrument or a manual.
+ *
+ * ```
+ * use asfound_core::quantity::Unit;
+ * assert_eq!(Unit::Inch.figures(31_762_700), "1.2505");
+ * assert_eq!(Unit::Millimetre.figures(-50_800), "-0.0508");
+ * ```
+ */
+export type Unit = "millimetre" | "centimetre" | "micrometre" | "inch" | "thou" | "newton" | "kilonewton" | "pound-force" | "kilogram-force" | "one";
+
+/**
+ * A size to machine to, in nanometres.
+ */
+export interface NextSize {
+    /**
+     * Over or under the size when new, on the diameter.
+     */
+    step: number;
+    /**
+     * The size it comes to.
+     */
+    size: number;
+    /**
+     * What is cut off beyond what cleaning up needs.
+     */
+    spare: number;
+}
+
+/**
+ * What is cut.
+ */
+export type Surface = "bore" | "journal";
+
+/**
+ * Which steps the parts for it come in: common practice, no source; the supplier's list goes before.
+ */
+export type SizeSteps = "inch" | "metric";
+
+/**
+ * What a text stamped on a part says.
+ */
+export interface IdentifyView {
+    /**
+     * A bearing of that designation.
+     */
+    bearing?: Bearing;
+    /**
+     * A shaft seal of that size.
+     */
+    seal?: Seal;
+}
+
+/**
+ * A bearing with its boundary dimensions.
+ */
+export interface Bearing {
+    /**
+     * Its designation without suffixes.
+     */
+    designation: string;
+    /**
+     * Bore.
+     */
+    bore: Length;
+    /**
+     * Outside diameter.
+     */
+    outside: Length;
+    /**
+     * Width; of a taper roller bearing that of cup and cone together.
+     */
+    width: Length;
+    /**
+     * Sources disagree: another has this width. Measure before ordering.
+     */
+    or_width?: Length;
+    /**
+     * What its suffixes mean.
+     */
+    suffixes: BearingSuffix[];
+    /**
+     * What follows and is not known here; empty when all was read.
+     */
+    not_read: string;
+    /**
+     * Where the dimensions come from.
+     */
+    source: BearingSource;
+}
+
+/**
+ * What a suffix means, where that is the same with every maker.
+ */
+export type BearingSuffix = "two-seals" | "one-seal" | "two-shields" | "one-shield" | "c2" | "c3" | "c4" | "snap-ring" | "snap-ring-groove";
+
+/**
+ * Where the dimensions of a bearing come from.
+ */
+export type BearingSource = "din-625-1" | "iso-15-from-memory" | "inch-ball" | "taper-metric" | "taper-inch";
+
+/**
+ * A shaft seal by its size.
+ */
+export interface Seal {
+    /**
+     * The shaft it runs on.
+     */
+    shaft: Length;
+    /**
+     * The bore it sits in.
+     */
+    bore: Length;
+    /**
+     * How wide it is.
+     */
+    width: Length;
+    /**
+     * What follows, as it was written: kind, rubber, maker.
+     */
+    not_read: string;
+}
+
+/**
+ * A length in whole nanometres, up to ten metres either way ([`bounds::READING`]): 25 400 000 to the inch, so that what an
+ * instrument shows is exact in both systems.
+ *
+ * ```
+ * use asfound_core::quantity::{Length, Unit};
+ * assert_eq!(Length::read("1 1/4", Unit::Millimetre), Length::read("31.75", Unit::Millimetre));
+ * assert_eq!(Length::read("-2 thou", Unit::Millimetre), Ok(Length(-50_800)));
+ * assert_eq!(Length(31_762_700).write(Unit::Inch), "1.2505 in");
+ * ```
+ */
+export type Length = number;
 
 /**
  * One thing that speaks for a verdict.
