@@ -145,7 +145,10 @@ fn outside(measured: &Measured, inside: f64) -> f64 {
 pub(super) fn verdict(measured: &Measured, bounds: &Bounds, rule: Rule) -> Proved {
     let margin = bounds.margin(measured.value);
     let (is_good, is_bad) = match rule {
-        Rule::Whole1998 => (margin >= measured.expanded, -margin >= measured.expanded),
+        Rule::Whole1998 => {
+            let expanded = measured.interval();
+            (margin >= expanded, -margin >= expanded)
+        }
         // Bad by one end alone: that a reading is too coarse for two near ends proves nothing.
         Rule::OneSided2017 => {
             (chance(measured, bounds) >= PROVED, margin < 0.0 && 1.0 - measured.beyond(-margin) >= PROVED)

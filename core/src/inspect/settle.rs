@@ -43,9 +43,9 @@ pub fn settling(measured: &Measured, bounds: &Bounds, rule: Rule) -> Option<Sett
         return None;
     }
     let repeats =
-        (measured.count + 1..=MOST_REPEATS).find(|count| measured.repeated(*count).is_some_and(|all| settles(&all)));
-    let share = measured.is_known().then(|| largest_share(|share| settles(&measured.finer(share)))).flatten();
-    let would = |usual: &UsualInstrument| settles(&measured.with(&Instrument::from(*usual)));
+        (measured.count + 1..=MOST_REPEATS).find(|count| measured.if_repeated(*count).is_some_and(|all| settles(&all)));
+    let share = measured.is_known().then(|| largest_share(|share| settles(&measured.if_finer(share)))).flatten();
+    let would = |usual: &UsualInstrument| settles(&measured.if_with(&Instrument::from(*usual)));
     let instruments = UsualInstrument::ALL.iter().copied().filter(would).collect();
     Some(Settling { repeats, share, instruments })
 }

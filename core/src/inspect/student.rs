@@ -25,7 +25,8 @@ pub fn tail(t: f64, freedom: f64) -> f64 {
     if freedom.is_infinite() { normal } else { normal + (tail(t, MANY) - normal) * MANY / freedom }
 }
 
-/// The `t` above which lies the share `beyond` (0 to 0.5, neither included): the inverse of [`tail`], by halving.
+/// The `t` above which lies the share `beyond` (0 to 0.5, neither included): the inverse of [`tail`], by the Illinois form of
+/// false position on the logarithm of the share.
 ///
 /// ```
 /// use asfound_core::inspect::above;
@@ -33,15 +34,31 @@ pub fn tail(t: f64, freedom: f64) -> f64 {
 /// ```
 #[must_use]
 pub fn above(beyond: f64, freedom: f64) -> f64 {
+    let off = |t: f64| libm::log(tail(t, freedom) / beyond);
     let (mut low, mut high) = (0.0, 1.0);
-    while tail(high, freedom) > beyond && high < 1e12 {
-        (low, high) = (high, high * 2.0);
+    let (mut over, mut under) = (off(low), off(high));
+    while under > 0.0 && high < 1e12 {
+        (low, over) = (high, under);
+        high *= 2.0;
+        under = off(high);
     }
-    for _ in 0..64 {
-        let middle = 0.5 * (low + high);
-        if tail(middle, freedom) > beyond { low = middle } else { high = middle }
+    // Which end moved last: one that stays twice counts for half, so that it moves, too.
+    let mut moved_low = None;
+    for _ in 0..60 {
+        let between = low + (high - low) * over / (over - under);
+        let now = off(between);
+        let is_low = now > 0.0;
+        let stays = if moved_low.replace(is_low) == Some(is_low) { 0.5 } else { 1.0 };
+        if is_low {
+            (low, over, under) = (between, now, stays * under);
+        } else {
+            (high, under, over) = (between, now, stays * over);
+        }
+        if now.abs() < 1e-14 || high - low <= 1e-15 * high {
+            return between;
+        }
     }
-    high
+    0.5 * (low + high)
 }
 
 /// The two-sided tail: the regularised incomplete beta function of ν/(ν + t²), ν/2 and 1/2.

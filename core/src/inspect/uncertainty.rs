@@ -115,7 +115,7 @@ pub fn measured(readings: &[f64], instrument: &Instrument) -> Option<Measured> {
     });
     let repeats = deviation.map(|deviation| repeats(deviation, count));
     let parts = repeats.into_iter().chain(instrument.parts()).collect();
-    Some(combine(mean - instrument.zero_error.unwrap_or(0.0), count, deviation, parts, 1))
+    Some(combine(mean - instrument.zero_error.unwrap_or(0.0), count, deviation, parts, 1).covered())
 }
 
 /// The difference of two sides, `left` − `right`, or of two planes of a place: what each may be off by counts in full, as if
@@ -123,7 +123,7 @@ pub fn measured(readings: &[f64], instrument: &Instrument) -> Option<Measured> {
 #[must_use]
 pub fn difference(left: &Measured, right: &Measured) -> Measured {
     let parts = left.parts.iter().chain(&right.parts).copied().collect();
-    combine(left.value - right.value, left.count.min(right.count), None, parts, left.sides + right.sides)
+    combine(left.value - right.value, left.count.min(right.count), None, parts, left.sides + right.sides).covered()
 }
 
 impl Instrument {
@@ -166,14 +166,11 @@ impl Width {
     }
 }
 
+/// Combined, but not yet covered: its expanded uncertainty is worked out last, and only where it is asked for.
 fn combine(value: f64, count: usize, deviation: Option<f64>, parts: Vec<UncertaintyPart>, sides: usize) -> Measured {
-    let all = Width::of(parts.iter());
-    let freedom = all.freedom.is_finite().then_some(all.freedom);
-    let bare =
-        Measured { value, count, deviation, parts, combined: all.standard, freedom, factor: 2.0, expanded: 0.0, sides };
-    let expanded = bare.within(BEYOND_TWO);
-    let factor = if all.standard > 0.0 { expanded / all.standard } else { 2.0 };
-    Measured { factor, expanded, ..bare }
+    let Width { standard: combined, freedom } = Width::of(parts.iter());
+    let freedom = freedom.is_finite().then_some(freedom);
+    Measured { value, count, deviation, parts, combined, freedom, factor: 2.0, expanded: 0.0, sides }
 }
 
 impl Measured {
@@ -208,24 +205,49 @@ impl Measured {
         self.widths().map(of).into_iter().fold(0.0, f64::max)
     }
 
+    /// The expanded uncertainty, for 95.45 %.
+    pub(super) fn interval(&self) -> f64 {
+        self.within(BEYOND_TWO)
+    }
+
+    fn covered(self) -> Self {
+        let expanded = self.interval();
+        let factor = if self.combined > 0.0 { expanded / self.combined } else { 2.0 };
+        Self { factor, expanded, ..self }
+    }
+
     /// The same mean and scatter with so many repeats on each side that has fewer; nothing where the scatter is not known.
     #[must_use]
     pub fn repeated(&self, count: usize) -> Option<Self> {
-        let mut parts = self.parts.clone();
-        let mut is_known = 0;
-        for part in &mut parts {
-            let Some(freedom) = part.freedom else { continue };
-            let (before, after) = (freedom + 1.0, number(count).max(freedom + 1.0));
-            part.standard *= libm::sqrt(before / after);
-            part.freedom = Some(after - 1.0);
-            is_known += 1;
-        }
-        (is_known == self.sides).then(|| combine(self.value, self.count.max(count), self.deviation, parts, self.sides))
+        self.if_repeated(count).map(Self::covered)
     }
 
     /// The same mean and scatter with an instrument whose every part is this share of the one at hand.
     #[must_use]
     pub fn finer(&self, share: f64) -> Self {
+        self.if_finer(share).covered()
+    }
+
+    /// The same mean and scatter with another instrument, on each side.
+    #[must_use]
+    pub fn with(&self, instrument: &Instrument) -> Self {
+        self.if_with(instrument).covered()
+    }
+
+    pub(super) fn if_repeated(&self, count: usize) -> Option<Self> {
+        let mut parts = self.parts.clone();
+        let mut known = 0;
+        for part in &mut parts {
+            let Some(freedom) = part.freedom else { continue };
+            let (before, after) = (freedom + 1.0, number(count).max(freedom + 1.0));
+            part.standard *= libm::sqrt(before / after);
+            part.freedom = Some(after - 1.0);
+            known += 1;
+        }
+        (known == self.sides).then(|| combine(self.value, self.count.max(count), self.deviation, parts, self.sides))
+    }
+
+    pub(super) fn if_finer(&self, share: f64) -> Self {
         let mut parts = self.parts.clone();
         for part in parts.iter_mut().filter(|part| part.from != Source::Repeats) {
             part.standard *= share;
@@ -233,9 +255,7 @@ impl Measured {
         combine(self.value, self.count, self.deviation, parts, self.sides)
     }
 
-    /// The same mean and scatter with another instrument, on each side.
-    #[must_use]
-    pub fn with(&self, instrument: &Instrument) -> Self {
+    pub(super) fn if_with(&self, instrument: &Instrument) -> Self {
         let kept = self.parts.iter().copied().filter(|part| part.from == Source::Repeats);
         let parts = kept.chain((0..self.sides).flat_map(|_| instrument.parts())).collect();
         combine(self.value, self.count, self.deviation, parts, self.sides)
