@@ -1,6 +1,7 @@
 //! Tables from outside the project, the source beside each row, and what our own code answers to them.
 
 mod calendar;
+mod certainty;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;
