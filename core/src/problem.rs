@@ -119,6 +119,8 @@ codes! {
         BlobMissing,
         /// A job file holds a different job than the one it was to be merged with.
         OtherJob,
+        /// A heavy question was asked where only quick ones are answered.
+        HeavyQuestion,
     }
 }
 
@@ -145,6 +147,8 @@ codes! {
         CorrectValue,
         /// Bring in the file again from where it came.
         FetchAgain,
+        /// Ask it where heavy questions are answered.
+        AskReckoning,
     }
 }
 

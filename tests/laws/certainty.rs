@@ -137,8 +137,8 @@ proptest! {
         plain(&mut setting);
         let guesses: Vec<Guess> = unsure(&setting, &words).into_iter().filter(|guess| guess.dial.input == Input::Chance).collect();
         let test = PricedTest { quote: setting.quotes[0].id, sensitivity: right[0], specificity: right[1], price, own_time: 0.0, chance: None };
-        let Some(found) = tested(&setting, &guesses, &test, 7) else { return Ok(()) };
-        let of = |test: PricedTest| tested(&setting, &guesses, &test, 7).expect("there");
+        let Some(found) = tested(&setting, &guesses, &test, 512, 7) else { return Ok(()) };
+        let of = |test: PricedTest| tested(&setting, &guesses, &test, 512, 7).expect("there");
         let dearer = of(PricedTest { own_time: hours, ..test });
         prop_assert_eq!(dearer.worth, found.worth);
         prop_assert!(dearer.gain() <= found.gain() && (setting.terms.hour_value == 0.0 || dearer.gain() < found.gain()));
@@ -169,14 +169,14 @@ proptest! {
         let found = simulate(&setting, &guesses, draws, seed);
         let spread = found.quotes.iter().map(|quote| quote.deviation).fold(0.0, f64::max);
         let room = spread * 5.0 * (1.0 / f64::from(draws).sqrt() + 1.0 / 512_f64.sqrt()) + slack(largest(&found));
-        for known in worth_of_knowing(&setting, &guesses, f64::INFINITY, seed) {
+        for known in worth_of_knowing(&setting, &guesses, f64::INFINITY, 512, seed) {
             prop_assert!(known.worth >= 0.0 && known.worth <= found.worth_of_all + room, "{} of {}", known.worth, found.worth_of_all);
         }
-        let kept = worth_of_knowing(&setting, &guesses, found.worth_of_all, seed);
+        let kept = worth_of_knowing(&setting, &guesses, found.worth_of_all, 512, seed);
         prop_assert!(kept.iter().all(|known| known.worth <= found.worth_of_all));
         // Own hours that are worth nothing change nothing, whatever else is unsure.
         setting.terms.hour_value = 0.0;
-        let known = worth_of_knowing(&setting, &guesses, f64::INFINITY, seed);
+        let known = worth_of_knowing(&setting, &guesses, f64::INFINITY, 512, seed);
         prop_assert!(known.iter().filter(|known| known.guess.dial.input == Input::OwnTime).all(|known| known.worth == 0.0));
     }
 

@@ -249,9 +249,9 @@ fn a_test_by_bayes() {
         own_time: 0.0,
         chance: Some(0.01),
     };
-    near(tested(&setting, &[], &eddy, 1).expect("there").chance_if_fails, 0.078, 0.000_5);
+    near(tested(&setting, &[], &eddy, 512, 1).expect("there").chance_if_fails, 0.078, 0.000_5);
     let by_hand = PricedTest { sensitivity: 0.9, specificity: 0.8, own_time: 1.5, chance: None, ..eddy };
-    let found = tested(&setting, &[], &by_hand, 1).expect("there");
+    let found = tested(&setting, &[], &by_hand, 512, 1).expect("there");
     near(found.says_fails, 0.34, 1e-12);
     near(found.chance_if_fails, 18.0 / 34.0, 1e-12);
     near(found.worth, 2.6, 1e-9);
@@ -279,7 +279,7 @@ fn two_unsure_prices() {
         near(quote.mean, exact, quote.deviation * room);
     }
     near(found.worth_of_all, 7.841_171_094_146, 20.0 * room);
-    let known = worth_of_knowing(&setting, &guesses, found.worth_of_all, 11);
+    let known = worth_of_knowing(&setting, &guesses, found.worth_of_all, 512, 11);
     for (known, (input, expected)) in known.iter().zip([(id(1), 6.675_720_214_844), (id(2), 2.906_383_205_19)]) {
         assert_eq!(known.guess.dial.quote, Some(input));
         near(known.worth, expected, 0.05);
@@ -296,7 +296,7 @@ fn one_unsure_price() {
     let found = simulate(&setting, &guesses, 100_000, 3);
     near(found.worth_of_all, 8.779_149_519_89, 4.0 * 12.0 / 100_000_f64.sqrt());
     // The only thing that is unsure is worth what everything is worth.
-    let known = worth_of_knowing(&setting, &guesses, f64::INFINITY, 3);
+    let known = worth_of_knowing(&setting, &guesses, f64::INFINITY, 512, 3);
     near(known[0].worth, 8.779_149_519_89, 0.02);
     assert_eq!((found.quotes[1].p10, found.quotes[1].mean, found.quotes[1].p90), (100.0, 100.0, 100.0));
 }

@@ -60,7 +60,7 @@ impl Tested {
 /// What a test of whether a quote's route will fail is worth. Nothing when there is no such quote that may be chosen.
 ///
 /// The chance of failing after each outcome by Bayes' rule; at each the quotes are worth their mean over the other figures
-/// (the same 512 draws as in [`worth_of_knowing`](super::worth_of_knowing)), and the best of them is chosen. Without the
+/// (the same draws as in [`worth_of_knowing`](super::worth_of_knowing)), and the best of them is chosen. Without the
 /// test one quote is chosen for both outcomes. Figures out of their range are kept within it.
 ///
 /// ```
@@ -73,12 +73,12 @@ impl Tested {
 /// let buy = Figures { cash: 90.0, ..Figures::bare(other, Route::Buy) };
 /// let setting = Setting { quotes: vec![repair, buy], terms: Terms { hour_value: 0.0, interest: 0.0, years: 10.0 } };
 /// let test = PricedTest { quote: one, sensitivity: 1.0, specificity: 1.0, price: 7.0, own_time: 0.0, chance: None };
-/// let found = tested(&setting, &[], &test, 1).unwrap();
+/// let found = tested(&setting, &[], &test, 512, 1).unwrap();
 /// // The repair in vain is spared 2 times in 10.
 /// assert!((found.worth - 10.0).abs() < 1e-9 && (found.gain() - 3.0).abs() < 1e-9);
 /// ```
 #[must_use]
-pub fn tested(setting: &Setting, guesses: &[Guess], test: &PricedTest, seed: u64) -> Option<Tested> {
+pub fn tested(setting: &Setting, guesses: &[Guess], test: &PricedTest, draws: u32, seed: u64) -> Option<Tested> {
     let mut model = Model::new(setting, guesses);
     let dial = Dial { input: Input::Chance, quote: Some(test.quote) };
     let said = model.setting.read(dial)?;
@@ -87,7 +87,7 @@ pub fn tested(setting: &Setting, guesses: &[Guess], test: &PricedTest, seed: u64
     let (sensitivity, specificity) = (share(test.sensitivity), share(test.specificity));
     let outcomes = [[sensitivity, 1.0 - specificity], [1.0 - sensitivity, specificity]];
     let [(says_fails, if_fails), (says_not, if_not)] = outcomes.map(|says| posterior(&[chance, 1.0 - chance], &says));
-    let beside = stratified(&model, seed);
+    let beside = stratified(&model, draws, seed);
     let after = [if_fails[0], if_not[0]].map(|chance| means(&mut model, &beside, dial, chance));
     let [best_if_fails, best_if_not] = [least(&after[0])?, least(&after[1])?].map(|at| model.setting.quotes[at].id);
     let costs = after[0].iter().zip(&after[1]).map(|(fails, not)| vec![*fails, *not]).collect();

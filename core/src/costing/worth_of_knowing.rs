@@ -5,7 +5,7 @@ use super::input::{Dial, Setting};
 
 /// How many values of a figure are tried, each as likely as the others.
 const VALUES: u32 = 32;
-/// How many draws of all other figures stand beside each of them.
+/// How many draws of all other figures stand beside each of them, at most.
 const BESIDE: u32 = 512;
 
 /// What it would be worth to know one figure before choosing.
@@ -21,15 +21,15 @@ pub struct Known {
 /// What perfect information on each unsure figure alone is worth, the most first.
 ///
 /// The figure is put at 32 values that are as likely as one another (the means of as many equal shares of its distribution);
-/// at each of them the quotes are worth their mean over the same 512 draws of the other figures, stratified (Latin
+/// at each of them the quotes are worth their mean over the same draws of the other figures (512 at most), stratified (Latin
 /// hypercube; McKay, Beckman and Conover 1979). What is saved by choosing anew at each value is the answer. So it is never
 /// below nothing, and exactly nothing where the choice stays. Its bias: a value at which the choice turns is somewhere
 /// within a share, so that a little is lost there, less than a hundredth; means of 512 draws may be off either way, little,
 /// since costs are nearly sums. `most` is the most that it is said to be: what everything is worth.
 #[must_use]
-pub fn worth_of_knowing(setting: &Setting, guesses: &[Guess], most: f64, seed: u64) -> Vec<Known> {
+pub fn worth_of_knowing(setting: &Setting, guesses: &[Guess], most: f64, draws: u32, seed: u64) -> Vec<Known> {
     let mut model = Model::new(setting, guesses);
-    let beside = stratified(&model, seed);
+    let beside = stratified(&model, draws, seed);
     let mut found: Vec<Known> = (0..model.guesses.len())
         .map(|at| {
             let guess = model.guesses[at];
@@ -59,8 +59,8 @@ pub(super) fn means(model: &mut Model, beside: &[Vec<f64>], dial: Dial, value: f
     model.turn(dial, value);
     let mut sums = vec![0.0; model.setting.quotes.len()];
     // Where nothing else is unsure, once is enough.
-    let times = if others.is_empty() { 1 } else { BESIDE };
-    for draw in 0..times as usize {
+    let times = others.first().map_or(1, |first| beside[*first].len());
+    for draw in 0..times {
         for guess in &others {
             model.set(*guess, beside[*guess][draw]);
         }
@@ -68,15 +68,17 @@ pub(super) fn means(model: &mut Model, beside: &[Vec<f64>], dial: Dial, value: f
             *sum += present;
         }
     }
-    sums.iter().map(|sum| sum / f64::from(times)).collect()
+    let times = f64::from(u32::try_from(times).unwrap_or(u32::MAX));
+    sums.iter().map(|sum| sum / times).collect()
 }
 
 /// Values of every guess, one from each of as many equal shares of its distribution, in an order of chance.
-pub(super) fn stratified(model: &Model, seed: u64) -> Vec<Vec<f64>> {
+pub(super) fn stratified(model: &Model, draws: u32, seed: u64) -> Vec<Vec<f64>> {
+    let count = draws.clamp(1, BESIDE);
     let of = |(guess, stream): (usize, Stream)| {
-        let mut order: Vec<u32> = (0..BESIDE).collect();
+        let mut order: Vec<u32> = (0..count).collect();
         order.sort_by_key(|share| stream.bits((*share).into()));
-        order.into_iter().map(|share| model.drawn(guess, (f64::from(share) + 0.5) / f64::from(BESIDE))).collect()
+        order.into_iter().map(|share| model.drawn(guess, (f64::from(share) + 0.5) / f64::from(count))).collect()
     };
     model.streams(seed, 1).into_iter().enumerate().map(of).collect()
 }

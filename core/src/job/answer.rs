@@ -3,10 +3,11 @@ use super::troubles;
 use super::view::{HeadView, ProblemsView, View};
 use super::whole::Job;
 use crate::costing;
+use crate::problem::{Code, Hint, Problem};
 use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
 
-/// Answers a question. `device` says whose next tag is shown.
+/// Answers a question. `device` says whose next tag is shown. Heavy questions are refused: [`costing::reckon`] answers them.
 ///
 /// ```
 /// use asfound_core::job::{ask, Job, Query, View};
@@ -28,6 +29,10 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             part.map(|part| View::Cost(Box::new(costing::cost(job, part, *today, set.as_ref()))))
         }
         Query::Totals { today } => Some(View::Totals(Box::new(costing::totals(job, *today)))),
+        // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
+        Query::Certainty { .. } | Query::Undecided { .. } => {
+            Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
+        }
         Query::Places => Some(View::Places(job.places_view())),
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),
