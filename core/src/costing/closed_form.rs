@@ -124,7 +124,8 @@ fn exact(model: &mut Model) -> Vec<bool> {
         }
         model.setting.clone()
     });
-    let keep_order = keep_order(&ends);
+    // Of two quotes each has one to fall back on, whatever the order.
+    let keep_order = ends[0].quotes.len() <= 2 || keep_order(&ends);
     let quotes = ends[0].quotes.iter().zip(&ends[1].quotes);
     let exact = quotes.map(|(low, high)| {
         let lives =
