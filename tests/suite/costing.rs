@@ -7,47 +7,47 @@ use asfound_core::quantity::Millis;
 use asfound_core::record::{Id, Replica};
 use serde_json::{Value, json};
 
-struct Bench {
-    job: Job,
+pub(crate) struct Bench {
+    pub(crate) job: Job,
     number: u16,
 }
 
-const PART: u16 = 100;
+pub(crate) const PART: u16 = 100;
 
 /// The id of a number.
-fn id(number: u16) -> Id {
+pub(crate) fn id(number: u16) -> Id {
     format!("{number:032x}").parse().expect("an id")
 }
 
-fn money(minor: i64) -> Value {
+pub(crate) fn money(minor: i64) -> Value {
     json!({ "minor": minor, "currency": "GBP" })
 }
 
 impl Bench {
     /// A job with one part, an hour being worth 20.
-    fn new() -> Self {
+    pub(crate) fn new() -> Self {
         let mut bench = Self { job: Job::new(), number: 9_000 };
         bench.done(json!({ "do": "create", "id": id(1), "kind": "job", "changes": [{ "hour_value": money(20_00) }] }));
         bench.part(PART, 1);
         bench
     }
 
-    fn part(&mut self, number: u16, pieces: i64) {
+    pub(crate) fn part(&mut self, number: u16, pieces: i64) {
         self.done(json!({ "do": "create", "id": id(number), "kind": "part", "changes": [{ "quantity": pieces }] }));
     }
 
     /// A quote on a part with these further values.
-    fn quote(&mut self, number: u16, part: u16, route: &str, cash: i64, more: Value) {
+    pub(crate) fn quote(&mut self, number: u16, part: u16, route: &str, cash: i64, more: Value) {
         let mut changes = vec![json!({ "of": id(part) }), json!({ "route": route }), json!({ "cash": money(cash) })];
         changes.extend(more.as_array().cloned().unwrap_or_default());
         self.done(json!({ "do": "create", "id": id(number), "kind": "quote", "changes": changes }));
     }
 
-    fn change(&mut self, number: u16, change: Value) {
+    pub(crate) fn change(&mut self, number: u16, change: Value) {
         self.done(json!({ "do": "change", "ids": [id(number)], "changes": [change] }));
     }
 
-    fn done(&mut self, command: Value) {
+    pub(crate) fn done(&mut self, command: Value) {
         let problems = self.tried(command);
         assert_eq!(problems, vec![]);
     }
@@ -78,7 +78,7 @@ fn of(view: &Value, number: u16) -> &Value {
     all.iter().find(|quote| quote["id"] == json!(id(number))).expect("the quote")
 }
 
-fn minor(estimate: &Value) -> f64 {
+pub(crate) fn minor(estimate: &Value) -> f64 {
     estimate["minor"].as_f64().expect("an amount")
 }
 
