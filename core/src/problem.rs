@@ -123,6 +123,8 @@ codes! {
         NotAnAnswer,
         /// The least of a limit lies above its most.
         LimitCrossed,
+        /// A heavy question was asked where only quick ones are answered.
+        HeavyQuestion,
     }
 }
 
@@ -149,6 +151,8 @@ codes! {
         CorrectValue,
         /// Bring in the file again from where it came.
         FetchAgain,
+        /// Ask it where heavy questions are answered.
+        AskReckoning,
     }
 }
 

@@ -35,7 +35,7 @@ fn any_figures() -> impl Strategy<Value = Figures> {
     })
 }
 
-fn any_setting() -> impl Strategy<Value = Setting> {
+pub(crate) fn any_setting() -> impl Strategy<Value = Setting> {
     let named = prop::collection::vec(prop::option::weighted(0.3, 0_usize..6), 6);
     let terms = (0_u32..10_000, prop_oneof![Just(0_u32), 1_u32..2_000], 1_u32..40);
     (prop::collection::vec(any_figures(), 1..6), named, terms).prop_map(|(mut quotes, named, terms)| {
@@ -53,11 +53,11 @@ fn any_setting() -> impl Strategy<Value = Setting> {
     })
 }
 
-fn id(number: u8) -> Id {
+pub(crate) fn id(number: u8) -> Id {
     Id::from_bytes([number; 16])
 }
 
-fn presents(setting: &Setting) -> Vec<f64> {
+pub(crate) fn presents(setting: &Setting) -> Vec<f64> {
     costs(&setting.quotes, &setting.terms).iter().map(Cost::present).collect()
 }
 
@@ -66,7 +66,7 @@ fn best(setting: &Setting) -> Option<Id> {
 }
 
 /// Room for rounding: a share of the amount, and a hundred-thousandth of a minor unit.
-fn slack(amount: f64) -> f64 {
+pub(crate) fn slack(amount: f64) -> f64 {
     amount.abs() * 1e-11 + 1e-5
 }
 

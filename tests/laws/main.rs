@@ -5,6 +5,7 @@
 mod accepted;
 mod any_entry;
 mod apply;
+mod certainty;
 mod chunks;
 mod costing;
 mod deciding;

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use asfound_core::job::vocabulary::Route;
-use asfound_core::job::{Change, Command, Job, SplitOff, troubles};
+use asfound_core::job::{Change, Command, Job, Query, SplitOff, View, ask, troubles};
 use asfound_core::problem::{Code, Problem};
 use asfound_core::quantity::{Currency, Millis, Money};
 use asfound_core::record::{Entry, EntryId, FieldId, FieldName, Id, Kind, Op, Value};
@@ -127,6 +127,13 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
         Code::LimitCrossed => {
             let changes = vec![Change::Least(2), Change::Most(1)];
             refused(|_| Command::Create { id: record(98), kind: Kind::Limit, changes: changes.clone() })
+        }
+        Code::HeavyQuestion => {
+            let query = Query::Undecided { today: None, draws: None, seed: None };
+            match ask(&Job::new(), &query, record(1)) {
+                View::Refused(problem) => vec![problem],
+                _ => Vec::new(),
+            }
         }
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),

@@ -2,6 +2,7 @@
 
 mod bearings;
 mod calendar;
+mod certainty;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;

@@ -11,7 +11,7 @@ fn of(view: &Value, number: u16) -> &Value {
     all.iter().find(|quote| quote["id"] == json!(id(number))).expect("the quote")
 }
 
-fn minor(estimate: &Value) -> f64 {
+pub(crate) fn minor(estimate: &Value) -> f64 {
     estimate["minor"].as_f64().expect("an amount")
 }
 

@@ -118,6 +118,18 @@ pub(super) fn priced<'a>(job: &'a Job, part: Id, today: Option<Day>, set: Option
     priced
 }
 
+/// The quotes of a part that may be chosen, with how far their figures may be off.
+pub(super) fn unsure(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> (Setting, Vec<Spread>) {
+    let Quoted { items, mut setting, .. } = quoted(job, part, today);
+    if let Some(set) = set {
+        set.turn(&mut setting);
+    }
+    let mut spreads = spreads_of(job, &items, &setting);
+    setting.quotes.retain(|quote| quote.allowed);
+    spreads.retain(|spread| setting.quotes.iter().any(|quote| Some(quote.id) == spread.dial.quote));
+    (setting, spreads)
+}
+
 /// One quote of a part, or a kit that covers it, as it is now; nothing when it is none of them, or was struck out since.
 #[must_use]
 pub(crate) fn quote_now(job: &Job, part: Id, quote: Id) -> Option<QuoteCost> {

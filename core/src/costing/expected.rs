@@ -117,7 +117,7 @@ fn cost(quote: &Figures, all: &[Figures], order: &[usize], terms: &Terms) -> Cos
 }
 
 /// When a life ends before the vehicle is given away, in years from now.
-fn renewals(quote: &Figures, terms: &Terms) -> Vec<f64> {
+pub(super) fn renewals(quote: &Figures, terms: &Terms) -> Vec<f64> {
     let Some(life) = quote.life.filter(|months| *months >= 1.0) else { return Vec::new() };
     let ends = (1_u32..).map(|time| f64::from(time) * life);
     ends.take_while(|months| *months < terms.years * 12.0).map(|months| months / 12.0).collect()
@@ -161,18 +161,18 @@ pub(super) fn tried(quote: &Figures, terms: &Terms) -> f64 {
 }
 
 /// What a quote costs if nothing goes wrong.
-fn direct(quote: &Figures, terms: &Terms) -> f64 {
+pub(super) fn direct(quote: &Figures, terms: &Terms) -> f64 {
     let prices = quote.cash + quote.freight + quote.tax + quote.duty + quote.consumables;
     let price = prices + quote.surcharge * quote.withheld - quote.saved();
     price + quote.own_time / 60.0 * terms.hour_value
 }
 
 /// What failing costs besides the fallback.
-fn failing(quote: &Figures, terms: &Terms) -> f64 {
+pub(super) fn failing(quote: &Figures, terms: &Terms) -> f64 {
     if quote.fails_at_bench { 0.0 } else { stripping(quote, terms) }
 }
 
-fn stripping(quote: &Figures, terms: &Terms) -> f64 {
+pub(super) fn stripping(quote: &Figures, terms: &Terms) -> f64 {
     quote.strip_again / 60.0 * terms.hour_value
 }
 

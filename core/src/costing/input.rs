@@ -127,7 +127,8 @@ impl Setting {
     }
 }
 
-fn of(quote: &mut Figures, input: Input) -> Option<&mut f64> {
+/// The figure of a quote in its place; nothing for a life, and for those of the job.
+pub(super) fn of(quote: &mut Figures, input: Input) -> Option<&mut f64> {
     Some(match input {
         Input::Cash => &mut quote.cash,
         Input::Freight => &mut quote.freight,

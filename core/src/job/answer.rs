@@ -5,11 +5,12 @@ use super::vocabulary::Standing;
 use super::whole::Job;
 use crate::costing;
 use crate::inspect;
+use crate::problem::{Code, Hint, Problem};
 use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
 use crate::tables;
 
-/// Answers a question. `device` says whose next tag is shown.
+/// Answers a question. `device` says whose next tag is shown. Heavy questions are refused: [`costing::reckon`] answers them.
 ///
 /// ```
 /// use asfound_core::job::{ask, Job, Query, View};
@@ -39,6 +40,10 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         }
         Query::Cautions { step, part, assembly } => {
             Some(View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
+        }
+        // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
+        Query::Certainty { .. } | Query::Undecided { .. } => {
+            Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
         }
         Query::Places => Some(View::Places(job.places_view())),
         Query::Problems => Some(View::Problems(job.problems_view())),

@@ -49,6 +49,8 @@ pub enum View {
     Problems(ProblemsView),
     /// To [`Query::History`](super::Query::History).
     History(HistoryView),
+    /// It is not answered here; the problem says where.
+    Refused(Problem),
     /// What was asked about is not in this job.
     Nothing,
 }

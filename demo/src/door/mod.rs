@@ -12,6 +12,7 @@ mod thumbs;
 
 use std::path::Path;
 
+use asfound_core::costing::reckon;
 use asfound_core::job::{Context, apply as carry_out, ask as answer_to, troubles};
 use asfound_core::papers::{Errand, Errands, PaperWords, errands_csv, errands_html, parts_csv, parts_html};
 use asfound_core::problem::{Code, Hint, Problem};
@@ -119,12 +120,15 @@ pub fn ask(file: &Path, word: &str, arguments: Option<&str>, device: Option<Id>)
     let (job, mut problems) = opened.job();
     let device = device.or_else(|| job.ids(Kind::Device).next()).unwrap_or(Id::from_bytes([0; 16]));
     let view = match question::read(&job, word, arguments)? {
-        Some(query) => answer_to(&job, &query, device),
-        None => asfound_core::job::View::Nothing,
+        Some(query) => match reckon(&job, &query) {
+            Some(view) => as_json(&view),
+            None => as_json(&answer_to(&job, &query, device)),
+        },
+        None => as_json(&asfound_core::job::View::Nothing),
     };
     problems.extend(opened.missing(&job));
     problems.extend(troubles(&job));
-    Ok(Answer { view: as_json(&view), problems })
+    Ok(Answer { view, problems })
 }
 
 /// Writes a list.

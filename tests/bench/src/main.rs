@@ -4,6 +4,7 @@
 //! `bench [AREA…] [--out FILE]`: areas are named in `AREAS`.
 
 mod capture;
+mod certainty;
 mod derive;
 mod figures;
 mod garage;
@@ -27,7 +28,7 @@ use crate::row::Row;
 
 type Area = (&'static str, fn() -> anyhow::Result<Vec<Row>>);
 
-const AREAS: [Area; 7] = [
+const AREAS: [Area; 8] = [
     ("sizes", sizes::measure),
     ("capture", capture::measure),
     ("derive", derive::measure),
@@ -35,6 +36,7 @@ const AREAS: [Area; 7] = [
     ("search", search::measure),
     ("scroll", scroll::measure),
     ("papers", papers::measure),
+    ("certainty", certainty::measure),
 ];
 
 fn main() -> anyhow::Result<()> {

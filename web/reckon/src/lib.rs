@@ -3,6 +3,7 @@
 //! - [`copy`]: the job, folded from what is stored.
 //! - [`lists`]: the parts list on paper.
 //! - [`job_file_out`], [`job_file_in`]: everything in one file, piece by piece.
+//! - [`weigh`]: how sure the quotes of a part are, and what is to be decided first.
 //! - [`busy`]: work without end, to prove that it delays nobody.
 
 mod boundary;
@@ -11,3 +12,4 @@ pub mod copy;
 pub mod job_file_in;
 pub mod job_file_out;
 pub mod lists;
+pub mod weigh;

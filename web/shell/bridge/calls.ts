@@ -74,11 +74,15 @@ export type RecordNews =
 /** A list and its form. */
 export type ListKind = `${'parts' | 'to-buy' | 'to-send'}-${'csv' | 'html'}`;
 
+/** Questions that draw figures over and over; `Reckoned` answers them. */
+export type HeavyQuery = Extract<Query, { ask: 'certainty' | 'undecided' }>;
+
 /** What can be asked of the reckoning worker. It reads the job from the database by itself. */
 export type ReckonQuestion =
   | { ask: 'busy'; seconds: number }
   | { ask: 'job-file'; job: Id; name: string; words: unknown }
   | { ask: 'read-job-file'; file: File }
+  | { ask: 'weigh'; job: Id; query: HeavyQuery }
   | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; words: unknown };
 
 /** A job file on its way out. */

@@ -1,13 +1,13 @@
 // What the page knows of the record: calls, answers and news. It holds no truth.
 
-import type { Beside, JobFileMade, JobLine, ListKind, ReckonQuestion } from './calls.ts';
-import type { Command, Problem, PartsQuery, Query, View } from './protocol.ts';
+import type { Beside, HeavyQuery, JobFileMade, JobLine, ListKind, ReckonQuestion } from './calls.ts';
+import type { Command, Problem, PartsQuery, Query, Reckoned, View } from './protocol.ts';
 import type { Keeping } from './keeping.ts';
 import type { DryRun, MergeReport, Progress } from './job-file.ts';
 import type { StoreTrouble } from './trouble.ts';
 import { Office } from './office.ts';
 
-export type { Beside, JobFileMade, JobLine, ReckonQuestion } from './calls.ts';
+export type { Beside, HeavyQuery, JobFileMade, JobLine, ReckonQuestion } from './calls.ts';
 export type { Keeping } from './keeping.ts';
 export type { DryRun, MergeReport, Progress } from './job-file.ts';
 export type { StoreTrouble, TroubleCode } from './trouble.ts';
@@ -51,6 +51,8 @@ export interface Desk extends EventTarget {
   ask(query: Query): Promise<View>;
   /** A heavy question. Aborting ends the worker at once. */
   reckon<T>(question: ReckonQuestion, signal?: AbortSignal): Promise<T>;
+  /** Certainty of one part, or what is to be decided first, of the open job. Aborting ends the worker at once. */
+  weigh(query: HeavyQuery, signal?: AbortSignal): Promise<Reckoned>;
   /** For lists; null while it is not made yet. */
   thumb(hash: string): Promise<Blob | null>;
   /** For the screen: at most 2560 pixels, or the photo as it came while that is not made yet. */

@@ -1,12 +1,12 @@
 // The desk at work: one open job, commands on their way, and what is wrong.
 
-import type { Beside, Failure, JobFileMade, JobLine, ListKind, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
+import type { Beside, Failure, HeavyQuery, JobFileMade, JobLine, ListKind, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
 import type { Answer, DeskEvents, DeskWork } from './desk.ts';
 import { bringIn, type DryRun, type MergeReport, type Progress } from './job-file.ts';
 import { newId } from './id.ts';
 import { askToPersist, keeping, type Keeping } from './keeping.ts';
 import { CallFailed } from './line.ts';
-import type { Command, PartsQuery, Query, View } from './protocol.ts';
+import type { Command, PartsQuery, Query, Reckoned, View } from './protocol.ts';
 import { Reckoning } from './reckoning.ts';
 import { StoreLine } from './store-line.ts';
 import { troubleOf, type StoreTrouble } from './trouble.ts';
@@ -95,6 +95,11 @@ export class Office extends EventTarget implements DeskWork {
 
   async reckon<T>(question: ReckonQuestion, signal?: AbortSignal): Promise<T> {
     return (await this.#reckoning.ask(question, { signal })) as T;
+  }
+
+  async weigh(query: HeavyQuery, signal?: AbortSignal): Promise<Reckoned> {
+    if (this.#job === null) return { view: 'nothing' };
+    return this.reckon<Reckoned>({ ask: 'weigh', job: this.#job, query }, signal);
   }
 
   async thumb(hash: string): Promise<Blob | null> {

@@ -2,7 +2,7 @@
 // at any moment and writes nothing that anybody would miss.
 
 import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
-import init, { busy } from '../pkg/reckon/reckon.js';
+import init, { busy, weigh } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
 import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
@@ -37,6 +37,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return new JobFile(question.file).dryRun(database);
     case 'job-file':
       return jobFileOut(database, await database.copy(question.job), question.name, question.words, (done, of) => tell({ news: 'progress', done, of }));
+    case 'weigh':
+      return weigh(await database.copy(question.job), question.query);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }

@@ -41,11 +41,12 @@ const happened: Record<Code, Sentence> = {
   'not-ours': () => 'This is not a file of asfound.',
   'blob-missing': () => 'A photo or sound named in the record is not on this device.',
   'other-job': () => 'The file holds another job.',
+  'heavy-question': () => 'This takes too long to be worked out while you record.',
   'not-an-answer': () => 'That is not one of the answers to this question.',
   'limit-crossed': () => 'The least of the limit is more than its most.',
 };
 
-const errors = new Set<Code>(['unknown-record', 'wrong-kind', 'id-taken', 'out-of-bounds', 'missing', 'nothing-to-undo', 'not-ours', 'other-job', 'not-an-answer', 'limit-crossed']);
+const errors = new Set<Code>(['unknown-record', 'wrong-kind', 'id-taken', 'out-of-bounds', 'missing', 'nothing-to-undo', 'not-ours', 'other-job', 'not-an-answer', 'limit-crossed', 'heavy-question']);
 
 const safe: Partial<Record<Code, string>> = {
   conflict: 'Both values are kept.',
@@ -72,6 +73,7 @@ const hints: Record<Hint, string> = {
   'enter-in-job-currency': 'Enter the price in the currency of the job.',
   'correct-value': 'Correct it and put it down again.',
   'fetch-again': 'Bring the file in again from where it came.',
+  'ask-reckoning': 'It is worked out beside it: open Certainty again.',
 };
 
 /** What needs a person: a sentence for each code. */

@@ -1,0 +1,98 @@
+//! How sure the quotes of recorded jobs are, asked as the reckoning worker and the native door ask.
+#![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
+
+use asfound_core::costing::reckon;
+use asfound_core::job::{Query, View, ask};
+use serde_json::{Value, json};
+
+use crate::bench::{Bench, PART, id, money};
+use crate::costing::minor;
+
+fn asked(bench: &Bench, query: Value) -> Value {
+    let query: Query = serde_json::from_value(query).expect("a query");
+    // Whoever answers quick questions alone says so.
+    assert!(matches!(ask(&bench.job, &query, id(2)), View::Refused(_)));
+    serde_json::to_value(reckon(&bench.job, &query).expect("a heavy question")).expect("a view")
+}
+
+fn certainty(bench: &Bench) -> Value {
+    asked(bench, json!({ "ask": "certainty", "part": id(PART), "draws": 2000 }))
+}
+
+/// A figure with the word *sure* or none has no range: then the cheapest is certain, and is worth what costing says.
+#[test]
+fn what_is_sure_is_certain() {
+    let mut bench = Bench::new();
+    bench.quote(10, PART, "repair-here", 18_00, json!([{ "own_time": 120 }, { "cash_certainty": "sure" }]));
+    bench.quote(11, PART, "buy", 106_00, json!([]));
+    let view = certainty(&bench);
+    assert_eq!(view["quotes"][0]["cheapest"], json!(1.0));
+    assert_eq!((minor(&view["quotes"][0]["mean"]), minor(&view["quotes"][0]["exact_mean"])), (58_00.0, 58_00.0));
+    assert_eq!((minor(&view["regret"]), minor(&view["worth_of_all"])), (0.0, 0.0));
+    assert_eq!(view["knowing"], json!([]));
+}
+
+/// The word and what was said give the same guess where they say the same; a turned figure takes its range along.
+#[test]
+fn the_word_is_a_bracket_of_eight_in_ten() {
+    let mut bench = Bench::new();
+    bench.quote(10, PART, "buy", 100_00, json!([{ "cash_certainty": "about" }]));
+    let by_word = certainty(&bench);
+    for (at, expected) in [("p10", 85_00.0), ("p90", 125_00.0)] {
+        let found = minor(&by_word["quotes"][0][at]);
+        assert!((found - expected).abs() < 1_50.0, "{at} is {found}");
+    }
+    bench.change(10, json!({ "cash_least": money(85_00) }));
+    bench.change(10, json!({ "cash_most": money(125_00) }));
+    assert_eq!(by_word["quotes"], certainty(&bench)["quotes"]);
+    let set = json!({ "quotes": { id(10).to_string(): { "cash": 200_00 } } });
+    let turned = asked(&bench, json!({ "ask": "certainty", "part": id(PART), "set": set }));
+    assert!(minor(&turned["quotes"][0]["p10"]) > 125_00.0);
+}
+
+/// What may not be chosen takes no part: neither chosen, nor fallen back on, nor worth knowing.
+#[test]
+fn what_may_not_be_chosen_takes_no_part() {
+    let mut bench = Bench::new();
+    bench.quote(10, PART, "repair-here", 18_00, json!([{ "cash_certainty": "about" }, { "chance": 5000 }]));
+    bench.quote(11, PART, "buy", 5_00, json!([{ "cash_certainty": "about" }, { "valid_until": "2026-01-01" }]));
+    let query = json!({ "ask": "certainty", "part": id(PART), "today": "2026-02-01" });
+    let view = asked(&bench, query);
+    assert_eq!(view["quotes"].as_array().map(Vec::len), Some(1));
+    assert_eq!((&view["quotes"][0]["id"], &view["quotes"][0]["cheapest"]), (&json!(id(10)), &json!(1.0)));
+    assert!(view["knowing"].as_array().expect("a list").iter().all(|known| known["quote"] == json!(id(10))));
+}
+
+/// First what a wrong choice would cost, then the cash at stake, then what waits, and for what.
+#[test]
+fn the_most_consequential_comes_first() {
+    let mut bench = Bench::new();
+    let judged = json!({ "triage": "doubtful" });
+    for part in 101..=108 {
+        bench.part(part, 1);
+    }
+    // Close together and unsure, dear and cheap; far apart; one alone, dear; none; none allowed; not judged; not off; decided.
+    for (part, cash, other) in [(101, 20_00, 21_00), (102, 200_00, 210_00), (103, 10_00, 500_00)] {
+        bench.quote(part * 10, part, "buy", cash, json!([{ "cash_certainty": "about" }]));
+        bench.quote(part * 10 + 1, part, "donor", other, json!([{ "cash_certainty": "about" }]));
+    }
+    bench.quote(1040, 104, "buy", 900_00, json!([{ "cash_certainty": "wild-guess" }]));
+    bench.change(105, judged.clone());
+    bench.change(106, judged);
+    bench.change(106, json!({ "single_use": true }));
+    bench.quote(1060, 106, "use-again", 0, json!([]));
+    bench.change(108, json!({ "off": false }));
+    bench.quote(4, PART, "buy", 1_00, json!([]));
+    bench.done(json!({ "do": "choose", "id": id(3), "quote": id(4) }));
+    let view = asked(&bench, json!({ "ask": "undecided" }));
+    let rows = view["parts"].as_array().expect("parts");
+    let order: Vec<&Value> = rows.iter().map(|row| &row["part"]).collect();
+    let expected: Vec<Value> = [102, 101, 104, 103, 105, 106, 107, 108].map(|part| json!(id(part))).to_vec();
+    assert_eq!(order, expected.iter().collect::<Vec<_>>());
+    let waits: Vec<Option<&str>> = rows.iter().map(|row| row["waits"].as_str()).collect();
+    let expected = [Some("quote"), Some("allowed-quote"), Some("first-word"), Some("coming-off")];
+    assert_eq!(waits, [[None; 4], expected].concat());
+    assert!(minor(&rows[0]["regret"]) > minor(&rows[1]["regret"]) && minor(&rows[2]["regret"]) == 0.0);
+    assert_eq!(rows[2]["cash"]["minor"], json!(900_00));
+    assert_eq!(rows[2]["chance"], json!(1.0));
+}
