@@ -110,9 +110,9 @@ pub(crate) fn quote_now(job: &Job, part: Id, quote: Id) -> Option<QuoteCost> {
 /// The chosen quote of a part as it is now, a kit without what others save by it: it is paid whole, however many parts it was
 /// chosen for. Nothing when none was chosen, or it was struck out since.
 #[must_use]
-pub(crate) fn chosen_now(job: &Job, part: Id) -> Option<QuoteCost> {
+pub(crate) fn chosen_now(job: &Job, part: Id, today: Option<Day>) -> Option<QuoteCost> {
     job.choice_of(part)?;
-    let priced = priced(job, part, None, None);
+    let priced = priced(job, part, today, None);
     priced.whole(priced.chosen_quote()?)
 }
 

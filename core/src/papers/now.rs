@@ -117,8 +117,8 @@ impl Prices {
 
 impl Now {
     /// The chosen quote of a part; nothing when none was chosen, or the quote was struck out.
-    pub(super) fn of(job: &Job, part: Id) -> Option<Self> {
-        let cost = chosen_now(job, part)?;
+    pub(super) fn of(job: &Job, part: Id, today: Option<Day>) -> Option<Self> {
+        let cost = chosen_now(job, part, today)?;
         let item = job.item(cost.id)?;
         let currency = job.settings().currency;
         let entered = PRICES.map(|field| item.read::<Money>(field));

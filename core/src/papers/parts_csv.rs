@@ -14,21 +14,22 @@ use super::words::PaperWords;
 use super::{figures, list};
 use crate::job::vocabulary::Units;
 use crate::job::{Job, PartsQuery};
-use crate::quantity::{Currency, Money};
+use crate::quantity::{Currency, Day, Money};
 
 pub(super) const BYTE_ORDER_MARK: char = '\u{feff}';
 const NO_BREAK_SPACE: char = '\u{a0}';
 
-/// The parts that a question is about, as CSV, with a row of sums for each currency at the end.
+/// The parts that a question is about, as CSV, with a row of sums for each currency at the end. `today` says which quotes have
+/// run out, as in the totals of the job.
 ///
 /// ```
 /// use asfound_core::{job::{Job, PartsQuery}, papers::{PaperWords, parts_csv}};
-/// let csv = parts_csv(&Job::new(), &PartsQuery::default(), &PaperWords::default());
+/// let csv = parts_csv(&Job::new(), &PartsQuery::default(), None, &PaperWords::default());
 /// assert!(csv.starts_with("\u{feff}tag,name,quantity,"));
 /// ```
 #[must_use]
-pub fn parts_csv(job: &Job, query: &PartsQuery, words: &PaperWords) -> String {
-    let list = PartsList::of(job, query);
+pub fn parts_csv(job: &Job, query: &PartsQuery, today: Option<Day>, words: &PaperWords) -> String {
+    let list = PartsList::of(job, query, today);
     let units = job.settings().units;
     let mut csv = String::from(BYTE_ORDER_MARK);
     write_row(&mut csv, &heads(words, units));
@@ -97,7 +98,7 @@ fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
 fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
     let decision = row.decision.as_ref();
     let now = row.now.as_ref();
-    let counted = now.filter(|_| row.with.is_none());
+    let counted = row.counted();
     let prices = counted.map(|now| now.prices.cells()).unwrap_or_default();
     let [price, freight, tax, duty, consumables, all, surcharge, peak, currency_now] = prices;
     let photo_files: Vec<String> = row.photos.iter().map(|(hash, media_type)| blob_path(*hash, media_type)).collect();

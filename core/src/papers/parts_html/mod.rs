@@ -10,7 +10,7 @@ use super::tag_drawing::tag_drawing;
 use super::{PaperWords, figures, without_location};
 use crate::job::vocabulary::Units;
 use crate::job::{Group, Job, PartsGroup, PartsQuery};
-use crate::quantity::{Currency, Money};
+use crate::quantity::{Currency, Day, Money};
 use crate::record::Hash;
 
 /// Small photos as JPEG, by the hash of the photo they were made of.
@@ -21,19 +21,25 @@ const COLUMNS: usize = 12;
 /// How many of them are figures.
 const FIGURES: usize = 7;
 
-/// The parts that a question is about, as one page.
+/// The parts that a question is about, as one page. `today` says which quotes have run out, as in the totals of the job.
 ///
 /// Of each small photo only what shows the picture goes in; one that is no sound JPEG is left out
 /// ([`without_location`](super::without_location)).
 ///
 /// ```
 /// use asfound_core::{job::{Job, PartsQuery}, papers::{PaperWords, Thumbs, parts_html}};
-/// let page = parts_html(&Job::new(), &PartsQuery::default(), &Thumbs::new(), &PaperWords::default());
+/// let page = parts_html(&Job::new(), &PartsQuery::default(), None, &Thumbs::new(), &PaperWords::default());
 /// assert!(page.starts_with("<!DOCTYPE html>"));
 /// ```
 #[must_use]
-pub fn parts_html(job: &Job, query: &PartsQuery, thumbs: &Thumbs, words: &PaperWords) -> String {
-    let list = PartsList::of(job, query);
+pub fn parts_html(
+    job: &Job,
+    query: &PartsQuery,
+    today: Option<Day>,
+    thumbs: &Thumbs,
+    words: &PaperWords,
+) -> String {
+    let list = PartsList::of(job, query, today);
     let page = Page { words, units: job.settings().units, grouped: query.group, thumbs };
     let count = counted(words, list.rows.len());
     let mut html = opening(job, words, &words.page.title, &count);
@@ -164,7 +170,7 @@ impl Page<'_> {
             decision.map(|decision| self.route(row, decision)).unwrap_or_default(),
         );
         let money = |money: Option<Money>| money.map(priced).unwrap_or_default();
-        let counted = row.now.as_ref().filter(|_| row.with.is_none());
+        let counted = row.counted();
         let figures = [
             money(decision.and_then(|decision| decision.cash)),
             decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),

@@ -3,27 +3,26 @@ import type { Figure } from '../routes/figure-kinds';
 import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** Quotes, bars and the decision. */
 export const costing = (trade: Vocabulary) => ({
   title: 'Routes',
-  cap: (text: string) => text.charAt(0).toUpperCase() + text.slice(1),
   empty: { first: 'What could happen to this part?', then: 'Enter one figure for a route: a price, or your hours. One is enough; say how sure you are.' },
   add: 'Add a quote', another: 'Another quote',
   choose: 'Choose', chosen: 'chosen', choosen: (route: string) => `${route} chosen`,
   chosenBy: (route: string, who: string, when: string) => `${route}, chosen ${who ? `by ${who} ` : ''}on ${when}`,
   chosenAt: 'at these figures', nowAt: (then: string, now: string) => `It stood at ${then} then; it is ${now} now.`,
   changed: (route: string, saves: string) => `This changed: ${route} is now ${saves} cheaper.`, changedTodo: 'Look again, and choose once more or leave it.',
-  chooseOther: 'Choose another', unchoose: 'Take the choice back', unchosen: 'Choice taken back',
+  unchoose: 'Take the choice back', unchosen: 'Choice taken back',
   cashOf: (money: string) => `${money} cash`, timeOf: (time: string) => `${time} own time`,
-  nothingYet: 'no figure yet',
   edit: (route: string) => `Change the quote for ${route}`, editWord: 'Change', strike: 'Strike out', struck: 'Quote struck out',
-  workings: 'Working', open: 'how it came about',
   form: {
     title: 'Quote', route: 'Route', from: 'From whom', fromHint: `${trade.specialist}, supplier, donor: as you call them`,
     one: 'One figure is enough; the rest may stay empty.',
     starting: (value: string) => `left empty: ${value}, a starting value`,
     figure: {
-      cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: trade.surcharge, withheld: 'Withheld, times in 100',
+      cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: capital(trade.surcharge), withheld: 'Withheld, times in 100',
       own_time: 'Own time', own_time_least: 'Own time, least', own_time_most: 'Own time, most', chance: 'Fails, times in 100', chance_least: 'Fails, least', chance_most: 'Fails, most',
       strip_again: 'Strip again when it fails', life: 'Lasts', life_least: 'Lasts, least', life_most: 'Lasts, most', wait: 'Wait', exchange_rate: 'Rate of exchange',
     } satisfies Record<Figure, string>,
@@ -64,7 +63,7 @@ export const costing = (trade: Vocabulary) => ({
   sentence: {
     repairing: 'repairing',
     alone: (route: string) => `${route} is the only route with a figure. Enter another to weigh it against.`,
-    noHour: 'An hour of yours counts nothing here: set its value in Settings, or leave it so.',
+    noHour: 'An hour of yours counts nothing here.', setHour: 'Say what it counts',
   },
   lines: {
     cash: 'cash', freight: 'freight', tax: 'tax', duty: 'duty', consumables: 'consumables', surcharge: (times: string) => `${trade.surcharge.toLowerCase()}, withheld ${times} times in 100`,
@@ -83,7 +82,4 @@ export const costing = (trade: Vocabulary) => ({
   correctness: {
     original: 'original part', 'new-old-stock': 'original, never used', 'faithful-reproduction': 'faithful reproduction', pattern: 'pattern part', uprated: 'later or stronger', 'home-made': 'home made',
   } satisfies Record<Correctness, string>,
-  notAllowed: 'not allowed',
-  hourValue: (value: string) => `an hour of yours counts ${value}`,
-  quotes: (n: number) => count(n, 'quote'),
 });
