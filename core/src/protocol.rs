@@ -78,6 +78,7 @@ pub fn declarations() -> String {
         PlaceLine,
         ProblemsView,
         HistoryView,
+        SeenView,
         HistoryLine,
         CostView,
         QuoteCost,

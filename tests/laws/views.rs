@@ -31,6 +31,7 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         queries.push(Query::Cost { part: id, today: Day::parse("1999-12-31"), set: set.ok() });
         queries.push(Query::Cost { part: id, today: None, set: None });
         queries.push(Query::History { id });
+        queries.push(Query::Seen { ids: vec![id, ids[0]] });
         queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));
         queries.push(parts(PartsQuery { place: Some(id), group: Group::Place, ..PartsQuery::default() }));
     }

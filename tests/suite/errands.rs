@@ -183,7 +183,8 @@ fn a_part_that_goes_along_has_no_figures() {
     let job = job();
     let table = Table::parts(&job);
     assert_eq!(table.cell(2, "with"), "0001");
-    for column in ["own hours when chosen", "worth now (each rounded)", "each year (each rounded)", "guessed (of 100)"] {
+    for column in ["own hours when chosen", "worth now (each rounded)", "each year (each rounded)", "guessed (of 100)"]
+    {
         assert_eq!(table.cell(2, column), "", "{column}");
         assert_ne!(table.cell(1, column), "", "{column}");
     }
@@ -195,16 +196,17 @@ fn a_part_that_goes_along_has_no_figures() {
     }
     let page = parts_html(&job, &by_tag(), None, &Thumbs::new(), &PaperWords::default());
     let row = page.split("<tr>").find(|row| row.contains("with 0001")).unwrap();
-    assert!(!row.contains(">0:00<") && !row.contains(">0.00\u{a0}GBP<") && !row.contains("0.00\u{a0}GBP each year"), "{row}");
+    assert!(
+        !row.contains(">0:00<") && !row.contains(">0.00\u{a0}GBP<") && !row.contains("0.00\u{a0}GBP each year"),
+        "{row}"
+    );
 }
 
 /// What would be turned to after a failure has run out: the next one is dearer, in the list as in the totals.
 #[test]
 fn the_lists_and_the_totals_are_of_one_day() {
     let mut job = job();
-    let quote = |number: u16, route: &str, cash: i64, more: Value| {
-        json!({ "do": "create", "id": id(number), "kind": "quote", "changes": [{ "of": id(0x108) }, { "route": route }, { "cash": money(cash, "GBP") }, more] })
-    };
+    let quote = |number: u16, route: &str, cash: i64, more: Value| json!({ "do": "create", "id": id(number), "kind": "quote", "changes": [{ "of": id(0x108) }, { "route": route }, { "cash": money(cash, "GBP") }, more] });
     let commands = [
         json!({ "do": "create", "id": id(0x108), "kind": "part", "changes": [{ "tag": 8 }] }),
         quote(0x220, "repair-here", 1000, json!({ "chance": 5000 })),

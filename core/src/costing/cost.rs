@@ -60,15 +60,15 @@ impl Priced<'_> {
 /// The quotes of a part, side by side. `today` says which have run out; `set` turns figures before anything is worked out.
 #[must_use]
 pub fn cost(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> CostView {
-    let settings = job.settings();
+    let currency = job.settings().currency;
     let priced = priced(job, part, today, set);
-    let best = priced.best;
+    let (best, terms) = (priced.best, priced.setting.terms);
     CostView {
         part,
-        currency: settings.currency,
-        hour_value: settings.hour_value,
-        interest: settings.interest,
-        years_kept: settings.years_kept,
+        currency,
+        hour_value: Estimate::from_minor(terms.hour_value, currency),
+        interest: terms.interest,
+        years_kept: terms.years,
         cheapest: priced.cheapest(),
         open_with: best.map(|best| open_with(&priced.setting, &priced.spreads, best)).unwrap_or_default(),
         flips: flips(&priced.setting),

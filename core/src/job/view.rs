@@ -37,8 +37,18 @@ pub enum View {
     Problems(ProblemsView),
     /// To [`Query::History`](super::Query::History).
     History(HistoryView),
+    /// To [`Query::Seen`](super::Query::Seen).
+    Seen(SeenView),
     /// What was asked about is not in this job.
     Nothing,
+}
+
+/// What a change of several records at once names as seen.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct SeenView {
+    /// The entries behind the values of all of them, by field.
+    pub seen: Seen,
 }
 
 /// One record with its values and what an edit of it must name as seen.

@@ -17,13 +17,7 @@ const PRICES: usize = 14;
 /// What is to be bought or sent out, as CSV in the form of [`parts_csv`](super::parts_csv): a row of sums after those of each
 /// supplier or specialist, one over all, and how many parts are not decided.
 #[must_use]
-pub fn errands_csv(
-    job: &Job,
-    errand: Errand,
-    query: &PartsQuery,
-    today: Option<Day>,
-    words: &PaperWords,
-) -> String {
+pub fn errands_csv(job: &Job, errand: Errand, query: &PartsQuery, today: Option<Day>, words: &PaperWords) -> String {
     let errands = Errands::of(job, errand, query, today);
     let units = job.settings().units;
     let mut csv = String::from(BYTE_ORDER_MARK);

@@ -140,7 +140,8 @@ impl PartsList {
     #[must_use]
     pub fn of(job: &Job, query: &PartsQuery, today: Option<Day>) -> Self {
         let view = job.parts_view(&PartsQuery { from: 0, count: None, ..query.clone() });
-        let mut rows: Vec<Row> = view.rows.iter().filter_map(|line| Some(row(job, job.part_view(line.id)?, today))).collect();
+        let mut rows: Vec<Row> =
+            view.rows.iter().filter_map(|line| Some(row(job, job.part_view(line.id)?, today))).collect();
         count_once(&mut rows);
         Self { groups: view.groups, totals: Totals::of(&rows, job.settings().currency), rows }
     }

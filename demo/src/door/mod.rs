@@ -157,8 +157,8 @@ pub fn paper(
         _ => return Err(Unreadable::asked(&format!("no paper {kind}: {PAPERS}"))),
     };
     output::put(out, text.as_bytes())?;
-    let parts =
-        errand(kind).map_or_else(|| job.parts_found(&query).len(), |errand| Errands::of(&job, errand, &query, today).parts());
+    let parts = errand(kind)
+        .map_or_else(|| job.parts_found(&query).len(), |errand| Errands::of(&job, errand, &query, today).parts());
     Ok(Answer { view: json!({"view": "paper", "kind": kind, "parts": parts, "bytes": text.len()}), problems })
 }
 

@@ -731,7 +731,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -783,7 +783,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1365,6 +1365,16 @@ export interface HistoryView {
 }
 
 /**
+ * What a change of several records at once names as seen.
+ */
+export interface SeenView {
+    /**
+     * The entries behind the values of all of them, by field.
+     */
+    seen: Seen;
+}
+
+/**
  * One entry as far as it concerns one record.
  */
 export interface HistoryLine {
@@ -1395,11 +1405,11 @@ export interface CostView {
      */
     currency: Currency;
     /**
-     * What an hour is worth.
+     * What an hour is worth: of the job, or as it was turned for this question, like the two below.
      */
-    hour_value: Money;
+    hour_value: Estimate;
     /**
-     * Yearly rate of interest, in parts of ten thousand.
+     * Yearly rate of interest, as a share.
      */
     interest: number;
     /**
@@ -1708,6 +1718,10 @@ export interface CoverView {
      * It is decided otherwise, or struck out: the kit spares nothing there.
      */
     spare: boolean;
+    /**
+     * The entries behind that record, for striking it out; none for the part that the kit is quoted on.
+     */
+    seen: Seen;
     /**
      * The least price for all that are needed, bought singly.
      */

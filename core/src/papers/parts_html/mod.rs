@@ -32,13 +32,7 @@ const FIGURES: usize = 7;
 /// assert!(page.starts_with("<!DOCTYPE html>"));
 /// ```
 #[must_use]
-pub fn parts_html(
-    job: &Job,
-    query: &PartsQuery,
-    today: Option<Day>,
-    thumbs: &Thumbs,
-    words: &PaperWords,
-) -> String {
+pub fn parts_html(job: &Job, query: &PartsQuery, today: Option<Day>, thumbs: &Thumbs, words: &PaperWords) -> String {
     let list = PartsList::of(job, query, today);
     let page = Page { words, units: job.settings().units, grouped: query.group, thumbs };
     let count = counted(words, list.rows.len());
@@ -173,12 +167,15 @@ impl Page<'_> {
         let counted = row.counted();
         let figures = [
             money(decision.and_then(|decision| decision.cash)),
-            decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
+            decision
+                .filter(|_| row.with.is_none())
+                .map(|decision| figures::hours(decision.own_time))
+                .unwrap_or_default(),
             money(decision.and_then(|decision| decision.expected)),
             money(counted.map(|now| now.prices.kept())),
             money(counted.map(|now| now.prices.peak())),
             counted.map(|now| figures::hours(now.own_time)).unwrap_or_default(),
-            money(row.now.as_ref().map(|now| now.present)),
+            money(counted.map(|now| now.present)),
         ];
         self.figures(html, figures);
         let _ = writeln!(html, "<td class=\"photo\">{}</td></tr>", photo(row, self.thumbs, self.words));
@@ -228,8 +225,9 @@ impl Page<'_> {
         let mut html = format!("{}<div class=\"second\">{}</div>", escaped(route), escaped(&decision.from));
         let with = row.with.as_ref().map(|with| format!("{} {with}", page.with));
         let now = row.now.as_ref();
-        let yearly = now.map(|now| format!("{} {}", priced(now.yearly), page.each_year));
-        let guessed = now.filter(|now| now.guessed > 0).map(|now| format!("{}\u{a0}{}", now.guessed, page.guessed));
+        let counted = row.counted();
+        let yearly = counted.map(|now| format!("{} {}", priced(now.yearly), page.each_year));
+        let guessed = counted.filter(|now| now.guessed > 0).map(|now| format!("{}\u{a0}{}", now.guessed, page.guessed));
         let told = now.map(|now| conditions(now, self.words)).unwrap_or_default();
         for line in with.into_iter().chain(told).chain(yearly).chain(guessed) {
             let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&line));

@@ -69,7 +69,7 @@ export class PlacePaste extends LightElement {
     const say = words().paste;
     const said = row.changes.map((change) => { const { label, value } = changeSaid(change); return `${label} ${value}`; }).join(', ');
     const what = row.problem ? `${say.leftOut}: ${row.problem}` : `${row.route ? routeWord(row.route) : ''} · ${row.quote ? say.changes(said) : `${say.isNew}: ${said}`}`;
-    return html`<li class="paste-row ${row.problem ? 'paste-out' : ''}"><span class="second">${say.row(row.number)}</span><b>${partSaid(row) || '–'}</b>${!row.problem && !row.part ? html`<span class="flag">${say.newPart}</span>` : nothing}<span>${what}</span></li>`;
+    return html`<li class="paste-row ${row.problem ? 'paste-out' : ''}"><span class="second">${say.row(row.number)}</span><b>${partSaid(row) || '–'}</b>${!row.problem && !row.part ? html`<span class="second paste-new">${say.newPart}</span>` : nothing}<span>${what}</span></li>`;
   }
 
   private readonly typed = (event: Event): void => {

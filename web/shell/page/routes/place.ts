@@ -90,15 +90,15 @@ export class PlaceRoutes extends LightElement {
     const say = words().costing;
     if (view.quotes.length === 0) return html`<asf-empty .first=${say.empty.first} .then=${say.empty.then}></asf-empty>`;
     const picked = this.pick(view);
-    return html`<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
+    return html`<div class="columns"><div><asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
         <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars>
         <asf-button class="routes-another" icon="add" key="A" word=${say.another} @click=${() => { this.edit('new'); }}></asf-button></asf-section>
-      ${flips(view)}
+      ${flips(view)}</div><div>
       ${picked ? html`${working(view, picked)}<div class="pair">
         <asf-button icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.edit(picked.id); }}></asf-button>
         <asf-button icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button></div>` : nothing}
       ${this.kit(view, picked)}
-      ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}`;
+      ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}</div></div>`;
   }
 
   private kit(view: CostView, picked: QuoteCost | undefined): TemplateResult | typeof nothing {

@@ -43,7 +43,7 @@ export const costing = (trade: Vocabulary) => ({
     title: 'In the kit', count: (n: number) => count(n, 'part'), add: 'Another part that is in it', choose: 'which part', takeOut: 'Not in it', takenOut: (name: string) => `${name} is not in the kit`, added: (name: string) => `${name} is in the kit`,
     pieces: (inside: number, needed: number) => (inside === needed ? count(inside, 'piece') : `${inside} of ${count(needed, 'piece')}`), singly: (sum: string) => `singly ${sum}`, noSingle: 'no single price', spare: 'decided otherwise', unknown: 'a part that is not listed',
     pays: (kit: string, singly: string) => `With the kit ${kit}, singly ${singly}: the kit pays.`, paysNot: (kit: string, singly: string) => `With the kit ${kit}, singly ${singly}: the kit does not pay.`,
-    noSingles: 'Enter what its parts cost singly, to weigh the kit against them.', chooseAll: (n: number, price: string) => `Choose it for all ${n}, ${price} once`, chosenAll: (n: number) => `Kit chosen for ${count(n, 'part')}`,
+    noSingles: 'Enter what its parts cost singly, to weigh the kit against them.', chooseAll: (n: number, price: string) => `Choose it for all ${n}, ${price} once`, chooseRest: (n: number) => `Choose it for ${count(n, 'part')} more`, chosenAll: (n: number) => `Kit chosen for ${count(n, 'part')}`,
   },
   startingSaid: (figure: string) => `starting value ${figure}`,
   flips: {
