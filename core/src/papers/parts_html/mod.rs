@@ -17,7 +17,7 @@ use crate::record::Hash;
 pub type Thumbs = BTreeMap<Hash, Vec<u8>>;
 
 /// How many columns there are.
-const COLUMNS: usize = 12;
+const COLUMNS: usize = 11;
 /// How many of them are figures.
 const FIGURES: usize = 7;
 
@@ -100,7 +100,7 @@ struct Page<'a> {
 impl Page<'_> {
     fn heads(&self, html: &mut String) {
         let columns = &self.words.columns;
-        let plain = [&columns.tag, &columns.name, &columns.place, &columns.route];
+        let plain = [&columns.tag, &columns.name, &columns.route];
         let figures = self.figure_heads();
         html.push_str("<thead><tr>");
         for head in plain {
@@ -156,11 +156,10 @@ impl Page<'_> {
         let decision = row.decision.as_ref();
         let _ = write!(
             html,
-            "<tr><th scope=\"row\">{}<span class=\"second\">{}</span></th><td>{}</td><td>{}</td><td>{}</td>",
+            "<tr><th scope=\"row\">{}<span class=\"second\">{}</span></th><td>{}</td><td>{}</td>",
             tag_drawing(row),
             escaped(self.words.standing(row.standing)),
             self.described(row),
-            escaped(&row.place.join(" › ")),
             decision.map(|decision| self.route(row, decision)).unwrap_or_default(),
         );
         let money = |money: Option<Money>| money.map(priced).unwrap_or_default();
@@ -188,13 +187,16 @@ impl Page<'_> {
         }
     }
 
-    /// Name, what is known of it, notes.
+    /// Name, what is known of it, where it lies, notes.
     fn described(&self, row: &Row) -> String {
         let name = if row.name.is_empty() { &self.words.page.no_name } else { &row.name };
         let mut html = format!("<div class=\"name\">{}</div>", escaped(name));
         let second: Vec<String> = self.known(row).into_iter().filter(|text| !text.is_empty()).collect();
         if !second.is_empty() {
             let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&second.join(" · ")));
+        }
+        if !row.place.is_empty() {
+            let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&row.place.join(" › ")));
         }
         for note in &row.notes {
             let _ = write!(html, "<div class=\"note\">{}</div>", escaped(note));
@@ -253,13 +255,13 @@ impl Page<'_> {
                     .unwrap_or_default()
             };
             let now = Some(totals.now).filter(|now| *currency == Some(now.prices.currency));
-            let told =
-                now.map(|now| format!("{} {}", now.prices.told(self.words), self.yearly(&now))).unwrap_or_default();
+            let told = now.map(|now| [now.prices.told(self.words), self.yearly(&now)]).unwrap_or_default();
+            let told: Vec<String> = told.into_iter().filter(|text| !text.is_empty()).collect();
             let _ = write!(
                 html,
-                "<tr><th scope=\"row\" colspan=\"3\">{}</th><td class=\"second\">{}</td>",
+                "<tr><th scope=\"row\" colspan=\"2\">{}</th><td class=\"second\">{}</td>",
                 escaped(&self.words.columns.sum),
-                escaped(told.trim())
+                escaped(&told.join(" · "))
             );
             let figures = [
                 money(sum.cash),

@@ -76,7 +76,7 @@ export class PlaceRoutes extends LightElement {
     return html`${this.head()}
       <div class="body routes-body">${view ? this.body(view) : nothing}</div>
       ${view ? this.foot(view) : nothing}
-      <asf-dialog .open=${this.editing !== ''} .label=${words().costing.form.title} .body=${this.editing && view ? this.form(view) : nothing} @asf-close=${() => { this.edit(''); }}></asf-dialog>
+      <asf-dialog .open=${this.isOpen(view)} .label=${words().costing.form.title} .body=${view && this.isOpen(view) ? this.form(view) : nothing} @asf-close=${() => { this.edit(''); }}></asf-dialog>
       <asf-who-dialog .open=${this.asking} @asf-close=${() => { this.asking = false; }} @asf-who=${(event: CustomEvent<{ who: string }>) => { this.asking = false; void this.choose(event.detail.who); }}></asf-who-dialog>`;
   }
 
@@ -124,6 +124,11 @@ export class PlaceRoutes extends LightElement {
   private form(view: CostView): TemplateResult {
     const quote = view.quotes.find(({ id }) => id === this.editing);
     return html`<asf-quote-form .view=${view} .quote=${quote} .route=${unused(view)} @asf-put=${this.putDown}></asf-quote-form>`;
+  }
+
+  /** What is to be changed has to be here still: it may have been struck out meanwhile. */
+  private isOpen(view: CostView | undefined): boolean {
+    return this.editing === 'new' || (view?.quotes.some(({ id }) => id === this.editing) ?? false);
   }
 
   private edit(quote: string): void {
