@@ -57,7 +57,11 @@ export class PlaceBought extends LightElement {
     noteOpen(PLACE, adding ? 'new' : '');
   }
 
-  private readonly close = (): void => { this.add(false); };
+  private readonly close = (): void => {
+    this.add(false);
+    // Coming back here must not ask for the same purchase again.
+    if (this.address?.search.has('new')) location.replace('#/bought');
+  };
 
   private list({ purchases, spent, spent_elsewhere }: TotalsView): TemplateResult {
     const say = words().bought;
