@@ -1,4 +1,4 @@
-import type { Correctness, Input, WhyNot } from '../../bridge/protocol';
+import type { Correctness, Input, Route, WhyNot } from '../../bridge/protocol';
 import type { Figure } from '../routes/figure-kinds';
 import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
@@ -55,13 +55,15 @@ export const costing = (trade: Vocabulary) => ({
     open: (cheapest: string, rivals: readonly string[]) => `The order is open: these figures are so unsure that ${listed(rivals)} may be cheaper than ${cheapest} after all.`,
     phrase: {
       cash: (doing: string) => `${doing} costs`, freight: (doing: string) => `freight for ${doing} is`, tax: (doing: string) => `tax on ${doing} is`, duty: (doing: string) => `duty on ${doing} is`,
-      consumables: (doing: string) => `${doing} uses up`, surcharge: (doing: string) => `the ${trade.surcharge.toLowerCase()} of ${doing} is`, withheld: (doing: string) => `the ${trade.surcharge.toLowerCase()} of ${doing} is withheld`,
+      consumables: (doing: string) => `${doing} uses up`, surcharge: (doing: string) => `the ${trade.surcharge.toLowerCase()} for ${doing} is`, withheld: (doing: string) => `the ${trade.surcharge.toLowerCase()} for ${doing} is withheld`,
       own_time: (doing: string) => `${doing} takes`, strip_again: (doing: string) => `stripping again after ${doing} takes`, chance: (doing: string) => `${doing} fails`, life: (doing: string) => `${doing} lasts`,
       hour_value: () => 'an hour of yours counts', interest: () => 'interest a year is', years: () => 'the vehicle is kept',
     } satisfies Record<Input, (doing: string) => string>,
   },
   sentence: {
-    repairing: 'repairing',
+    doing: {
+      'use-again': 'using it again', 'repair-here': 'repairing', 'send-out': 'sending it out', exchange: 'exchanging', buy: 'buying', kit: 'the kit', donor: 'the donor’s part', irreplaceable: 'saving it',
+    } satisfies Record<Route, string>,
     alone: (route: string) => `${route} is the only route with a figure. Enter another to weigh it against.`,
     noHour: 'An hour of yours counts nothing here.', setHour: 'Say what it counts',
   },
