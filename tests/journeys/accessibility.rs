@@ -76,7 +76,7 @@ const FURNISH: &str = "
     ] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));
     const head = await desk.ask({ ask: 'head' });
-    for (const command of [{ do: 'change', ids: [head.job.id], changes: [{ hour_value: pounds(2000) }] }, { do: 'choose', id: id(), quote: other }]) {
+    for (const command of [{ do: 'change', ids: [head.job.id], changes: [{ hour_value: pounds(2000) }] }, { do: 'choose', id: id(), quote }]) {
         const { ok, problems } = await desk.command(command);
         if (!ok) throw new Error(JSON.stringify(problems));
     }

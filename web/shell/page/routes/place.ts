@@ -23,7 +23,7 @@ import '../styles/sheet.css';
 import { words } from '../words';
 import { hours, money } from '../words/format';
 import './bars';
-import { decision } from './decision';
+import { decision, overtaken } from './decision';
 import { sorted } from './figure-words';
 import { flips } from './flips';
 import './kit';
@@ -90,7 +90,7 @@ export class PlaceRoutes extends LightElement {
     const say = words().costing;
     if (view.quotes.length === 0) return html`<asf-empty .first=${say.empty.first} .then=${say.empty.then}></asf-empty>`;
     const picked = this.pick(view);
-    return html`<div class="columns"><div><asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
+    return html`<div class="columns"><div>${overtaken(view)}<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
         <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars>
         <asf-button class="routes-another" icon="add" key="A" word=${say.another} @click=${() => { this.edit('new'); }}></asf-button></asf-section>
       ${flips(view)}</div><div>
