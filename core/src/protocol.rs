@@ -85,6 +85,7 @@ pub fn declarations() -> String {
         PlaceLine,
         ProblemsView,
         HistoryView,
+        SeenView,
         HistoryLine,
         CostView,
         QuoteCost,

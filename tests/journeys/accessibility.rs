@@ -8,7 +8,7 @@ use anyhow::{Context, ensure};
 use asfound_journeys::{Browser, Key, Size, Visit};
 use serde_json::json;
 
-/// A job with two parts, an assembly, a joint, two quotes: every place has something to show. Gives all addresses.
+/// A job with three parts, an assembly, a joint, quotes, a kit, a purchase: every place has something to show. Gives all addresses.
 fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
     let visit = Visit::with_faults(size)?;
     let Visit { browser, .. } = &visit;
@@ -56,7 +56,7 @@ const FURNISH: &str = "
     const desk = globalThis.desk;
     const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
     const view = await desk.ask({ ask: 'part', part });
-    const [assembly, joint, place, quote, other, note] = [id(), id(), id(), id(), id(), id()];
+    const [assembly, joint, place, quote, other, note, kit, seal] = [id(), id(), id(), id(), id(), id(), id(), id()];
     const pounds = (minor) => ({ minor, currency: 'GBP' });
     const answer = await desk.command({ do: 'all', commands: [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
@@ -65,11 +65,21 @@ const FURNISH: &str = "
         { do: 'create', id: joint, kind: 'joint', changes: [{ name: 'A' }, { assembly }, { of: part }] },
         { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Bolt' }] },
         { do: 'create', id: note, kind: 'note', changes: [{ of: part }, { text: 'Blue on the inner race' }, { taken: Date.now() }] },
-        { do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'send-out' }, { cash: pounds(1800) }, { own_time: 90 }, { chance: 2500 }] },
+        { do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'send-out' }, { cash: pounds(1800) }, { cash_certainty: 'about' }, { own_time: 90 }, { own_time_certainty: 'about' }, { chance: 2500 }, { chance_certainty: 'starting' }, { life: 48 }] },
+        { do: 'create', id: seal, kind: 'part', changes: [{ name: 'Grease seal' }] },
+        { do: 'create', id: kit, kind: 'quote', changes: [{ of: part }, { route: 'kit' }, { from: 'Hare & Wick' }, { cash: pounds(5000) }] },
+        { do: 'create', id: id(), kind: 'cover', changes: [{ of: kit }, { part: seal }, { quantity: 1 }] },
+        { do: 'create', id: id(), kind: 'quote', changes: [{ of: part }, { route: 'donor' }, { cash: pounds(900) }, { valid_until: '2020-01-01' }] },
+        { do: 'create', id: id(), kind: 'purchase', changes: [{ cash: pounds(1234) }, { taken: Date.now() }, { part }] },
         { do: 'create', id: other, kind: 'quote', changes: [{ of: part }, { route: 'buy' }, { cash: pounds(4500) }] },
         { do: 'create', id: id(), kind: 'part', changes: [{ assembly }] },
     ] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));
+    const head = await desk.ask({ ask: 'head' });
+    for (const command of [{ do: 'change', ids: [head.job.id], changes: [{ hour_value: pounds(2000) }] }, { do: 'choose', id: id(), quote }]) {
+        const { ok, problems } = await desk.command(command);
+        if (!ok) throw new Error(JSON.stringify(problems));
+    }
     return { part, photo: view.photos[0].record.id, assembly, joint, place };";
 
 /// A place that is added to the app has to be added here.
@@ -104,12 +114,17 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
                 &mut found,
             )?;
         }
+        for (place, steps, shown, name) in STATES {
+            reach_state(browser, &places, place, steps, shown).with_context(|| format!("the state {name}"))?;
+            look(browser, &format!("{size:?}-{name}-{}", if dark { "dark" } else { "light" }), &mut found)?;
+        }
         for (place, within, opener, dialog) in DIALOGS {
             let place = places.iter().find(|one| one.split('/').next() == Some(place)).context(place)?;
             browser.go(place)?;
             settled(browser)?;
             browser.press_words(within, opener)?;
             browser.wait_for("dialog[open]").with_context(|| format!("the dialog {dialog}"))?;
+            browser.run_js(UNFOLD, vec![])?;
             settled(browser)?;
             look(browser, &format!("{size:?}-dialog-{dialog}-{}", if dark { "dark" } else { "light" }), &mut found)?;
             browser.run_js("document.querySelector('dialog[open]').close()", vec![])?;
@@ -120,13 +135,54 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
 }
 
 /// Dialogs: the place, where the button lies, its words, a name.
-const DIALOGS: [(&str, &str, &str, &str); 5] = [
+const DIALOGS: [(&str, &str, &str, &str); 7] = [
     ("teardown", "asf-place-teardown .td-plates", "More", "more"),
     ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
     ("part", "asf-sheet-split", "Split the tag", "split"),
     ("routes", "asf-place-routes", "Another quote", "quote"),
+    ("routes", "asf-place-routes", "Change", "quote-changed"),
+    ("routes", "asf-place-routes .foot", "Choose", "who"),
     ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];
+
+/// Whatever is folded away.
+const UNFOLD: &str = "for (const folded of document.querySelectorAll('main details')) folded.open = true;";
+
+/// Places after a step or two: the place, what is done there, what is to be seen then, a name.
+const STATES: [(&str, &str, &str, &str); 3] = [
+    (
+        "routes",
+        "for (const one of document.querySelectorAll('.route-pick')) if (one.textContent.includes('Kit')) one.click();",
+        "asf-kit .kit-cover",
+        "routes-kit",
+    ),
+    (
+        "paste",
+        "const area = document.querySelector('asf-place-paste textarea');
+         area.value = 'tag;part;supplier;price\\n1;;Hare & Wick;20,00\\n;Gaiter for the track-rod end;Hare & Wick;3,10\\n99;;;4,00';
+         area.dispatchEvent(new Event('input', { bubbles: true }));
+         area.form.requestSubmit();",
+        "asf-place-paste .paste-row",
+        "paste-rows",
+    ),
+    (
+        "hand-over",
+        "document.querySelector('asf-list-out input[value=to-buy]').click();
+         document.querySelector('asf-list-out asf-primary button').click();",
+        "asf-prepared",
+        "list-prepared",
+    ),
+];
+
+fn reach_state(browser: &Browser, places: &[String], place: &str, steps: &str, shown: &str) -> anyhow::Result<()> {
+    let place = places.iter().find(|one| one.split('/').next() == Some(place)).context("the place")?;
+    browser.go(place)?;
+    settled(browser)?;
+    browser.run_js(steps, vec![])?;
+    browser.wait_for(shown)?;
+    browser.run_js(UNFOLD, vec![])?;
+    settled(browser)
+}
 
 fn look(browser: &Browser, name: &str, found: &mut Vec<String>) -> anyhow::Result<()> {
     let mut violations = browser.axe(&[])?;
@@ -187,20 +243,34 @@ fn chromium_nothing_runs_off_sideways() -> anyhow::Result<()> {
             json!({ "width": width, "height": 844, "deviceScaleFactor": 1, "mobile": true }),
         )?;
         browser.devtools("Emulation.setEmulatedMedia", json!({ "media": "" }))?;
+        browser.run_js("document.documentElement.style.fontSize = arguments[0] + '%'", vec![json!(type_size)])?;
         for place in &places {
             browser.go(place)?;
-            browser.run_js("document.documentElement.style.fontSize = arguments[0] + '%'", vec![json!(type_size)])?;
             settled(browser)?;
-            let wide = browser.run_js(WIDEST, vec![])?;
-            if wide[0].as_f64() > wide[1].as_f64().map(|width| width + 1.0) {
-                let seen = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../.seen"));
-                let name = place.split('/').next().unwrap_or(place);
-                browser.screenshot(&seen.join(format!("wide-{width}-{type_size}-{name}.png")))?;
-                found.push(format!("\n{place} at {width} px and {type_size} %: {wide}"));
-            }
+            too_wide(browser, place, (width, type_size), &mut found)?;
+        }
+        for (place, steps, shown, name) in STATES {
+            reach_state(browser, &places, place, steps, shown).with_context(|| format!("the state {name}"))?;
+            too_wide(browser, name, (width, type_size), &mut found)?;
         }
     }
     ensure!(found.is_empty(), "{}", found.concat());
+    Ok(())
+}
+
+fn too_wide(
+    browser: &Browser,
+    name: &str,
+    (width, type_size): (u32, u32),
+    found: &mut Vec<String>,
+) -> anyhow::Result<()> {
+    let wide = browser.run_js(WIDEST, vec![])?;
+    if wide[0].as_f64() > wide[1].as_f64().map(|width| width + 1.0) {
+        let seen = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../.seen"));
+        let file = name.split('/').next().unwrap_or(name);
+        browser.screenshot(&seen.join(format!("wide-{width}-{type_size}-{file}.png")))?;
+        found.push(format!("\n{name} at {width} px and {type_size} %: {wide}"));
+    }
     Ok(())
 }
 

@@ -153,11 +153,11 @@ fn every_query_is_asked() {
         match query {
             Q::Head | Q::Assemblies | Q::Places | Q::Problems => {}
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
-            Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } => {}
+            Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
             Q::Certainty { .. } | Q::Undecided { .. } => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 18);
+    assert_eq!(kinds.len(), 19);
 }

@@ -84,10 +84,10 @@ proptest! {
         let query = PartsQuery { group: Group::None, ..PartsQuery::default() };
         let words = PaperWords::default();
         let view = totals(&job, None);
-        let now = PartsList::of(&job, &query).totals.now;
+        let now = PartsList::of(&job, &query, None).totals.now;
         prop_assert_eq!((now.prices.kept(), now.prices.peak(), now.own_time), (view.cash, view.peak, view.own_time));
 
-        let csv = parts_csv(&job, &query, &words);
+        let csv = parts_csv(&job, &query, None, &words);
         let mut reader = csv::ReaderBuilder::new().has_headers(false).from_reader(csv.as_bytes());
         let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
         let sum = rows.iter().find(|row| &row[0] == "Sum" && &row[10] == "GBP").unwrap();
@@ -98,19 +98,19 @@ proptest! {
         let at = |name: &str| rows[0].iter().position(|head| head == name).unwrap();
         prop_assert_eq!((minor(&sum[at("all prices now")]), minor(&sum[at("paid at first now")])), (view.cash.minor, view.peak.minor));
 
-        let page = parts_html(&job, &query, &Thumbs::new(), &words);
+        let page = parts_html(&job, &query, None, &Thumbs::new(), &words);
         let below = &page[page.rfind("class=\"sums\"").unwrap()..];
         for name in ["all prices now", "paid at first now"] {
             let shown = format!(">{}\u{a0}GBP</td>", &sum[at(name)]);
             prop_assert!(below.contains(&shown), "{}", shown);
         }
 
-        let errands = [Errand::Buy, Errand::Send].map(|errand| Errands::of(&job, errand, &query));
+        let errands = [Errand::Buy, Errand::Send].map(|errand| Errands::of(&job, errand, &query, None));
         for list in &errands {
             let groups: i64 = list.groups.iter().map(|group| group.sums.prices.peak().minor).sum();
             prop_assert_eq!(groups, list.sums.prices.peak().minor);
         }
-        let bench: i64 = PartsList::of(&job, &query).rows.iter().filter(|row| row.decision.as_ref().is_some_and(|decision| decision.route.is_some_and(|route| route.word() == "repair-here"))).filter_map(|row| Some(row.now.as_ref()?.prices.peak().minor)).sum();
+        let bench: i64 = PartsList::of(&job, &query, None).rows.iter().filter(|row| row.decision.as_ref().is_some_and(|decision| decision.route.is_some_and(|route| route.word() == "repair-here"))).filter_map(|row| Some(row.now.as_ref()?.prices.peak().minor)).sum();
         prop_assert_eq!(errands.iter().map(|list| list.sums.prices.peak().minor).sum::<i64>() + bench, view.peak.minor);
     }
 }

@@ -68,6 +68,23 @@ proptest! {
         prop_assert!(!garage.devices[0].is_struck(part));
     }
 
+    /// Several struck out at once over a screen: the one that an edit came in behind is back, the others stay struck out.
+    /// Break: in `Job::seen_of` let the entries of the last record replace those of the others.
+    #[test]
+    fn of_several_the_one_edited_behind_the_screen_comes_back(steps in any_steps(), name in "[a-z]{1,5}") {
+        let mut garage = Garage::after(&steps);
+        let parts = [with_part(&mut garage), with_part(&mut garage), with_part(&mut garage)];
+        for part in parts {
+            let _ = garage.command(1, change(part, Change::Name("Hub".to_owned())));
+        }
+        garage.bring_all();
+        let seen = garage.devices[0].seen_of(&parts);
+        let _ = garage.command(1, change(parts[1], Change::Name(name)));
+        garage.bring(1);
+        let _ = garage.command(0, Command::Change { ids: parts.to_vec(), changes: vec![Change::Struck(true)], seen: Some(seen) });
+        prop_assert_eq!(parts.map(|part| garage.devices[0].is_struck(part)), [true, false, true]);
+    }
+
     /// The same with a field that had no value on the screen.
     /// Break: in `Draft::was_seen` take a field of which nothing was said for seen.
     #[test]

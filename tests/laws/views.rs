@@ -63,6 +63,7 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
             seed: None,
         });
         queries.push(Query::History { id });
+        queries.push(Query::Seen { ids: vec![id, ids[0]] });
         queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));
         queries.push(parts(PartsQuery { place: Some(id), group: Group::Place, ..PartsQuery::default() }));
     }

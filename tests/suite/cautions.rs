@@ -91,7 +91,8 @@ fn cases() -> Vec<(&'static str, Hand, Hand)> {
 fn each_hazard_arises_by_its_trigger_and_not_without() {
     let cases = cases();
     for hazard in Hazard::ALL {
-        let (_, with, without) = cases.iter().find(|(word, ..)| *word == hazard.word()).expect("a case for every hazard");
+        let (_, with, without) =
+            cases.iter().find(|(word, ..)| *word == hazard.word()).expect("a case for every hazard");
         assert!(told(with).contains(&hazard.word().to_owned()), "{hazard:?} does not arise: {:?}", told(with));
         assert!(!told(without).contains(&hazard.word().to_owned()), "{hazard:?} arises of nothing");
         assert!(TRIGGERS.iter().any(|trigger| trigger.hazard == *hazard));

@@ -19,6 +19,23 @@ fn near(one: f64, other: f64) {
     assert!((one - other).abs() < 1e-6, "{one} is not {other}");
 }
 
+/// What is turned for one question is told as it was used.
+#[test]
+fn the_answer_tells_the_figures_it_was_worked_out_with() {
+    let mut bench = Bench::new();
+    bench.change(1, json!({ "interest": 300 }));
+    bench.change(1, json!({ "years_kept": 12 }));
+    bench.quote(200, PART, "repair-here", 18_00, json!([{ "own_time": 60 }]));
+    let told = |view: &Value| {
+        [minor(&view["hour_value"]), view["interest"].as_f64().unwrap(), view["years_kept"].as_f64().unwrap()]
+    };
+    assert_eq!(told(&bench.cost(PART)), [20_00.0, 0.03, 12.0]);
+    let turned = json!({ "ask": "cost", "part": id(PART), "set": { "job": { "hour_value": 2550.5, "interest": 0.045, "years": 8 } } });
+    let view = bench.asked(turned);
+    assert_eq!(told(&view), [2550.5, 0.045, 8.0]);
+    near(minor(&of(&view, 200)["expected"]), 18_00.0 + 2550.5);
+}
+
 /// Worked by hand: 18 + 34 + 20 h against 106: cheapest as long as the hours stay under 2.7, which is 162 minutes.
 #[test]
 fn the_flip_of_the_hours() {

@@ -6,6 +6,7 @@ use asfound_core::job::{Group, Job, PartsQuery};
 use asfound_core::papers::{
     Errand, Errands, PaperWords, PartsList, Thumbs, errands_csv, errands_html, parts_csv, parts_html,
 };
+use asfound_core::quantity::Day;
 use serde_json::{Value, json};
 
 use crate::sample::send;
@@ -84,11 +85,11 @@ impl Table {
     }
 
     fn parts(job: &Job) -> Self {
-        Self::read(&parts_csv(job, &by_tag(), &PaperWords::default()))
+        Self::read(&parts_csv(job, &by_tag(), None, &PaperWords::default()))
     }
 
     fn errand(job: &Job, errand: Errand) -> Self {
-        Self::read(&errands_csv(job, errand, &by_tag(), &PaperWords::default()))
+        Self::read(&errands_csv(job, errand, &by_tag(), None, &PaperWords::default()))
     }
 
     fn cell(&self, row: usize, name: &str) -> &str {
@@ -133,7 +134,7 @@ fn every_form_of_the_parts_list_has_the_sums_of_the_totals() {
     // By hand: 48 + 4.50, 100.01 € at 0.85 = 85.01, 15.50 + 3.10, 7.77; the surcharge 30.03 € = 25.53.
     assert_eq!(sums.map(|(_, shown)| shown)[..7], [15628, 450, 310, 2553, 16388, 18941, 30]);
     agree(&view, &sums);
-    let page = parts_html(&job, &by_tag(), &Thumbs::new(), &PaperWords::default());
+    let page = parts_html(&job, &by_tag(), None, &Thumbs::new(), &PaperWords::default());
     let below = &page[page.rfind("class=\"sums\"").unwrap()..];
     for shown in [">163.88\u{a0}GBP</td>", ">189.41\u{a0}GBP</td>", ">0:30</td>", "freight\u{a0}4.50"] {
         assert!(below.contains(shown), "{shown} in {below}");
@@ -154,12 +155,12 @@ fn a_kit_stands_once_with_its_price() {
     assert_eq!((table.cell(1, "all prices now"), table.cell(1, "with")), ("52.50", ""));
     assert_eq!((table.cell(2, "all prices now"), table.cell(2, "with")), ("", "0001"));
     assert_eq!((table.cell(1, "cash when chosen"), table.cell(2, "cash when chosen")), ("48.00", ""));
-    let page = parts_html(&job, &by_tag(), &Thumbs::new(), &PaperWords::default());
+    let page = parts_html(&job, &by_tag(), None, &Thumbs::new(), &PaperWords::default());
     assert_eq!(page.matches("with 0001").count(), 1);
     assert_eq!(page.matches(">52.50\u{a0}GBP<").count(), 2, "all prices and paid at first, once each");
     // The figures of the choice, too: in the list as on the screen.
     let sums = job.parts_view(&by_tag()).sums;
-    let list = PartsList::of(&job, &by_tag()).totals;
+    let list = PartsList::of(&job, &by_tag(), None).totals;
     assert_eq!(
         sums.cash.iter().map(|money| Some(money.minor)).collect::<Vec<_>>(),
         list.money.values().map(|sum| sum.cash).collect::<Vec<_>>()
@@ -176,6 +177,57 @@ fn a_foreign_price_stands_as_entered_and_at_its_rate() {
     assert_eq!((table.cell(1, "valid until"), table.cell(4, "guessed (of 100)")), ("2026-08-31", "100"));
 }
 
+/// A part that goes along in a kit has no figures of its own: a nought would say that it costs nothing, or takes no time.
+#[test]
+fn a_part_that_goes_along_has_no_figures() {
+    let job = job();
+    let table = Table::parts(&job);
+    assert_eq!(table.cell(2, "with"), "0001");
+    for column in ["own hours when chosen", "worth now (each rounded)", "each year (each rounded)", "guessed (of 100)"]
+    {
+        assert_eq!(table.cell(2, column), "", "{column}");
+        assert_ne!(table.cell(1, column), "", "{column}");
+    }
+    let errand = Table::errand(&job, Errand::Buy);
+    let along = errand.0.iter().position(|row| row[0] == "2").unwrap();
+    assert_eq!(errand.cell(along, "with"), "0001");
+    for column in ["own hours now", "all prices now", "paid at first now"] {
+        assert_eq!(errand.cell(along, column), "", "{column}");
+    }
+    let page = parts_html(&job, &by_tag(), None, &Thumbs::new(), &PaperWords::default());
+    let row = page.split("<tr>").find(|row| row.contains("with 0001")).unwrap();
+    assert!(
+        !row.contains(">0:00<") && !row.contains(">0.00\u{a0}GBP<") && !row.contains("0.00\u{a0}GBP each year"),
+        "{row}"
+    );
+}
+
+/// What would be turned to after a failure has run out: the next one is dearer, in the list as in the totals.
+#[test]
+fn the_lists_and_the_totals_are_of_one_day() {
+    let mut job = job();
+    let quote = |number: u16, route: &str, cash: i64, more: Value| json!({ "do": "create", "id": id(number), "kind": "quote", "changes": [{ "of": id(0x108) }, { "route": route }, { "cash": money(cash, "GBP") }, more] });
+    let commands = [
+        json!({ "do": "create", "id": id(0x108), "kind": "part", "changes": [{ "tag": 8 }] }),
+        quote(0x220, "repair-here", 1000, json!({ "chance": 5000 })),
+        quote(0x221, "buy", 5000, json!({ "valid_until": "2026-05-01" })),
+        quote(0x222, "donor", 9000, json!({ "wait": 3 })),
+        json!({ "do": "choose", "id": id(0x320), "quote": id(0x220), "part": id(0x108) }),
+    ];
+    for (number, command) in (1..).zip(commands) {
+        assert_eq!(send(&mut job, 3, number, &command.to_string()), [], "{command}");
+    }
+    // By hand: 10 + 0.5 × 50 while the price holds, 10 + 0.5 × 90 from the day after.
+    for (day, worth) in [(None, "35.00"), (Day::parse("2026-05-01"), "35.00"), (Day::parse("2026-05-02"), "55.00")] {
+        let table = Table::read(&parts_csv(&job, &by_tag(), day, &PaperWords::default()));
+        let at = table.0.iter().position(|row| row[0] == "8").unwrap();
+        assert_eq!(table.cell(at, "worth now (each rounded)"), worth, "{day:?}");
+        agree(&totals(&job, day), &COLUMNS.map(|column| table.sum(column, "Sum")));
+        let page = parts_html(&job, &by_tag(), day, &Thumbs::new(), &PaperWords::default());
+        assert!(page.contains(&format!(">{worth}\u{a0}GBP</td>")), "{day:?}");
+    }
+}
+
 /// What was chosen keeps the figures of its day; the other columns, and the totals, follow the quote.
 #[test]
 fn the_figures_of_the_choice_and_of_now_part_when_the_quote_changes() {
@@ -186,7 +238,7 @@ fn the_figures_of_the_choice_and_of_now_part_when_the_quote_changes() {
     assert_eq!((table.cell(5, "cash when chosen"), table.cell(5, "price now")), ("7.77", "10.00"));
     agree(&totals(&job, None), &COLUMNS.map(|column| table.sum(column, "Sum")));
     assert!(
-        parts_html(&job, &by_tag(), &Thumbs::new(), &PaperWords::default())
+        parts_html(&job, &by_tag(), None, &Thumbs::new(), &PaperWords::default())
             .contains("the chosen quote as it stands today")
     );
 }
@@ -217,7 +269,7 @@ fn to_buy_goes_by_supplier() {
         let (added, shown) = table.sum(column, "Sum of all");
         assert_eq!(added, shown, "{column}");
     }
-    let page = errands_html(&job, Errand::Buy, &by_tag(), &Thumbs::new(), &PaperWords::default());
+    let page = errands_html(&job, Errand::Buy, &by_tag(), None, &Thumbs::new(), &PaperWords::default());
     for shown in [
         "<h1>To buy</h1>",
         "Ferrous &amp; Sons</th>",
@@ -233,7 +285,7 @@ fn to_buy_goes_by_supplier() {
 
 #[test]
 fn what_is_struck_out_is_not_bought_when_asked_for_either() {
-    let errands = Errands::of(&job(), Errand::Buy, &PartsQuery { struck: true, ..by_tag() });
+    let errands = Errands::of(&job(), Errand::Buy, &PartsQuery { struck: true, ..by_tag() }, None);
     assert_eq!((errands.parts(), errands.undecided, errands.sums.prices.peak().minor), (0, 0, 0));
 }
 
@@ -245,7 +297,7 @@ fn to_send_goes_by_specialist() {
     assert_eq!((table.cell(1, "tag"), table.cell(1, "supplier or specialist")), ("4", "\u{a0}=Anvil Lane"));
     assert_eq!((table.cell(1, "finish or remark"), table.cell(1, "mass (kg)")), ("Plate it\nBright zinc", "3.15"));
     assert_eq!(table.sum("all prices now", "Sum of all"), (1860, 1860));
-    let page = errands_html(&job, Errand::Send, &by_tag(), &Thumbs::new(), &PaperWords::default());
+    let page = errands_html(&job, Errand::Send, &by_tag(), None, &Thumbs::new(), &PaperWords::default());
     for shown in
         ["<h1>To send</h1>", "=Anvil Lane</th>", "aria-label=\"0004\"", "Plate it", "3.15\u{a0}kg", "@media print"]
     {

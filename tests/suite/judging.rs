@@ -17,7 +17,8 @@ fn of_family(family: &str) -> Bench {
 }
 
 fn found(bench: &mut Bench, number: u16, part: u16, question: &str, outcome: &str) {
-    let changes = json!([{ "of": id(part) }, { "question": question }, { "outcome": outcome }, { "taken": i64::from(number) }]);
+    let changes =
+        json!([{ "of": id(part) }, { "question": question }, { "outcome": outcome }, { "taken": i64::from(number) }]);
     bench.done(json!({ "do": "create", "id": id(number), "kind": "finding", "changes": changes }));
 }
 
@@ -45,7 +46,11 @@ fn the_tables_hold_together() {
     for one in FAMILIES {
         assert!(one.looks.iter().all(|code| checks::look(code).is_some()), "{}", one.code);
         assert!(one.measures.iter().all(|code| features::feature(code).is_some()), "{}", one.code);
-        assert!(!one.otherwise.is_empty() && one.otherwise.iter().all(|route| !one.refuses.contains(route)), "{}", one.code);
+        assert!(
+            !one.otherwise.is_empty() && one.otherwise.iter().all(|route| !one.refuses.contains(route)),
+            "{}",
+            one.code
+        );
         assert!(!one.looks.is_empty(), "{}", one.code);
         assert_eq!(family(one.code), Some(one));
         for name in one.names {
@@ -128,7 +133,8 @@ fn changing_the_family_keeps_what_was_recorded() {
     found(&mut bench, 300, PART, "cage", "cracked");
     bench.change(PART, json!({ "family": "casting" }));
     let view = inspected(&bench, PART);
-    let asked: Vec<&str> = view["asked"].as_array().unwrap().iter().map(|one| one["question"].as_str().unwrap()).collect();
+    let asked: Vec<&str> =
+        view["asked"].as_array().unwrap().iter().map(|one| one["question"].as_str().unwrap()).collect();
     assert_eq!(asked, ["cracks", "lugs", "tapped-thread", "faces", "rust-grade", "cage"]);
     assert_eq!(view["verdict"], "scrap");
 }
@@ -226,7 +232,10 @@ fn a_drum_is_measured() {
     read(&mut bench, 822, PART, "middle", 230_115);
     let view = inspected(&bench, PART);
     assert_eq!(view["verdict"], "not-known");
-    assert_eq!(view["reasons"][0], json!({ "from": "measure", "about": "drum-bore", "outcome": "not-proved", "condition": "doubtful" }));
+    assert_eq!(
+        view["reasons"][0],
+        json!({ "from": "measure", "about": "drum-bore", "outcome": "not-proved", "condition": "doubtful" })
+    );
     assert!(view["measures"][0]["settling"].is_object());
     // Proved beyond the discard limit.
     read(&mut bench, 823, OTHER, "bottom", 231_000);
@@ -280,7 +289,8 @@ fn odd_answers_are_refused() {
     let odd = json!([{ "of": id(PART) }, { "question": "leaks" }, { "outcome": "purple" }]);
     let problems = bench.tried(json!({ "do": "create", "id": id(600), "kind": "finding", "changes": odd }));
     assert_eq!(serde_json::to_value(&problems).unwrap()[0]["code"], "not-an-answer");
-    let crossed = json!([{ "of": id(PART) }, { "feature": "run-out" }, { "least": 2 * MILLIMETRE }, { "most": MILLIMETRE }]);
+    let crossed =
+        json!([{ "of": id(PART) }, { "feature": "run-out" }, { "least": 2 * MILLIMETRE }, { "most": MILLIMETRE }]);
     let problems = bench.tried(json!({ "do": "create", "id": id(601), "kind": "limit", "changes": crossed }));
     assert_eq!(serde_json::to_value(&problems).unwrap()[0]["code"], "limit-crossed");
     assert_eq!(inspected(&bench, PART)["asked"][0]["answer"], Value::Null);

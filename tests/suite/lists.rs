@@ -14,11 +14,11 @@ fn read(csv: &str) -> Vec<Vec<String>> {
 }
 
 fn csv(job: &Job, query: &PartsQuery) -> Vec<Vec<String>> {
-    read(&parts_csv(job, query, &PaperWords::default()))
+    read(&parts_csv(job, query, None, &PaperWords::default()))
 }
 
 fn html(job: &Job, query: &PartsQuery) -> String {
-    parts_html(job, query, &sample::photos(), &PaperWords::default())
+    parts_html(job, query, None, &sample::photos(), &PaperWords::default())
 }
 
 fn column(rows: &[Vec<String>], name: &str) -> Vec<String> {
@@ -84,7 +84,7 @@ fn every_column_says_what_the_record_says() {
 
 #[test]
 fn it_is_csv_as_the_standard_has_it() {
-    let text = parts_csv(&sample::job(), &by_tag(), &PaperWords::default());
+    let text = parts_csv(&sample::job(), &by_tag(), None, &PaperWords::default());
     assert!(text.starts_with("\u{feff}tag,"));
     assert!(text.ends_with("\r\n"));
     assert!(text.contains("\"Hub, \"\"outer\"\" & <drum>\""));
@@ -123,7 +123,7 @@ fn totals_agree_to_the_cent() {
         assert!(page[page.rfind("class=\"sums\"").unwrap()..].contains(&format!(">{}</td>", sum[11])));
         let view = job.parts_view(&query).sums;
         assert_eq!(view.cash.iter().map(|money| money.minor).collect::<Vec<_>>(), [minor(&sum[9])]);
-        assert_eq!(view.own_time, PartsList::of(&job, &query).totals.own_time);
+        assert_eq!(view.own_time, PartsList::of(&job, &query, None).totals.own_time);
     }
     assert_eq!(csv(&job, &by_tag()).last().unwrap()[9..13], ["143.50", "GBP", "0:35", "155.72"]);
 }
@@ -173,8 +173,8 @@ fn words_come_from_whoever_calls() {
     let columns = Columns { sum: "Total".to_owned(), ..Columns::default() };
     let words = PaperWords { columns, ..PaperWords::default() };
     let job = sample::job();
-    assert_eq!(read(&parts_csv(&job, &by_tag(), &words)).last().unwrap()[0], "Total");
-    assert!(parts_html(&job, &by_tag(), &Thumbs::new(), &words).contains(">Total</th>"));
+    assert_eq!(read(&parts_csv(&job, &by_tag(), None, &words)).last().unwrap()[0], "Total");
+    assert!(parts_html(&job, &by_tag(), None, &Thumbs::new(), &words).contains(">Total</th>"));
     let partly: PaperWords = serde_json::from_str(r#"{"sides":{"left":"links"}}"#).unwrap();
     assert_eq!((partly.sides.left.as_str(), partly.sides.right.as_str()), ("links", "RIGHT"));
 }
@@ -228,7 +228,7 @@ fn photos_in_the_page_carry_no_location() {
         assert_eq!(without_location(picture).as_ref(), Some(picture), "nothing is left to take away");
     }
     let no_jpeg: Thumbs = sample::photos().into_keys().map(|hash| (hash, b"GPS".to_vec())).collect();
-    let page = parts_html(&sample::job(), &by_tag(), &no_jpeg, &PaperWords::default());
+    let page = parts_html(&sample::job(), &by_tag(), None, &no_jpeg, &PaperWords::default());
     assert!(!page.contains("<img"));
 }
 

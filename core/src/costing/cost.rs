@@ -67,15 +67,15 @@ impl Priced<'_> {
 /// The quotes of a part, side by side. `today` says which have run out; `set` turns figures before anything is worked out.
 #[must_use]
 pub fn cost(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> CostView {
-    let settings = job.settings();
+    let currency = job.settings().currency;
     let priced = priced(job, part, today, set);
-    let best = priced.best;
+    let (best, terms) = (priced.best, priced.setting.terms);
     CostView {
         part,
-        currency: settings.currency,
-        hour_value: settings.hour_value,
-        interest: settings.interest,
-        years_kept: settings.years_kept,
+        currency,
+        hour_value: Estimate::from_minor(terms.hour_value, currency),
+        interest: terms.interest,
+        years_kept: terms.years,
         cheapest: priced.cheapest(),
         open_with: best.map(|best| open_with(&priced.setting, &priced.spreads, best)).unwrap_or_default(),
         flips: flips(&priced.setting),
@@ -139,11 +139,11 @@ pub(crate) fn quote_now(job: &Job, part: Id, quote: Id) -> Option<QuoteCost> {
 /// The quote that counts for a decided part as it is now, a kit without what others save by it: it is paid whole, however many
 /// parts it was chosen for. Nothing when it is not decided, has no quote, or that was struck out since.
 #[must_use]
-pub(crate) fn decided_now(job: &Job, part: Id) -> Option<QuoteCost> {
+pub(crate) fn decided_now(job: &Job, part: Id, today: Option<Day>) -> Option<QuoteCost> {
     if job.choice_of(part).is_none() && !job.is_decided_unasked(part) {
         return None;
     }
-    let priced = priced(job, part, None, None);
+    let priced = priced(job, part, today, None);
     priced.whole(priced.decided_quote()?)
 }
 

@@ -4,8 +4,8 @@ use serde::{Deserialize, Serialize};
 
 use super::figures::figures;
 use super::limits::why_not;
-use crate::job::Job;
 use crate::job::vocabulary::Route;
+use crate::job::{Job, Seen};
 use crate::quantity::{Day, Money};
 use crate::record::{FieldName, Id, Item, Kind};
 
@@ -39,6 +39,8 @@ pub struct CoverView {
     pub needed: i64,
     /// It is decided otherwise, or struck out: the kit spares nothing there.
     pub spare: bool,
+    /// The entries behind that record, for striking it out; none for the part that the kit is quoted on.
+    pub seen: Seen,
     /// The least price for all that are needed, bought singly.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub singly: Option<Money>,
@@ -119,7 +121,8 @@ fn covers(job: &Job, quote: Id, item: &Item, today: Option<Day>) -> Vec<CoverVie
         let needed = job.item(part).and_then(|item| item.read(FieldName::Quantity)).unwrap_or(1).max(1);
         let pieces = pieces.unwrap_or(needed).max(0);
         let singly = single(job, part, today).map(|minor| Money::from_minor(minor, job.settings().currency));
-        CoverView { cover, part, pieces, needed, spare: is_spare(job, part, quote), singly }
+        let seen = if cover == quote { Seen::new() } else { job.seen_of(&[cover]) };
+        CoverView { cover, part, pieces, needed, spare: is_spare(job, part, quote), seen, singly }
     };
     said.into_iter().map(view).collect()
 }

@@ -18,12 +18,12 @@ pub struct CostView {
     pub part: Id,
     /// The currency of all estimates.
     pub currency: Currency,
-    /// What an hour is worth.
-    pub hour_value: Money,
-    /// Yearly rate of interest, in parts of ten thousand.
-    pub interest: i64,
+    /// What an hour is worth: of the job, or as it was turned for this question, like the two below.
+    pub hour_value: Estimate,
+    /// Yearly rate of interest, as a share.
+    pub interest: f64,
     /// How many years the vehicle will be kept.
-    pub years_kept: i64,
+    pub years_kept: f64,
     /// Its quotes, in order of id; kits that are quoted on other parts and cover this one among them.
     pub quotes: Vec<QuoteCost>,
     /// The allowed quote of the least present value.

@@ -1,6 +1,6 @@
 use super::query::Query;
 use super::troubles;
-use super::view::{HeadView, IdentifyView, ProblemsView, View};
+use super::view::{HeadView, IdentifyView, ProblemsView, SeenView, View};
 use super::vocabulary::Standing;
 use super::whole::Job;
 use crate::costing;
@@ -48,6 +48,7 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         Query::Places => Some(View::Places(job.places_view())),
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),
+        Query::Seen { ids } => Some(View::Seen(SeenView { seen: job.seen_of(ids) })),
     };
     view.unwrap_or(View::Nothing)
 }

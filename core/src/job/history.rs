@@ -69,6 +69,18 @@ impl Job {
     }
 }
 
+impl Job {
+    /// The entries behind the values of several records together, by field; what is not here has none.
+    #[must_use]
+    pub fn seen_of(&self, ids: &[Id]) -> Seen {
+        let mut seen = Seen::new();
+        for (field, entries) in ids.iter().filter_map(|id| self.item(*id)).flat_map(seen_of) {
+            seen.entry(field).or_default().extend(entries);
+        }
+        seen
+    }
+}
+
 fn seen_of(item: &Item) -> Seen {
     let fields = item.fields().filter_map(FieldName::of);
     fields.map(|field| (field, item.head_entries(field.id()))).collect()

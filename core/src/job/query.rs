@@ -126,6 +126,11 @@ pub enum Query {
         /// Which record.
         id: Id,
     },
+    /// What a change of several records at once names as seen.
+    Seen {
+        /// Which records.
+        ids: Vec<Id>,
+    },
 }
 
 /// Which parts, and how they are listed.

@@ -51,6 +51,8 @@ pub enum View {
     History(HistoryView),
     /// It is not answered here; the problem says where.
     Refused(Problem),
+    /// To [`Query::Seen`](super::Query::Seen).
+    Seen(SeenView),
     /// What was asked about is not in this job.
     Nothing,
 }
@@ -65,6 +67,14 @@ pub struct IdentifyView {
     /// A shaft seal of that size.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub seal: Option<Seal>,
+}
+
+/// What a change of several records at once names as seen.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct SeenView {
+    /// The entries behind the values of all of them, by field.
+    pub seen: Seen,
 }
 
 /// One record with its values and what an edit of it must name as seen.

@@ -3,6 +3,7 @@ use std::collections::BTreeMap;
 use super::list::{Mark, NowSums, PartsList, Row};
 use crate::job::vocabulary::Route;
 use crate::job::{Group as Grouping, Job, PartsQuery};
+use crate::quantity::Day;
 
 /// What the parts of a list leave the house for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -51,10 +52,10 @@ impl Errands {
         self.groups.iter().map(|group| group.rows.len()).sum()
     }
 
-    /// The errands among the parts that a question is about.
+    /// The errands among the parts that a question is about; quotes that were valid until before `today` have run out.
     #[must_use]
-    pub fn of(job: &Job, errand: Errand, query: &PartsQuery) -> Self {
-        let mut list = PartsList::of(job, &PartsQuery { group: Grouping::None, ..query.clone() });
+    pub fn of(job: &Job, errand: Errand, query: &PartsQuery, today: Option<Day>) -> Self {
+        let mut list = PartsList::of(job, &PartsQuery { group: Grouping::None, ..query.clone() }, today);
         // What was struck out is neither bought nor sent, nor waits for a decision.
         list.rows.retain(|row| !row.marks.contains(&Mark::StruckOut));
         let currency = job.settings().currency;

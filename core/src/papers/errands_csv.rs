@@ -7,6 +7,7 @@ use super::parts_csv::{BYTE_ORDER_MARK, harmless, write_row};
 use super::words::PaperWords;
 use crate::job::vocabulary::Units;
 use crate::job::{Job, PartsQuery};
+use crate::quantity::Day;
 
 /// How many columns there are.
 const COLUMNS: usize = 27;
@@ -16,8 +17,8 @@ const PRICES: usize = 14;
 /// What is to be bought or sent out, as CSV in the form of [`parts_csv`](super::parts_csv): a row of sums after those of each
 /// supplier or specialist, one over all, and how many parts are not decided.
 #[must_use]
-pub fn errands_csv(job: &Job, errand: Errand, query: &PartsQuery, words: &PaperWords) -> String {
-    let errands = Errands::of(job, errand, query);
+pub fn errands_csv(job: &Job, errand: Errand, query: &PartsQuery, today: Option<Day>, words: &PaperWords) -> String {
+    let errands = Errands::of(job, errand, query, today);
     let units = job.settings().units;
     let mut csv = String::from(BYTE_ORDER_MARK);
     write_row(&mut csv, &heads(words, units));
@@ -80,7 +81,7 @@ fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
 
 fn cells(group: &Group, row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
     let now = row.now.as_ref();
-    let counted = now.filter(|_| row.with.is_none());
+    let counted = row.counted();
     let [price, freight, tax, duty, consumables, all, surcharge, peak, currency] =
         counted.map(|now| now.prices.cells()).unwrap_or_default();
     let photo_files: Vec<String> = row.photos.iter().map(|(hash, media_type)| blob_path(*hash, media_type)).collect();

@@ -8,14 +8,22 @@ use super::tag_drawing::tag_drawing;
 use super::{PaperWords, figures};
 use crate::job::vocabulary::Units;
 use crate::job::{Job, PartsQuery};
+use crate::quantity::Day;
 
 /// How many columns there are.
 const COLUMNS: usize = 7;
 
 /// What is to be bought or sent out, as a page in the form of [`parts_html`](super::parts_html).
 #[must_use]
-pub fn errands_html(job: &Job, errand: Errand, query: &PartsQuery, thumbs: &Thumbs, words: &PaperWords) -> String {
-    let errands = Errands::of(job, errand, query);
+pub fn errands_html(
+    job: &Job,
+    errand: Errand,
+    query: &PartsQuery,
+    today: Option<Day>,
+    thumbs: &Thumbs,
+    words: &PaperWords,
+) -> String {
+    let errands = Errands::of(job, errand, query, today);
     let sheet = Sheet { words, units: job.settings().units, errand, thumbs };
     let title = if errand == Errand::Buy { &words.page.to_buy } else { &words.page.to_send };
     let mut html = opening(job, words, title, &counted(words, errands.parts()));
@@ -75,7 +83,7 @@ impl Sheet<'_> {
     }
 
     fn row(&self, html: &mut String, row: &Row) {
-        let counted = row.now.as_ref().filter(|_| row.with.is_none());
+        let counted = row.counted();
         let _ = write!(
             html,
             "<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td>",

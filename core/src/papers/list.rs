@@ -3,7 +3,7 @@ use std::collections::BTreeMap;
 use super::now::{Now, Prices};
 use crate::job::vocabulary::{Route, Side, Standing};
 use crate::job::{Job, NoteView, PartView, PartsGroup, PartsQuery, PhotoView, Values};
-use crate::quantity::{Currency, Mass, Minutes, Money};
+use crate::quantity::{Currency, Day, Mass, Minutes, Money};
 use crate::record::{FieldName, Hash, Id};
 
 /// The rows and sums of a parts list: what every paper of it shows, so that papers agree.
@@ -58,6 +58,14 @@ pub struct Row {
     pub notes: Vec<String>,
     /// Its photos in order, by hash, with their media types.
     pub photos: Vec<(Hash, String)>,
+}
+
+impl Row {
+    /// The chosen quote as it stands now, where it counts: not in the row of a part that goes along in a kit.
+    #[must_use]
+    pub fn counted(&self) -> Option<&Now> {
+        self.now.as_ref().filter(|_| self.with.is_none())
+    }
 }
 
 /// The figures at which a route was chosen.
@@ -128,11 +136,12 @@ pub struct Sum {
 }
 
 impl PartsList {
-    /// The parts that a question is about.
+    /// The parts that a question is about; quotes that were valid until before `today` have run out.
     #[must_use]
-    pub fn of(job: &Job, query: &PartsQuery) -> Self {
+    pub fn of(job: &Job, query: &PartsQuery, today: Option<Day>) -> Self {
         let view = job.parts_view(&PartsQuery { from: 0, count: None, ..query.clone() });
-        let mut rows: Vec<Row> = view.rows.iter().filter_map(|line| Some(row(job, job.part_view(line.id)?))).collect();
+        let mut rows: Vec<Row> =
+            view.rows.iter().filter_map(|line| Some(row(job, job.part_view(line.id)?, today))).collect();
         count_once(&mut rows);
         Self { groups: view.groups, totals: Totals::of(&rows, job.settings().currency), rows }
     }
@@ -201,7 +210,7 @@ fn add(sum: &mut Option<i64>, minor: i64) {
     *sum = Some(sum.unwrap_or(0).saturating_add(minor));
 }
 
-fn row(job: &Job, part: PartView) -> Row {
+fn row(job: &Job, part: PartView, today: Option<Day>) -> Row {
     let values = &part.record.values;
     let text = |text: &Option<String>| text.clone().unwrap_or_default();
     Row {
@@ -211,8 +220,8 @@ fn row(job: &Job, part: PartView) -> Row {
         side: part.line.side,
         standing: part.line.standing,
         irreplaceable: part.line.irreplaceable,
-        decision: decision(job, part.line.id),
-        now: Now::of(job, part.line.id),
+        decision: decision(job, part.line.id, today),
+        now: Now::of(job, part.line.id, today),
         with: None,
         makers_number: text(&values.makers_number),
         casting_number: text(&values.casting_number),
@@ -227,8 +236,10 @@ fn row(job: &Job, part: PartView) -> Row {
     }
 }
 
-fn decision(job: &Job, part: Id) -> Option<Decision> {
-    let Some(choice) = job.choice_of(part).and_then(|choice| job.item(choice)) else { return unasked(job, part) };
+fn decision(job: &Job, part: Id, today: Option<Day>) -> Option<Decision> {
+    let Some(choice) = job.choice_of(part).and_then(|choice| job.item(choice)) else {
+        return unasked(job, part, today);
+    };
     let cash: Option<Money> = choice.read(FieldName::Cash);
     let hour_value: Option<Money> = choice.read(FieldName::HourValueThen);
     let currency = hour_value.or(cash).map_or_else(|| job.settings().currency, |money| money.currency);
@@ -244,9 +255,9 @@ fn decision(job: &Job, part: Id) -> Option<Decision> {
 }
 
 /// A part that is decided although nobody chose: it says its route, and its quote where there is one; no figures of a day.
-fn unasked(job: &Job, part: Id) -> Option<Decision> {
+fn unasked(job: &Job, part: Id, today: Option<Day>) -> Option<Decision> {
     let route = job.route_of(part)?;
-    let now = crate::costing::decided_now(job, part);
+    let now = crate::costing::decided_now(job, part, today);
     Some(Decision {
         quote: now.as_ref().map(|now| now.id),
         route: Some(now.as_ref().map_or(route, |now| now.route)),

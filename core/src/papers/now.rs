@@ -117,8 +117,8 @@ impl Prices {
 
 impl Now {
     /// The quote that counts for a decided part; nothing when it is not decided or has none.
-    pub(super) fn of(job: &Job, part: Id) -> Option<Self> {
-        let cost = decided_now(job, part)?;
+    pub(super) fn of(job: &Job, part: Id, today: Option<Day>) -> Option<Self> {
+        let cost = decided_now(job, part, today)?;
         let item = job.item(cost.id)?;
         let currency = job.settings().currency;
         let entered = PRICES.map(|field| item.read::<Money>(field));

@@ -14,21 +14,22 @@ use super::words::PaperWords;
 use super::{figures, list};
 use crate::job::vocabulary::Units;
 use crate::job::{Job, PartsQuery};
-use crate::quantity::{Currency, Money};
+use crate::quantity::{Currency, Day, Money};
 
 pub(super) const BYTE_ORDER_MARK: char = '\u{feff}';
 const NO_BREAK_SPACE: char = '\u{a0}';
 
-/// The parts that a question is about, as CSV, with a row of sums for each currency at the end.
+/// The parts that a question is about, as CSV, with a row of sums for each currency at the end. `today` says which quotes have
+/// run out, as in the totals of the job.
 ///
 /// ```
 /// use asfound_core::{job::{Job, PartsQuery}, papers::{PaperWords, parts_csv}};
-/// let csv = parts_csv(&Job::new(), &PartsQuery::default(), &PaperWords::default());
+/// let csv = parts_csv(&Job::new(), &PartsQuery::default(), None, &PaperWords::default());
 /// assert!(csv.starts_with("\u{feff}tag,name,quantity,"));
 /// ```
 #[must_use]
-pub fn parts_csv(job: &Job, query: &PartsQuery, words: &PaperWords) -> String {
-    let list = PartsList::of(job, query);
+pub fn parts_csv(job: &Job, query: &PartsQuery, today: Option<Day>, words: &PaperWords) -> String {
+    let list = PartsList::of(job, query, today);
     let units = job.settings().units;
     let mut csv = String::from(BYTE_ORDER_MARK);
     write_row(&mut csv, &heads(words, units));
@@ -97,7 +98,7 @@ fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
 fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
     let decision = row.decision.as_ref();
     let now = row.now.as_ref();
-    let counted = now.filter(|_| row.with.is_none());
+    let counted = row.counted();
     let prices = counted.map(|now| now.prices.cells()).unwrap_or_default();
     let [price, freight, tax, duty, consumables, all, surcharge, peak, currency_now] = prices;
     let photo_files: Vec<String> = row.photos.iter().map(|(hash, media_type)| blob_path(*hash, media_type)).collect();
@@ -113,7 +114,7 @@ fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
         decision.map(|decision| harmless(&decision.from)).unwrap_or_default(),
         decision.and_then(|decision| decision.cash).map(figures::money).unwrap_or_default(),
         decision.and_then(currency).map(|currency| currency.to_string()).unwrap_or_default(),
-        decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
+        decision.filter(|_| row.with.is_none()).map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
         decision.map(expected).unwrap_or_default(),
         row.with.as_ref().map(|with| harmless(with)).unwrap_or_default(),
         now.map(|now| now.entered(words)).unwrap_or_default(),
@@ -127,9 +128,9 @@ fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
         peak,
         currency_now,
         counted.map(|now| figures::hours(now.own_time)).unwrap_or_default(),
-        now.map(|now| figures::money(now.present)).unwrap_or_default(),
-        now.map(|now| figures::money(now.yearly)).unwrap_or_default(),
-        now.map(|now| now.guessed.to_string()).unwrap_or_default(),
+        counted.map(|now| figures::money(now.present)).unwrap_or_default(),
+        counted.map(|now| figures::money(now.yearly)).unwrap_or_default(),
+        counted.map(|now| now.guessed.to_string()).unwrap_or_default(),
         now.and_then(|now| now.valid_until).map(|day| day.to_string()).unwrap_or_default(),
         now.and_then(|now| now.wait).map(|days| days.to_string()).unwrap_or_default(),
         harmless(&row.makers_number),

@@ -232,7 +232,7 @@ words! {
         /// Says what the expected cost is.
         expected_cost_is: "Expected cost: cash, own hours at their value, and the chance that it fails, as they were when the route was chosen.",
         /// Says what the figures now are.
-        now_is: "Now: the chosen quote as it stands today, in the job’s currency, as the job’s totals count it. Prices and hours add up exactly; what is worth now and each year is rounded one by one, and counts every quote as if none had run out, so that their sums may differ from the job’s. A kit counts once, beside the first of its parts.",
+        now_is: "Now: the chosen quote as it stands today, in the job’s currency, as the job’s totals count it. Prices and hours add up exactly; what is worth now and each year is rounded one by one, so that their sums may differ a little from the job’s. A kit counts once, beside the first of its parts.",
         /// Before the part beside which a kit counts.
         with: "with",
         /// Before a rate.

@@ -5,6 +5,7 @@ use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
 
+use asfound_core::quantity::Day;
 use asfound_core::record::{Id, Replica};
 use asfound_demo::door::{self, Answer, Applying, Unreadable};
 
@@ -12,8 +13,8 @@ const USAGE: &str = "\
 asfound apply IN|- COMMANDS.jsonl OUT --replica HEX16 --at RFC3339 [--device HEX32] [--photos DIR]
 asfound merge A B OUT
 asfound ask JOBFILE QUERY ['{args}'] [--device HEX32]
-asfound paper JOBFILE parts-csv|parts-html|to-buy-csv|to-buy-html|to-send-csv|to-send-html OUT ['{args}']
- asfound sample OUT
+asfound paper JOBFILE parts-csv|parts-html|to-buy-csv|to-buy-html|to-send-csv|to-send-html OUT ['{args}'] [--today YYYY-MM-DD]
+asfound sample OUT
 
 Standard output: {\"form\":1,\"view\":…,\"problems\":[…]}
 Exit: 0; 1 when a problem is an error; 2 when the input cannot be read.";
@@ -54,8 +55,10 @@ fn run(words: Vec<String>) -> Result<Answer, Unreadable> {
         ["merge", a, b, out] => door::merge(Path::new(a), Path::new(b), Path::new(out)),
         ["ask", file, query] => door::ask(Path::new(file), query, None, told.device()?),
         ["ask", file, query, arguments] => door::ask(Path::new(file), query, Some(arguments), told.device()?),
-        ["paper", file, kind, out] => door::paper(Path::new(file), kind, Path::new(out), None),
-        ["paper", file, kind, out, arguments] => door::paper(Path::new(file), kind, Path::new(out), Some(arguments)),
+        ["paper", file, kind, out] => door::paper(Path::new(file), kind, Path::new(out), None, told.today()?),
+        ["paper", file, kind, out, arguments] => {
+            door::paper(Path::new(file), kind, Path::new(out), Some(arguments), told.today()?)
+        }
         ["sample", out] => door::sample(Path::new(out)),
         _ => {
             eprintln!("{USAGE}");
@@ -72,6 +75,7 @@ struct Told {
     at: Option<String>,
     device: Option<String>,
     photos: Option<String>,
+    today: Option<String>,
 }
 
 impl Told {
@@ -84,6 +88,7 @@ impl Told {
                 "--at" => &mut told.at,
                 "--device" => &mut told.device,
                 "--photos" => &mut told.photos,
+                "--today" => &mut told.today,
                 _ if word.starts_with("--") => return Err(Unreadable::asked(&format!("no option {word}"))),
                 _ => {
                     told.words.push(word);
@@ -97,6 +102,11 @@ impl Told {
 
     fn device(&self) -> Result<Option<Id>, Unreadable> {
         self.device.as_ref().map(|id| id.parse().map_err(|error: String| Unreadable::asked(&error))).transpose()
+    }
+
+    fn today(&self) -> Result<Option<Day>, Unreadable> {
+        let day = |text: &String| Day::parse(text).ok_or_else(|| Unreadable::asked("--today wants YYYY-MM-DD"));
+        self.today.as_ref().map(day).transpose()
     }
 
     fn applying(&self) -> Result<Applying<'_>, Unreadable> {

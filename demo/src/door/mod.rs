@@ -16,7 +16,7 @@ use asfound_core::costing::reckon;
 use asfound_core::job::{Context, apply as carry_out, ask as answer_to, troubles};
 use asfound_core::papers::{Errand, Errands, PaperWords, errands_csv, errands_html, parts_csv, parts_html};
 use asfound_core::problem::{Code, Hint, Problem};
-use asfound_core::quantity::Millis;
+use asfound_core::quantity::{Day, Millis};
 use asfound_core::record::{Id, Kind, Replica};
 use serde_json::{Value, json};
 
@@ -131,32 +131,38 @@ pub fn ask(file: &Path, word: &str, arguments: Option<&str>, device: Option<Id>)
     Ok(Answer { view, problems })
 }
 
-/// Writes a list.
+/// Writes a list. `today` says which quotes have run out.
 ///
 /// # Errors
 /// When the file or the question cannot be read, or the kind is not known.
-pub fn paper(file: &Path, kind: &str, out: &Path, arguments: Option<&str>) -> Result<Answer, Unreadable> {
+pub fn paper(
+    file: &Path,
+    kind: &str,
+    out: &Path,
+    arguments: Option<&str>,
+    today: Option<Day>,
+) -> Result<Answer, Unreadable> {
     let opened = Opened::read(file)?;
     let (job, mut problems) = opened.job();
     let query = question::parts(&job, arguments)?;
     let words = PaperWords::default();
     let text = match kind {
-        "parts-csv" => parts_csv(&job, &query, &words),
-        "to-buy-csv" => errands_csv(&job, Errand::Buy, &query, &words),
-        "to-send-csv" => errands_csv(&job, Errand::Send, &query, &words),
+        "parts-csv" => parts_csv(&job, &query, today, &words),
+        "to-buy-csv" => errands_csv(&job, Errand::Buy, &query, today, &words),
+        "to-send-csv" => errands_csv(&job, Errand::Send, &query, today, &words),
         "parts-html" | "to-buy-html" | "to-send-html" => {
             let (thumbs, damaged) = thumbs::of(&job, &query, &opened);
             problems.extend(damaged);
             match errand(kind) {
-                Some(errand) => errands_html(&job, errand, &query, &thumbs, &words),
-                None => parts_html(&job, &query, &thumbs, &words),
+                Some(errand) => errands_html(&job, errand, &query, today, &thumbs, &words),
+                None => parts_html(&job, &query, today, &thumbs, &words),
             }
         }
         _ => return Err(Unreadable::asked(&format!("no paper {kind}: {PAPERS}"))),
     };
     output::put(out, text.as_bytes())?;
-    let parts =
-        errand(kind).map_or_else(|| job.parts_found(&query).len(), |errand| Errands::of(&job, errand, &query).parts());
+    let parts = errand(kind)
+        .map_or_else(|| job.parts_found(&query).len(), |errand| Errands::of(&job, errand, &query, today).parts());
     Ok(Answer { view: json!({"view": "paper", "kind": kind, "parts": parts, "bytes": text.len()}), problems })
 }
 

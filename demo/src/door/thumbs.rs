@@ -16,7 +16,7 @@ const QUALITY: u8 = 80;
 /// Small photos of the parts in a list, upright; what is no picture, or not here, is left out.
 pub(super) fn of(job: &Job, query: &PartsQuery, opened: &Opened) -> (Thumbs, Vec<Problem>) {
     let (mut thumbs, mut problems) = (Thumbs::new(), Vec::new());
-    let rows = PartsList::of(job, query).rows;
+    let rows = PartsList::of(job, query, None).rows;
     let firsts: Vec<Hash> = rows.iter().filter_map(|row| Some(row.photos.first()?.0)).collect();
     for hash in firsts {
         match opened.blob(hash) {

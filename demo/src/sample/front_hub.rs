@@ -378,11 +378,11 @@ fn swivel(bench: &mut Bench, garage: &Garage) -> anyhow::Result<()> {
     }
     bench.quotes(thrust, vec![again(15, 35).strip(150)]);
     let kit = by(Route::Kit).from(SLOE).cash(52_00).freight(2_50).own(10).fails(3).strip(150).lasts(180).waits(5);
-    let kit = bench.quotes(pin, vec![kit.remark("Swivel overhaul kit, one side").taken()])[0];
+    let kit = bench.quotes(pin, vec![kit.remark("Swivel overhaul kit, one side")])[0];
     for (part, pieces) in [(pin, 1), (bushes, 2), (thrust, 1), (cotter, 1), (seal, 1)] {
         bench.covers(kit, part, pieces);
     }
-    for part in [bushes, cotter, seal] {
+    for part in [pin, bushes, cotter, seal] {
         bench.choose(kit, part);
     }
 

@@ -104,11 +104,11 @@ fn springs(bench: &mut Bench, garage: &Garage) -> anyhow::Result<()> {
         .fails(2)
         .strip(150)
         .lasts(150)
-        .remark("Shackle kit, both sides")
-        .taken();
+        .remark("Shackle kit, both sides");
     let kit = bench.quotes(pins, vec![kit])[0];
     bench.covers(kit, pins, 4);
     bench.covers(kit, bushes, 8);
+    bench.choose(kit, pins);
     bench.choose(kit, bushes);
     let bolts = bench.part(
         "U-bolts",

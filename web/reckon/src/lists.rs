@@ -11,14 +11,15 @@ use crate::copy::Copy;
 /// The parts list as a table.
 ///
 /// # Errors
-/// When the question or the words are none.
+/// When the question, the day or the words are none.
 #[wasm_bindgen(js_name = partsCsv)]
 pub fn csv(
     copy: &Copy,
     #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "string | undefined")] today: JsValue,
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(parts_csv(&copy.job, &received(query)?, &received(words)?))
+    Ok(parts_csv(&copy.job, &received(query)?, received(today)?, &received(words)?))
 }
 
 /// The small pictures for a list as a page.
@@ -52,7 +53,7 @@ pub fn photos_of_list(
     copy: &Copy,
     #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
 ) -> Result<JsValue, JsValue> {
-    let list = PartsList::of(&copy.job, &received(query)?);
+    let list = PartsList::of(&copy.job, &received(query)?, None);
     let photos: BTreeSet<Hash> = list.rows.iter().filter_map(|row| Some(row.photos.first()?.0)).collect();
     crossing(&photos)
 }
@@ -60,44 +61,47 @@ pub fn photos_of_list(
 /// The parts list as one page that needs nothing else.
 ///
 /// # Errors
-/// When the question or the words are none.
+/// When the question, the day or the words are none.
 #[wasm_bindgen(js_name = partsHtml)]
 pub fn html(
     copy: &Copy,
     #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "string | undefined")] today: JsValue,
     pictures: &Pictures,
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(parts_html(&copy.job, &received(query)?, &pictures.thumbs, &received(words)?))
+    Ok(parts_html(&copy.job, &received(query)?, received(today)?, &pictures.thumbs, &received(words)?))
 }
 
 /// What is to be bought or, with `send`, to be sent out, as a table.
 ///
 /// # Errors
-/// When the question or the words are none.
+/// When the question, the day or the words are none.
 #[wasm_bindgen(js_name = errandsCsv)]
 pub fn table_of_errands(
     copy: &Copy,
     send: bool,
     #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "string | undefined")] today: JsValue,
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(errands_csv(&copy.job, errand(send), &received(query)?, &received(words)?))
+    Ok(errands_csv(&copy.job, errand(send), &received(query)?, received(today)?, &received(words)?))
 }
 
 /// The same as one page that needs nothing else.
 ///
 /// # Errors
-/// When the question or the words are none.
+/// When the question, the day or the words are none.
 #[wasm_bindgen(js_name = errandsHtml)]
 pub fn page_of_errands(
     copy: &Copy,
     send: bool,
     #[wasm_bindgen(unchecked_param_type = "PartsQuery")] query: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "string | undefined")] today: JsValue,
     pictures: &Pictures,
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
-    Ok(errands_html(&copy.job, errand(send), &received(query)?, &pictures.thumbs, &received(words)?))
+    Ok(errands_html(&copy.job, errand(send), &received(query)?, received(today)?, &pictures.thumbs, &received(words)?))
 }
 
 const fn errand(send: bool) -> Errand {

@@ -1,7 +1,7 @@
 // What crosses between the page and its workers: calls with their answers, and
 // the news that a worker tells by itself. Types only; both sides compile alone.
 
-import type { EntryId, Hash, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
+import type { Day, EntryId, Hash, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
 
 /** Why something was not done, as it comes from a worker. */
 export interface Failure {
@@ -83,7 +83,7 @@ export type ReckonQuestion =
   | { ask: 'job-file'; job: Id; name: string; words: unknown }
   | { ask: 'read-job-file'; file: File }
   | { ask: 'weigh'; job: Id; query: HeavyQuery }
-  | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; words: unknown };
+  | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; today?: Day; words: unknown };
 
 /** A job file on its way out. */
 export interface JobFileMade {

@@ -1,7 +1,7 @@
 // What the page knows of the record: calls, answers and news. It holds no truth.
 
 import type { Beside, HeavyQuery, JobFileMade, JobLine, ListKind, ReckonQuestion } from './calls.ts';
-import type { Command, Problem, PartsQuery, Query, Reckoned, View } from './protocol.ts';
+import type { Command, Day, Problem, PartsQuery, Query, Reckoned, View } from './protocol.ts';
 import type { Keeping } from './keeping.ts';
 import type { DryRun, MergeReport, Progress } from './job-file.ts';
 import type { StoreTrouble } from './trouble.ts';
@@ -62,7 +62,7 @@ export interface Desk extends EventTarget {
   prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<JobFileMade>;
   readJobFile(file: File, signal?: AbortSignal): Promise<DryRun>;
   bringIn(file: File, dry: DryRun, progress?: Progress): Promise<MergeReport>;
-  prepareList(kind: ListKind, query: PartsQuery, words?: unknown): Promise<File>;
+  prepareList(kind: ListKind, query: PartsQuery, today?: Day, words?: unknown): Promise<File>;
   keeping(): Promise<Keeping>;
   /** The trouble that there is now. */
   trouble(): StoreTrouble | null;

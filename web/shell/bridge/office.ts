@@ -6,7 +6,7 @@ import { bringIn, type DryRun, type MergeReport, type Progress } from './job-fil
 import { newId } from './id.ts';
 import { askToPersist, keeping, type Keeping } from './keeping.ts';
 import { CallFailed } from './line.ts';
-import type { Command, PartsQuery, Query, Reckoned, View } from './protocol.ts';
+import type { Command, Day, PartsQuery, Query, Reckoned, View } from './protocol.ts';
 import { Reckoning } from './reckoning.ts';
 import { StoreLine } from './store-line.ts';
 import { troubleOf, type StoreTrouble } from './trouble.ts';
@@ -128,8 +128,8 @@ export class Office extends EventTarget implements DeskWork {
     return report;
   }
 
-  async prepareList(kind: ListKind, query: PartsQuery, words?: unknown): Promise<File> {
-    return (await this.#reckoning.ask({ ask: 'list', ...(await this.#openJob()), kind, query, words }, {})) as File;
+  async prepareList(kind: ListKind, query: PartsQuery, today?: Day, words?: unknown): Promise<File> {
+    return (await this.#reckoning.ask({ ask: 'list', ...(await this.#openJob()), kind, query, ...(today && { today }), words }, {})) as File;
   }
 
   async keeping(): Promise<Keeping> {

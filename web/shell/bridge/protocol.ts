@@ -815,7 +815,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -867,7 +867,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1449,6 +1449,16 @@ export interface HistoryView {
 }
 
 /**
+ * What a change of several records at once names as seen.
+ */
+export interface SeenView {
+    /**
+     * The entries behind the values of all of them, by field.
+     */
+    seen: Seen;
+}
+
+/**
  * One entry as far as it concerns one record.
  */
 export interface HistoryLine {
@@ -1479,11 +1489,11 @@ export interface CostView {
      */
     currency: Currency;
     /**
-     * What an hour is worth.
+     * What an hour is worth: of the job, or as it was turned for this question, like the two below.
      */
-    hour_value: Money;
+    hour_value: Estimate;
     /**
-     * Yearly rate of interest, in parts of ten thousand.
+     * Yearly rate of interest, as a share.
      */
     interest: number;
     /**
@@ -1793,6 +1803,10 @@ export interface CoverView {
      */
     spare: boolean;
     /**
+     * The entries behind that record, for striking it out; none for the part that the kit is quoted on.
+     */
+    seen: Seen;
+    /**
      * The least price for all that are needed, bought singly.
      */
     singly?: Money;
@@ -1811,6 +1825,289 @@ export interface Overtaken {
      */
     saves: Estimate;
 }
+
+/**
+ * A test that may be made before choosing: whether a quote's route will fail.
+ */
+export interface PricedTest {
+    /**
+     * The quote whose failing is asked about.
+     */
+    quote: Id;
+    /**
+     * Of those that will fail, which share the test says so of, from 0 to 1.
+     */
+    sensitivity: number;
+    /**
+     * Of those that will not fail, which share the test says so of, from 0 to 1.
+     */
+    specificity: number;
+    /**
+     * What it costs, in minor units of the job's currency.
+     */
+    price?: number;
+    /**
+     * Own time that it takes, in minutes.
+     */
+    own_time?: number;
+    /**
+     * How likely failing is before it, from 0 to 1; left out: the mean of what was said.
+     */
+    chance?: number;
+}
+
+/**
+ * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
+ * alone does not carry what heavy ones need.
+ */
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | { view: "nothing" };
+
+/**
+ * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.
+ */
+export interface CertaintyView {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * The currency of all estimates.
+     */
+    currency: Currency;
+    /**
+     * How often figures were drawn.
+     */
+    draws: number;
+    /**
+     * The seed they were drawn from: the same gives the same answer.
+     */
+    seed: number;
+    /**
+     * The quote of the least present value at the figures as they were said: what costing calls the cheapest.
+     */
+    cheapest?: Id;
+    /**
+     * What choosing that one is expected to cost beyond what turns out the cheapest.
+     */
+    regret: Estimate;
+    /**
+     * What it would be worth to know every figure before choosing: the least regret of any quote. It is below `regret` where
+     * another quote than `cheapest` costs less in the mean.
+     */
+    worth_of_all: Estimate;
+    /**
+     * The quotes that may be chosen, in order of id.
+     */
+    quotes: QuoteCertainty[];
+    /**
+     * What it would be worth to know one unsure figure before choosing, the most first.
+     */
+    knowing: KnowingView[];
+    /**
+     * What the test that was asked about is worth; left out when none was, or its quote may not be chosen.
+     */
+    test?: TestView;
+}
+
+/**
+ * One quote, as it came out over all draws.
+ */
+export interface QuoteCertainty {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * The chance that it is the cheapest, from 0 to 1.
+     */
+    cheapest: number;
+    /**
+     * The same by a formula, where there is one.
+     */
+    exact_cheapest?: number;
+    /**
+     * The mean of its present value.
+     */
+    mean: Estimate;
+    /**
+     * The same by a formula, where there is one.
+     */
+    exact_mean?: Estimate;
+    /**
+     * Its present value is below this 1 time in 10.
+     */
+    p10: Estimate;
+    /**
+     * And this 5 times in 10.
+     */
+    p50: Estimate;
+    /**
+     * And this 9 times in 10.
+     */
+    p90: Estimate;
+    /**
+     * What choosing it is expected to cost beyond what turns out the cheapest.
+     */
+    regret: Estimate;
+}
+
+/**
+ * An unsure figure, and what it would be worth to know it.
+ */
+export interface KnowingView {
+    /**
+     * Whose figure it is.
+     */
+    quote?: Id;
+    /**
+     * Which figure.
+     */
+    input: Input;
+    /**
+     * The least that it may be, in the unit of the figure.
+     */
+    least: number;
+    /**
+     * What was said.
+     */
+    likely: number;
+    /**
+     * The most that it may be.
+     */
+    most: number;
+    /**
+     * What it is worth to know it: nothing where it cannot change the choice.
+     */
+    worth: Estimate;
+}
+
+/**
+ * What a test is worth that may be made before choosing.
+ */
+export interface TestView {
+    /**
+     * The quote whose failing it is about.
+     */
+    quote: Id;
+    /**
+     * How likely failing is before it.
+     */
+    chance: number;
+    /**
+     * How likely the test is to say that it fails.
+     */
+    says_fails: number;
+    /**
+     * How likely failing is once it said so.
+     */
+    chance_if_fails: number;
+    /**
+     * How likely failing is once it said that it does not fail.
+     */
+    chance_if_not: number;
+    /**
+     * The best quote once it said that it fails.
+     */
+    best_if_fails: Id;
+    /**
+     * The best quote once it said that it does not fail.
+     */
+    best_if_not: Id;
+    /**
+     * What it is worth at most.
+     */
+    worth: Estimate;
+    /**
+     * What it costs, own time counted.
+     */
+    costs: Estimate;
+    /**
+     * What is left of its worth when it is paid; below nothing it should not be made.
+     */
+    gain: Estimate;
+}
+
+/**
+ * The parts that are not decided, those first where a wrong choice would cost most.
+ */
+export interface UndecidedView {
+    /**
+     * The currency of all estimates.
+     */
+    currency: Currency;
+    /**
+     * How often figures were drawn for each part.
+     */
+    draws: number;
+    /**
+     * The seed they were drawn from.
+     */
+    seed: number;
+    /**
+     * The parts: with quotes that may be chosen, by what a wrong choice would cost, then by the cash at stake; then those
+     * that wait for something, by what it is.
+     */
+    parts: UndecidedPart[];
+}
+
+/**
+ * A part that is not decided.
+ */
+export interface UndecidedPart {
+    /**
+     * Its id.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when nobody gave one.
+     */
+    name: string;
+    /**
+     * Where it stands.
+     */
+    standing: Standing;
+    /**
+     * How many quotes may be chosen.
+     */
+    quotes: number;
+    /**
+     * Which of them costs least at the figures as they were said.
+     */
+    cheapest?: Id;
+    /**
+     * Its route.
+     */
+    route?: Route;
+    /**
+     * The chance that it is the cheapest, from 0 to 1.
+     */
+    chance?: number;
+    /**
+     * What choosing it is expected to cost beyond what turns out the cheapest.
+     */
+    regret: Estimate;
+    /**
+     * All that is paid for it at first, surcharge in full.
+     */
+    cash: Money;
+    /**
+     * What it waits for, where no quote may be chosen.
+     */
+    waits?: Waits;
+}
+
+/**
+ * What a part waits for before its route can be decided.
+ */
+export type Waits = "quote" | "allowed-quote" | "first-word" | "coming-off";
 
 /**
  * What a quote is given to start with where the user enters a price alone. It is written with the word *starting*, counts
@@ -2792,12 +3089,12 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "heavy-question";
 
 /**
  * What would help; each has its sentence at the edge.
  */
-export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again";
+export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning";
 
 /**
  * Every word of the papers.

@@ -57,7 +57,7 @@ impl<W: Write> Writer<W> {
         let mut writer = Self { zip, at, wanted: job.blobs(), brought: BTreeSet::new() };
         let by_tag = PartsQuery { group: Group::None, ..PartsQuery::default() };
         writer.text("READ ME.txt", words.page.read_me.as_bytes())?;
-        writer.text("parts.csv", parts_csv(job, &by_tag, words).as_bytes())?;
+        writer.text("parts.csv", parts_csv(job, &by_tag, None, words).as_bytes())?;
         writer.text("job.json", snapshot(job).as_bytes())?;
         writer.chunks(job)?;
         Ok(writer)

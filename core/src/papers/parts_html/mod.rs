@@ -10,30 +10,30 @@ use super::tag_drawing::tag_drawing;
 use super::{PaperWords, figures, without_location};
 use crate::job::vocabulary::Units;
 use crate::job::{Group, Job, PartsGroup, PartsQuery};
-use crate::quantity::{Currency, Money};
+use crate::quantity::{Currency, Day, Money};
 use crate::record::Hash;
 
 /// Small photos as JPEG, by the hash of the photo they were made of.
 pub type Thumbs = BTreeMap<Hash, Vec<u8>>;
 
 /// How many columns there are.
-const COLUMNS: usize = 12;
+const COLUMNS: usize = 11;
 /// How many of them are figures.
 const FIGURES: usize = 7;
 
-/// The parts that a question is about, as one page.
+/// The parts that a question is about, as one page. `today` says which quotes have run out, as in the totals of the job.
 ///
 /// Of each small photo only what shows the picture goes in; one that is no sound JPEG is left out
 /// ([`without_location`](super::without_location)).
 ///
 /// ```
 /// use asfound_core::{job::{Job, PartsQuery}, papers::{PaperWords, Thumbs, parts_html}};
-/// let page = parts_html(&Job::new(), &PartsQuery::default(), &Thumbs::new(), &PaperWords::default());
+/// let page = parts_html(&Job::new(), &PartsQuery::default(), None, &Thumbs::new(), &PaperWords::default());
 /// assert!(page.starts_with("<!DOCTYPE html>"));
 /// ```
 #[must_use]
-pub fn parts_html(job: &Job, query: &PartsQuery, thumbs: &Thumbs, words: &PaperWords) -> String {
-    let list = PartsList::of(job, query);
+pub fn parts_html(job: &Job, query: &PartsQuery, today: Option<Day>, thumbs: &Thumbs, words: &PaperWords) -> String {
+    let list = PartsList::of(job, query, today);
     let page = Page { words, units: job.settings().units, grouped: query.group, thumbs };
     let count = counted(words, list.rows.len());
     let mut html = opening(job, words, &words.page.title, &count);
@@ -100,7 +100,7 @@ struct Page<'a> {
 impl Page<'_> {
     fn heads(&self, html: &mut String) {
         let columns = &self.words.columns;
-        let plain = [&columns.tag, &columns.name, &columns.place, &columns.route];
+        let plain = [&columns.tag, &columns.name, &columns.route];
         let figures = self.figure_heads();
         html.push_str("<thead><tr>");
         for head in plain {
@@ -156,23 +156,25 @@ impl Page<'_> {
         let decision = row.decision.as_ref();
         let _ = write!(
             html,
-            "<tr><th scope=\"row\">{}<span class=\"second\">{}</span></th><td>{}</td><td>{}</td><td>{}</td>",
+            "<tr><th scope=\"row\">{}<span class=\"second\">{}</span></th><td>{}</td><td>{}</td>",
             tag_drawing(row),
             escaped(self.words.standing(row.standing)),
             self.described(row),
-            escaped(&row.place.join(" › ")),
             decision.map(|decision| self.route(row, decision)).unwrap_or_default(),
         );
         let money = |money: Option<Money>| money.map(priced).unwrap_or_default();
-        let counted = row.now.as_ref().filter(|_| row.with.is_none());
+        let counted = row.counted();
         let figures = [
             money(decision.and_then(|decision| decision.cash)),
-            decision.map(|decision| figures::hours(decision.own_time)).unwrap_or_default(),
+            decision
+                .filter(|_| row.with.is_none())
+                .map(|decision| figures::hours(decision.own_time))
+                .unwrap_or_default(),
             money(decision.and_then(|decision| decision.expected)),
             money(counted.map(|now| now.prices.kept())),
             money(counted.map(|now| now.prices.peak())),
             counted.map(|now| figures::hours(now.own_time)).unwrap_or_default(),
-            money(row.now.as_ref().map(|now| now.present)),
+            money(counted.map(|now| now.present)),
         ];
         self.figures(html, figures);
         let _ = writeln!(html, "<td class=\"photo\">{}</td></tr>", photo(row, self.thumbs, self.words));
@@ -185,13 +187,16 @@ impl Page<'_> {
         }
     }
 
-    /// Name, what is known of it, notes.
+    /// Name, what is known of it, where it lies, notes.
     fn described(&self, row: &Row) -> String {
         let name = if row.name.is_empty() { &self.words.page.no_name } else { &row.name };
         let mut html = format!("<div class=\"name\">{}</div>", escaped(name));
         let second: Vec<String> = self.known(row).into_iter().filter(|text| !text.is_empty()).collect();
         if !second.is_empty() {
             let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&second.join(" · ")));
+        }
+        if !row.place.is_empty() {
+            let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&row.place.join(" › ")));
         }
         for note in &row.notes {
             let _ = write!(html, "<div class=\"note\">{}</div>", escaped(note));
@@ -222,8 +227,9 @@ impl Page<'_> {
         let mut html = format!("{}<div class=\"second\">{}</div>", escaped(route), escaped(&decision.from));
         let with = row.with.as_ref().map(|with| format!("{} {with}", page.with));
         let now = row.now.as_ref();
-        let yearly = now.map(|now| format!("{} {}", priced(now.yearly), page.each_year));
-        let guessed = now.filter(|now| now.guessed > 0).map(|now| format!("{}\u{a0}{}", now.guessed, page.guessed));
+        let counted = row.counted();
+        let yearly = counted.map(|now| format!("{} {}", priced(now.yearly), page.each_year));
+        let guessed = counted.filter(|now| now.guessed > 0).map(|now| format!("{}\u{a0}{}", now.guessed, page.guessed));
         let told = now.map(|now| conditions(now, self.words)).unwrap_or_default();
         for line in with.into_iter().chain(told).chain(yearly).chain(guessed) {
             let _ = write!(html, "<div class=\"second\">{}</div>", escaped(&line));
@@ -249,13 +255,13 @@ impl Page<'_> {
                     .unwrap_or_default()
             };
             let now = Some(totals.now).filter(|now| *currency == Some(now.prices.currency));
-            let told =
-                now.map(|now| format!("{} {}", now.prices.told(self.words), self.yearly(&now))).unwrap_or_default();
+            let told = now.map(|now| [now.prices.told(self.words), self.yearly(&now)]).unwrap_or_default();
+            let told: Vec<String> = told.into_iter().filter(|text| !text.is_empty()).collect();
             let _ = write!(
                 html,
-                "<tr><th scope=\"row\" colspan=\"3\">{}</th><td class=\"second\">{}</td>",
+                "<tr><th scope=\"row\" colspan=\"2\">{}</th><td class=\"second\">{}</td>",
                 escaped(&self.words.columns.sum),
-                escaped(told.trim())
+                escaped(&told.join(" · "))
             );
             let figures = [
                 money(sum.cash),

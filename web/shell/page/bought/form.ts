@@ -45,7 +45,7 @@ export class BoughtForm extends LightElement {
       <asf-field .label=${say.what} .value=${this.typed.what} max="200" @input=${this.follow('what')}></asf-field>
       <asf-field .label=${say.from} .value=${this.typed.from} max="200" @input=${this.follow('from')}></asf-field>
       ${rows.length ? html`<asf-pick .label=${say.part} .value=${this.typed.part} .options=${[['', say.noPart], ...rows.map(({ id, tag, name }) => [id, [tagFigures(tag), name].filter(Boolean).join(' ')] as const)]} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.keep({ part: event.detail.value }); }}></asf-pick>` : nothing}
-      <asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></form>`;
+      <div class="form-put"><asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></div></form>`;
   }
 
   private follow(member: keyof Typed): (event: Event) => void {

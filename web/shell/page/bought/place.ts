@@ -14,12 +14,15 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { Pictures } from '../pictures';
 import type { Address } from '../places';
+import { noteOpen, openBefore } from '../reopening';
 import { strikeOut } from '../strike-out';
 import '../styles/routes.css';
 import '../styles/bought.css';
 import { words } from '../words';
 import { dayOfYear, money } from '../words/format';
 import './form';
+
+const PLACE = 'bought';
 
 /** What was bought, latest first, with the photos of its receipts. */
 @customElement('asf-place-bought')
@@ -32,7 +35,12 @@ export class PlaceBought extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.adding = this.address?.search.has('new') ?? false;
+    this.add((this.address?.search.has('new') ?? false) || openBefore(PLACE) !== '');
+  }
+
+  override disconnectedCallback(): void {
+    noteOpen(PLACE, '');
+    super.disconnectedCallback();
   }
 
   override render(): TemplateResult {
@@ -40,11 +48,20 @@ export class PlaceBought extends LightElement {
     const { view } = this.totals;
     return html`<asf-head .name=${say.title} .second=${view ? say.second(view.purchases.length) : ''} back="#/plan" .cells=${[this.keeping.cell]}></asf-head>
       <div class="body plan-body">${view ? this.list(view) : nothing}</div>
-      <div class="foot"><asf-primary .verb=${say.add} icon="add" @click=${() => { this.adding = true; }}></asf-primary></div>
+      <div class="foot"><asf-primary .verb=${say.add} icon="add" @click=${() => { this.add(true); }}></asf-primary></div>
       <asf-dialog .open=${this.adding} .label=${say.form.title} .body=${this.adding && view ? html`<asf-bought-form .currency=${view.spent.currency} @asf-put=${this.close}></asf-bought-form>` : nothing} @asf-close=${this.close}></asf-dialog>`;
   }
 
-  private readonly close = (): void => { this.adding = false; };
+  private add(adding: boolean): void {
+    this.adding = adding;
+    noteOpen(PLACE, adding ? 'new' : '');
+  }
+
+  private readonly close = (): void => {
+    this.add(false);
+    // Coming back here must not ask for the same purchase again.
+    if (this.address?.search.has('new')) location.replace('#/bought');
+  };
 
   private list({ purchases, spent, spent_elsewhere }: TotalsView): TemplateResult {
     const say = words().bought;
@@ -57,10 +74,12 @@ export class PlaceBought extends LightElement {
   private purchase({ record, photos, part_name }: PurchaseView): TemplateResult {
     const say = words().bought;
     const { name, cash, from, taken } = record.values;
-    const second = [part_name, from, taken === undefined ? '' : dayOfYear(new Date(taken))].filter(Boolean).join(' · ');
-    return html`<div class="bought"><div class="bought-words"><b>${name || say.unnamed}</b><span class="second">${second}</span></div><b class="figure">${cash ? money(cash) : ''}</b>
-      ${photos.map(({ record: photo }) => html`<a href="#/photo/${photo.id}" aria-label=${say.receiptOf(name || say.unnamed)}><asf-photo .src=${photo.values.blob ? this.pictures.small(photo.values.blob) : ''} state="kept"></asf-photo></a>`)}
-      <asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${name || say.unnamed}" @click=${() => { void strikeOut(record, say.struck); }}></asf-button></div>`;
+    // Without a word of its own it is named by its part.
+    const title = name || part_name || say.unnamed;
+    const second = [name ? part_name : '', from, taken === undefined ? '' : dayOfYear(new Date(taken))].filter(Boolean).join(' · ');
+    return html`<div class="bought"><div class="bought-words"><b>${title}</b><span class="second">${second}</span></div><b class="figure">${cash ? money(cash) : ''}</b>
+      ${photos.map(({ record: photo }) => html`<a href="#/photo/${photo.id}" aria-label=${say.receiptOf(title)}><asf-photo .src=${photo.values.blob ? this.pictures.small(photo.values.blob) : ''} state="kept"></asf-photo></a>`)}
+      <asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${title}" @click=${() => { void strikeOut(record, say.struck); }}></asf-button></div>`;
   }
 }
 

@@ -65,8 +65,8 @@ export class FirstPlace extends LightElement {
         ${jobs.length > 0 ? html`<asf-section .label=${text.jobs}>${jobs.map((job) => this.job(job))}</asf-section>` : nothing}
         <div class="first-do">
           ${this.naming ? this.form() : html`<asf-primary verb=${text.start} cost=${text.startCost} @click=${this.begin}></asf-primary>`}
-          <div class="pair"><asf-button icon="file" word=${text.bringIn} href="#/hand-over"></asf-button>
-          <asf-button icon="vehicle" word=${this.sampling ? text.sample.opening(this.sampling) : text.sample.open} ?disabled=${this.sampling !== null} @click=${this.sample}></asf-button>
+          <div class="pair"><asf-button icon="vehicle" word=${this.sampling ? text.sample.opening(this.sampling) : text.sample.open} ?disabled=${this.sampling !== null} @click=${this.sample}></asf-button>
+          <asf-button icon="file" word=${text.bringIn} href="#/hand-over"></asf-button>
           ${canInstall() ? html`<asf-button icon="bring" word=${text.install.offer} @click=${install}></asf-button>` : nothing}</div>
         </div>
       </div></div>`;

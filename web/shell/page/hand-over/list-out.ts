@@ -10,6 +10,7 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import '../parts/filters';
 import type { FilterChange, Narrowing } from '../parts/filters';
+import { today } from '../today';
 import { words } from '../words';
 import { paperWords } from './paper-words';
 import './prepared';
@@ -63,7 +64,7 @@ export class ListOut extends LightElement {
     this.file = undefined;
     this.failed = '';
     try {
-      this.file = await desk.prepareList(`${this.list}-${this.form}`, { ...this.query(), group: 'assembly' }, paperWords());
+      this.file = await desk.prepareList(`${this.list}-${this.form}`, { ...this.query(), group: 'assembly' }, today(), paperWords());
     } catch (error) {
       this.failed = error instanceof Error ? error.message : String(error);
     } finally {

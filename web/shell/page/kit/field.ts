@@ -31,14 +31,14 @@ export class Field extends LightElement {
   private readonly mark = `asf-field-${++fields}`;
 
   override render(): TemplateResult {
-    const about = [this.hint && `${this.mark}-hint`, this.error && `${this.mark}-error`].filter(Boolean).join(' ');
+    const about = [this.unitWord() && `${this.mark}-unit`, this.hint && `${this.mark}-hint`, this.error && `${this.mark}-error`].filter(Boolean).join(' ');
     return html`<div class="field ${this.error ? 'field-wrong' : ''}">
       <label class=${this.hideLabel ? 'unseen' : 'field-label'} for=${this.mark}>${this.label}</label>
       <div class="field-box">
         ${this.icon ? html`<asf-icon name=${this.icon}></asf-icon>` : nothing}
         ${this.kind === 'money' ? html`<span class="field-unit" aria-hidden="true">${currencySign(this.currency)}</span>` : nothing}
         ${this.kind === 'area' ? this.area(about) : this.input(about)}
-        ${this.unitWord() ? html`<span class="field-unit">${this.unitWord()}</span>` : nothing}
+        ${this.unitWord() ? html`<span class="field-unit" id="${this.mark}-unit">${this.unitWord()}</span>` : nothing}
       </div>
       ${this.hint ? html`<p class="field-hint" id="${this.mark}-hint">${this.hint}</p>` : nothing}
       <div role="alert" class="field-alert">${this.error ? html`<p class="field-error" id="${this.mark}-error"><asf-icon name="caution" size="20"></asf-icon>${this.error}</p>` : nothing}</div>
@@ -53,7 +53,7 @@ export class Field extends LightElement {
   private input(about: string): TemplateResult {
     const figures = this.kind === 'number' || this.kind === 'money';
     return html`<input class="field-input ${figures || this.kind === 'hours' ? 'field-figure' : ''}" id=${this.mark} name=${this.name || nothing}
-      type=${this.kind === 'find' ? 'search' : 'text'} inputmode=${figures ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
+      type=${this.kind === 'find' ? 'search' : 'text'} inputmode=${figures || this.kind === 'hours' ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
       autocomplete="off" autocapitalize=${this.kind === 'text' ? 'sentences' : 'off'} spellcheck="false" maxlength=${this.max || nothing} placeholder=${this.placeholder || nothing}
       list=${this.suggestions.length ? `${this.mark}-list` : nothing} ?disabled=${this.disabled} .value=${this.value}
       aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow} @change=${this.told} @keydown=${this.key}>`;

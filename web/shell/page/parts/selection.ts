@@ -1,6 +1,7 @@
-import { html, type TemplateResult } from 'lit';
+import { html, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Change } from '../../bridge/protocol';
+import { desk } from '../../bridge/desk';
+import type { Change, Seen } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import '../kit/button';
 import { LightElement } from '../kit/light-element';
@@ -16,6 +17,16 @@ export class PartsSelection extends LightElement {
   /** The list shows struck-out parts. */
   @property({ type: Boolean }) struck = false;
   @state() private moving = false;
+  /** What stood in the parts when they were selected: what comes in afterwards is not gone over. */
+  private seen: Promise<Seen> = Promise.resolve({});
+  private looked: ReadonlySet<string> = new Set();
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('ids')) return;
+    const ids = [...this.ids].filter((id) => !this.looked.has(id));
+    this.looked = this.ids;
+    if (ids.length > 0) this.seen = together(this.seen, look(ids));
+  }
 
   override render(): TemplateResult {
     const say = words().parts;
@@ -50,9 +61,20 @@ export class PartsSelection extends LightElement {
   }
 
   private async change(change: Change, message: string): Promise<void> {
-    const { ok } = await carryOut({ do: 'change', ids: [...this.ids], changes: [change] }, message);
+    const { ok } = await carryOut({ do: 'change', ids: [...this.ids], changes: [change], seen: await this.seen }, message);
     if (ok) this.tell('asf-none', null);
   }
+}
+
+async function look(ids: string[]): Promise<Seen> {
+  const view = await desk.ask({ ask: 'seen', ids });
+  return view.view === 'seen' ? view.seen : {};
+}
+
+/** Entries are of one record each: those of several never get in each other's way. */
+async function together(one: Promise<Seen>, other: Promise<Seen>): Promise<Seen> {
+  const [all, more] = await Promise.all([one, other]);
+  return Object.fromEntries([...new Set([...Object.keys(all), ...Object.keys(more)])].map((field) => [field, [...(all[field as keyof Seen] ?? []), ...(more[field as keyof Seen] ?? [])]])) as Seen;
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-parts-selection': PartsSelection } }

@@ -16,6 +16,7 @@ import { LightElement } from '../kit/light-element';
 import '../parts/pick';
 import type { Address } from '../places';
 import { routeWord } from '../routes/route-word';
+import { say as aloud } from '../say';
 import '../styles/bought.css';
 import '../styles/paste.css';
 import '../styles/routes.css';
@@ -48,12 +49,19 @@ export class PlacePaste extends LightElement {
     const say = words().paste;
     const rows = planOf(table, known);
     const good = rows.filter(({ problem }) => !problem);
-    const fresh = new Set(good.filter(({ part }) => !part).map(({ name }) => name.toLowerCase())).size;
     return html`${this.mapping(table)}
-      <asf-section .label=${say.preview} .count=${say.summary(good.filter(({ quote }) => !quote).length, good.filter(({ quote }) => quote).length, fresh, rows.length - good.length)}>
+      <asf-section class="paste-found" .label=${say.preview} .count=${this.summary()}>
         ${rows.length === 0 ? html`<p class="second">${say.none}</p>` : nothing}
         <ul class="paste-rows">${rows.map((row) => this.row(row))}</ul></asf-section>
       ${good.length > 0 ? html`<asf-primary .verb=${say.put} icon="check" @click=${() => { void this.put(rows, table); }}></asf-primary>` : nothing}`;
+  }
+
+  /** How much would change, in one line. */
+  private summary(): string {
+    const rows = this.table && this.known ? planOf(this.table, this.known) : [];
+    const good = rows.filter(({ problem }) => !problem);
+    const fresh = new Set(good.filter(({ part }) => !part).map(({ name }) => name.toLowerCase())).size;
+    return words().paste.summary(good.filter(({ quote }) => !quote).length, good.filter(({ quote }) => quote).length, fresh, rows.length - good.length);
   }
 
   private mapping(table: Table): TemplateResult {
@@ -69,7 +77,7 @@ export class PlacePaste extends LightElement {
     const say = words().paste;
     const said = row.changes.map((change) => { const { label, value } = changeSaid(change); return `${label} ${value}`; }).join(', ');
     const what = row.problem ? `${say.leftOut}: ${row.problem}` : `${row.route ? routeWord(row.route) : ''} · ${row.quote ? say.changes(said) : `${say.isNew}: ${said}`}`;
-    return html`<li class="paste-row ${row.problem ? 'paste-out' : ''}"><span class="second">${say.row(row.number)}</span><b>${partSaid(row) || '–'}</b>${!row.problem && !row.part ? html`<span class="flag">${say.newPart}</span>` : nothing}<span>${what}</span></li>`;
+    return html`<li class="paste-row ${row.problem ? 'paste-out' : ''}"><span class="second">${say.row(row.number)}</span><b>${partSaid(row) || '–'}</b>${!row.problem && !row.part ? html`<span class="second paste-new">${say.newPart}</span>` : nothing}<span>${what}</span></li>`;
   }
 
   private readonly typed = (event: Event): void => {
@@ -83,6 +91,10 @@ export class PlacePaste extends LightElement {
   private readonly look = async (event: Event): Promise<void> => {
     event.preventDefault();
     await this.read(readTable(this.text));
+    await this.updateComplete;
+    // What was found lies below the fold on a phone, and out of hearing everywhere.
+    this.querySelector('.paste-found')?.scrollIntoView({ block: 'nearest' });
+    aloud(this.summary());
   };
 
   /** Looks up what the table is about; another mapping of its columns may name other parts. */

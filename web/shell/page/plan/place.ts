@@ -13,6 +13,7 @@ import { Live } from '../live';
 import type { Address } from '../places';
 import { ROUTES_IN_ORDER, routeWord } from '../routes/route-word';
 import '../styles/plan.css';
+import '../styles/routes.css';
 import { today } from '../today';
 import { words } from '../words';
 import './changed-part';
@@ -42,9 +43,9 @@ export class PlacePlan extends LightElement {
     const say = words().plan;
     const { view } = this.parts;
     return html`<asf-head .name=${say.title} .second=${this.head.view?.job.values.name ?? ''} .cells=${[this.keeping.cell]}></asf-head>
-      <div class="body plan-body">${this.totals.view ? this.money(this.totals.view) : nothing}
-        ${view ? (view.sums.decided > 0 ? this.sums(view.sums, view.total) : this.empty(view.total)) : nothing}
-        <p class="reckoned plan-today">${say.today}</p></div>`;
+      <div class="body plan-body"><div class="columns"><div>${this.totals.view ? this.money(this.totals.view) : nothing}</div>
+        <div>${view ? (view.sums.decided > 0 ? this.sums(view.sums, view.total) : this.empty(view.total)) : nothing}
+        <p class="reckoned plan-today">${say.today}</p></div></div></div>`;
   }
 
   private empty(total: number): TemplateResult {
@@ -66,7 +67,7 @@ export class PlacePlan extends LightElement {
         ${open > 0 ? html`<asf-leader .label=${say.openAt(open, quoted)} .value=${moneyRound(open_present)}></asf-leader>` : nothing}
         ${guessed > 0 ? html`<p class="reckoned">${say.guessed(number(guessed * 100))}</p>` : nothing}
         <asf-leader .label=${html`<a href="#/bought">${say.spent(purchases.length)}</a>`} .value=${money(spent)}></asf-leader>
-        <asf-button icon="add" word=${say.bought} href="#/bought?new"></asf-button></asf-section>`;
+        <asf-button class="plan-bought" icon="add" word=${say.bought} href="#/bought?new"></asf-button></asf-section>`;
   }
 
   /** Decisions that another route has overtaken since. */
@@ -82,7 +83,8 @@ export class PlacePlan extends LightElement {
     return html`<asf-section .label=${say.sums} .count=${say.decided(sums.decided, total)}>
         ${sums.cash.map((cash) => html`<asf-leader .label=${say.cash} .value=${money(cash)}></asf-leader>`)}
         <asf-leader .label=${say.ownTime} .value=${hours(sums.own_time)}></asf-leader>
-        ${this.worth(sums)}</asf-section>
+        ${this.worth(sums)}
+        <p class="second">${say.asChosen}</p></asf-section>
       <asf-section .label=${say.byRoute}>${this.routes.map(({ route, count, sums: of }) => html`<asf-leader .label=${html`${routeWord(route)} <span class="second">${say.openCount(count)}</span>`} .value=${cashAndTime(of)}></asf-leader>`)}
         ${open ? html`<asf-leader .label=${say.open} .value=${say.openCount(open)}></asf-leader>` : nothing}</asf-section>`;
   }

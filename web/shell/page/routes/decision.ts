@@ -26,9 +26,13 @@ export function decision(view: CostView, takeBack: () => void): TemplateResult |
     <asf-button compact plain icon="undo" word=${say.unchoose} @click=${takeBack}></asf-button></asf-section>`;
 }
 
-function since(view: CostView, then: number | undefined): TemplateResult | typeof nothing {
+/** Another route has overtaken the one that was chosen: said before anything else. */
+export function overtaken(view: CostView): TemplateResult | typeof nothing {
   const by = view.quotes.find(({ id }) => id === view.overtaken?.by);
-  if (by && view.overtaken) return html`<asf-message .happened=${words().costing.changed(routeWord(by.route), moneyRound(view.overtaken.saves))} .todo=${words().costing.changedTodo}></asf-message>`;
+  return by && view.overtaken ? html`<asf-message .happened=${words().costing.changed(routeWord(by.route), moneyRound(view.overtaken.saves))} .todo=${words().costing.changedTodo}></asf-message>` : nothing;
+}
+
+function since(view: CostView, then: number | undefined): TemplateResult | typeof nothing {
   const now: QuoteCost | undefined = view.quotes.find(({ id }) => id === view.chosen?.values.quote);
   if (then === undefined || !now || Math.round(now.present.minor) === Math.round(then)) return nothing;
   const { currency } = view;

@@ -4,8 +4,9 @@ import { words } from '../words';
 import { money, moneyRound } from '../words/format';
 import { confidenceOf } from './route-word';
 
-/** A figure as the user gave it: a guess looks like a guess. */
+/** A figure as the user gave it: a guess looks like a guess. Without a word beside it, it counts as sure, as in the core. */
 export function said(figure: string, certainty: Certainty | undefined): TemplateResult | string {
+  if (!certainty) return figure;
   const how = confidenceOf(certainty);
   const text = certainty === 'starting' ? words().costing.startingSaid(figure) : words().confidence.said(figure, how);
   return how === 'sure' ? text : html`<span class=${how}>${text}</span>`;

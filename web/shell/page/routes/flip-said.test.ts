@@ -41,3 +41,11 @@ test('what nobody said is not spoken of', () => {
 test('the figures of the cheapest come first, its hours before all', () => {
   expect(flipsInOrder(view([price, worth, hours]))).toEqual([hours, worth, price]);
 });
+
+test('each route is spoken of as what is done', () => {
+  const dearer: Flip = { input: 'cash', quote: 'b', now: 9000, at: 12_000, beyond: 'above', then: 'a' };
+  const lasting: Flip = { input: 'life', quote: 'b', now: 96, at: 60, beyond: 'below', then: 'a' };
+  const bought: CostView = { ...view([dearer, lasting]), cheapest: 'b' };
+  expect(flipSaid(bought, dearer).lead).toBe('Cheapest as long as buying costs');
+  expect(flipSaid(bought, lasting).lead).toBe('Cheapest as long as it lasts');
+});

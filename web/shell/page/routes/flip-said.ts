@@ -26,8 +26,10 @@ export function flipSaid(view: CostView, flip: Flip): FlipSaid {
   const own = view.quotes.find(({ id }) => id === flip.quote);
   const then = view.quotes.find(({ id }) => id === flip.then);
   const holds = OF_JOB.has(flip.input) || own?.id === cheapest?.id;
-  const named = own?.route === 'repair-here' ? words().costing.sentence.repairing : own ? routeWord(own.route) : '';
-  const doing = !holds && own?.id === then?.id ? say.it : named;
+  const named = own ? words().costing.sentence.doing[own.route] : '';
+  // What is cheapest has just been spoken of, and so has what comes first; and it is the part that lasts, not the doing.
+  const isIt = holds ? flip.input === 'life' : own?.id === then?.id;
+  const doing = isIt ? say.it : named;
   const phrase = say.phrase[flip.input](doing);
   const lead = holds ? say.holds(phrase) : say.comesFirst(then ? routeWord(then.route) : '', phrase);
   // As long as it holds it stays on this side of the figure; the other comes first on the far side.

@@ -15,15 +15,21 @@ export function flips(view: CostView): TemplateResult | typeof nothing {
   const say = words().costing;
   const allowed = view.quotes.filter((quote) => quote.allowed);
   const [only] = allowed;
-  if (only && allowed.length === 1) return html`<p class="reckoned">${say.sentence.alone(routeWord(only.route))}</p>`;
+  if (only && allowed.length === 1) return html`<p class="reckoned">${say.sentence.alone(routeWord(only.route))}</p>${noHour(view)}`;
   const all = flipsInOrder(view).map((flip) => flipSaid(view, flip));
   const sentence = ({ lead, bold, now, certainty }: (typeof all)[number]): TemplateResult =>
     html`${lead} <b>${bold}</b>${certainty === 'starting' ? say.flips.unsaid : say.flips.said}${said(now, certainty)}.`;
   return html`
     ${openOrder(view)}
-    ${view.hour_value.minor === 0 ? html`<p class="reckoned">${say.sentence.noHour}</p>` : nothing}
+    ${noHour(view)}
     ${all.slice(0, TOLD).map((one) => html`<p class="reckoned">${sentence(one)}</p>`)}
     ${all.length > TOLD ? html`<details class="flips"><summary>${say.flips.more(number(all.length - TOLD))}</summary><ul>${all.slice(TOLD).map((one) => html`<li class="reckoned">${sentence(one)}</li>`)}</ul></details>` : nothing}`;
+}
+
+/** Own hours count only once somebody says what one is worth. */
+function noHour(view: CostView): TemplateResult | typeof nothing {
+  const say = words().costing.sentence;
+  return view.hour_value.minor === 0 ? html`<p class="reckoned">${say.noHour} <a class="routes-hour" href="#/settings">${say.setHour}</a></p>` : nothing;
 }
 
 /** The figures are so unsure that another may be cheaper after all. */

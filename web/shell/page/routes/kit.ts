@@ -9,6 +9,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import '../parts/pick';
+import { strikeOut } from '../strike-out';
 import { tagFigures } from '../parts/tag-figures';
 import { words } from '../words';
 import { money } from '../words/format';
@@ -24,22 +25,28 @@ export class Kit extends LightElement {
     const say = words().costing.kit;
     const { covers, price, singly, with_kit } = this.kit;
     const open = covers.filter(({ spare }) => !spare);
+    // What is decided and not for something else is decided for this kit.
+    const waiting = open.filter(({ part }) => !this.line(part)?.route);
     return html`<asf-section .label=${say.title} .count=${say.count(covers.length)}>
       ${covers.map((cover) => this.cover(cover))}
       <p class="reckoned">${singly.minor === 0 ? say.noSingles : with_kit.minor < singly.minor ? say.pays(money(with_kit), money(singly)) : say.paysNot(money(with_kit), money(singly))}</p>
       <asf-pick .label=${say.add} value="" .options=${[['', say.choose], ...this.others().map((line) => [line.id, partWords(line)] as const)]} @asf-change=${(event: CustomEvent<{ value: string }>) => { if (event.detail.value) void this.add(event.detail.value); }}></asf-pick>
-      ${open.length > 1 ? html`<asf-button icon="check" word=${say.chooseAll(open.length, money(price))} @click=${() => { this.tell('asf-choose-all', { parts: open.map(({ part }) => part) }); }}></asf-button>` : nothing}</asf-section>`;
+      ${open.length > 1 && waiting.length > 0 ? html`<asf-button class="kit-all" icon="check" word=${waiting.length < open.length ? say.chooseRest(waiting.length) : say.chooseAll(open.length, money(price))} @click=${() => { this.tell('asf-choose-all', { parts: waiting.map(({ part }) => part) }); }}></asf-button>` : nothing}</asf-section>`;
   }
 
   private cover(cover: CoverView): TemplateResult {
     const say = words().costing.kit;
-    const line = this.parts.view?.rows.find(({ id }) => id === cover.part);
+    const line = this.line(cover.part);
     const name = line ? partWords(line) : say.unknown;
     const told = [cover.spare ? say.spare : '', say.pieces(cover.pieces, cover.needed), cover.singly ? say.singly(money(cover.singly)) : say.noSingle].filter(Boolean).join(', ');
     // The part that the kit is quoted on is in it without a record that says so.
     const isOwn = cover.cover === this.kit.quote;
     return html`<div class="kit-cover"><a href="#/routes/${cover.part}"><b>${name}</b></a><span class="second">${told}</span>
-      ${isOwn ? nothing : html`<asf-button compact plain word=${say.takeOut} label="${say.takeOut}: ${name}" @click=${() => { void carryOut({ do: 'change', ids: [cover.cover], changes: [{ struck: true }] }, say.takenOut(name)); }}></asf-button>`}</div>`;
+      ${isOwn ? nothing : html`<asf-button compact plain word=${say.takeOut} label="${say.takeOut}: ${name}" @click=${() => { void strikeOut({ id: cover.cover, seen: cover.seen }, say.takenOut(name)); }}></asf-button>`}</div>`;
+  }
+
+  private line(part: string): PartLine | undefined {
+    return this.parts.view?.rows.find(({ id }) => id === part);
   }
 
   private others(): PartLine[] {
@@ -48,7 +55,7 @@ export class Kit extends LightElement {
   }
 
   private async add(part: string): Promise<void> {
-    const line = this.parts.view?.rows.find(({ id }) => id === part);
+    const line = this.line(part);
     await carryOut({ do: 'create', id: newId(), kind: 'cover', changes: [{ of: this.kit.quote }, { part }, { quantity: line?.quantity ?? 1 }] }, words().costing.kit.added(line ? partWords(line) : ''));
   }
 }

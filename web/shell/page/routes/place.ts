@@ -14,6 +14,7 @@ import '../kit/route-key';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { noteOpen, openBefore } from '../reopening';
 import { tagFigures } from '../parts/tag-figures';
 import type { Address } from '../places';
 import { today } from '../today';
@@ -22,7 +23,7 @@ import '../styles/sheet.css';
 import { words } from '../words';
 import { hours, money } from '../words/format';
 import './bars';
-import { decision } from './decision';
+import { decision, overtaken } from './decision';
 import { sorted } from './figure-words';
 import { flips } from './flips';
 import './kit';
@@ -31,6 +32,8 @@ import { ROUTES_IN_ORDER, routeWord } from './route-word';
 import './who-dialog';
 import { whoDecides } from './who-dialog';
 import { working } from './working';
+
+const PLACE = 'routes';
 
 /** The quotes of a part side by side, and the decision. */
 @customElement('asf-place-routes')
@@ -49,17 +52,21 @@ export class PlaceRoutes extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    const [part, quote = ''] = openBefore(PLACE).split('/');
+    if (part === this.partId) this.editing = quote;
     document.addEventListener('keydown', this.pressed);
   }
 
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.pressed);
+    noteOpen(PLACE, '');
     super.disconnectedCallback();
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('address') || !this.hasUpdated || this.cost.view?.part === this.partId) return;
     this.picked = '';
+    this.edit('');
     this.cost.anew();
     this.whole.anew();
   }
@@ -69,7 +76,7 @@ export class PlaceRoutes extends LightElement {
     return html`${this.head()}
       <div class="body routes-body">${view ? this.body(view) : nothing}</div>
       ${view ? this.foot(view) : nothing}
-      <asf-dialog .open=${this.editing !== ''} .label=${words().costing.form.title} .body=${this.editing && view ? this.form(view) : nothing} @asf-close=${() => { this.editing = ''; }}></asf-dialog>
+      <asf-dialog .open=${this.isOpen(view)} .label=${words().costing.form.title} .body=${view && this.isOpen(view) ? this.form(view) : nothing} @asf-close=${() => { this.edit(''); }}></asf-dialog>
       <asf-who-dialog .open=${this.asking} @asf-close=${() => { this.asking = false; }} @asf-who=${(event: CustomEvent<{ who: string }>) => { this.asking = false; void this.choose(event.detail.who); }}></asf-who-dialog>`;
   }
 
@@ -83,15 +90,15 @@ export class PlaceRoutes extends LightElement {
     const say = words().costing;
     if (view.quotes.length === 0) return html`<asf-empty .first=${say.empty.first} .then=${say.empty.then}></asf-empty>`;
     const picked = this.pick(view);
-    return html`<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
-        <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars></asf-section>
-      ${flips(view)}
+    return html`<div class="columns"><div>${overtaken(view)}<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
+        <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars>
+        <asf-button class="routes-another" icon="add" key="A" word=${say.another} @click=${() => { this.edit('new'); }}></asf-button></asf-section>
+      ${flips(view)}</div><div>
       ${picked ? html`${working(view, picked)}<div class="pair">
-        <asf-button compact icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.editing = picked.id; }}></asf-button>
-        <asf-button compact icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button>
-        <asf-button compact icon="add" key="A" word=${say.another} @click=${() => { this.editing = 'new'; }}></asf-button></div>` : nothing}
+        <asf-button icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.edit(picked.id); }}></asf-button>
+        <asf-button icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button></div>` : nothing}
       ${this.kit(view, picked)}
-      ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}`;
+      ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}</div></div>`;
   }
 
   private kit(view: CostView, picked: QuoteCost | undefined): TemplateResult | typeof nothing {
@@ -109,15 +116,33 @@ export class PlaceRoutes extends LightElement {
   private foot(view: CostView): TemplateResult | typeof nothing {
     const say = words().costing;
     const picked = this.pick(view);
-    if (!picked) return html`<div class="foot"><asf-primary .verb=${say.add} icon="add" key="A" @click=${() => { this.editing = 'new'; }}></asf-primary></div>`;
+    if (!picked) return html`<div class="foot"><asf-primary .verb=${say.add} icon="add" key="A" @click=${() => { this.edit('new'); }}></asf-primary></div>`;
     if (view.chosen?.values.quote === picked.id && Math.round(view.chosen.values.expected_then ?? -1) === Math.round(picked.present.minor)) return nothing;
     return html`<div class="foot routes-foot"><asf-primary .verb=${`${say.choose}\n${routeWord(picked.route)}`} .cost=${picked.why ? say.reasons[picked.why] : costWords(picked)} ?disabled=${!picked.allowed} key="C" @click=${() => { this.decide(); }}></asf-primary></div>`;
   }
 
   private form(view: CostView): TemplateResult {
     const quote = view.quotes.find(({ id }) => id === this.editing);
-    return html`<asf-quote-form .view=${view} .quote=${quote} .route=${unused(view)} @asf-put=${() => { this.editing = ''; }}></asf-quote-form>`;
+    return html`<asf-quote-form .view=${view} .quote=${quote} .route=${unused(view)} @asf-put=${this.putDown}></asf-quote-form>`;
   }
+
+  /** What is to be changed has to be here still: it may have been struck out meanwhile. */
+  private isOpen(view: CostView | undefined): boolean {
+    return this.editing === 'new' || (view?.quotes.some(({ id }) => id === this.editing) ?? false);
+  }
+
+  private edit(quote: string): void {
+    this.editing = quote;
+    noteOpen(PLACE, quote && `${this.partId}/${quote}`);
+  }
+
+  /** The quotes side by side are what comes next, wherever the page was scrolled to. */
+  private readonly putDown = (): void => {
+    this.edit('');
+    this.picked = '';
+    this.querySelector('.routes-body')?.scrollTo({ top: 0 });
+    window.scrollTo({ top: 0 });
+  };
 
   private pick(view: CostView): QuoteCost | undefined {
     return view.quotes.find(({ id }) => id === this.picked) ?? view.quotes.find(({ id }) => id === view.cheapest) ?? sorted(view)[0];
@@ -141,7 +166,7 @@ export class PlaceRoutes extends LightElement {
     const { view } = this.cost;
     const quote = view && sorted(view)[Number(event.key) - 1];
     if (quote) this.picked = quote.id;
-    else if (event.key === 'a' || event.key === 'A') this.editing = 'new';
+    else if (event.key === 'a' || event.key === 'A') this.edit('new');
     else if ((event.key === 'c' || event.key === 'C') && view && this.pick(view)?.allowed) this.decide();
     else return;
     event.preventDefault();

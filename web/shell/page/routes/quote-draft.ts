@@ -1,4 +1,4 @@
-import type { Certainty, Change, Correctness, Currency, FieldName, QuoteCost, Route, StartingValues } from '../../bridge/protocol';
+import type { Certainty, Change, Correctness, Currency, FieldName, QuoteCost, Route, StartingValues, Values } from '../../bridge/protocol';
 import * as journal from '../journal';
 import { words } from '../words';
 import { ALL_FIGURES, figureText, FIGURES, readFigure, type Figure } from './figure-kinds';
@@ -37,9 +37,14 @@ export function draftOf(quote: QuoteCost, currency: Currency): QuoteDraft {
   const empty = emptyDraft(quote.route, prices[0]?.currency ?? currency);
   return {
     ...empty, from: values.from ?? '', text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, figureText(figure, values)])) as Record<Figure, string>,
-    how: { cash: values.cash_certainty ?? 'about', own_time: values.own_time_certainty ?? 'about', chance: values.chance_certainty ?? 'about', life: values.life_certainty ?? 'about' },
+    how: { cash: howOf(values, 'cash'), own_time: howOf(values, 'own_time'), chance: howOf(values, 'chance'), life: howOf(values, 'life') },
     fails_at_bench: values.fails_at_bench ?? false, correctness: values.correctness ?? '', valid_until: values.valid_until ?? '', fallback: values.fallback ?? '',
   };
+}
+
+/** A figure that stands without a word counts as sure: changing another one must not make it a guess. */
+function howOf(values: Values, figure: Judged): Certainty {
+  return values[`${figure}_certainty`] ?? (values[figure] === undefined ? 'about' : 'sure');
 }
 
 /** What the draft says, or what is wrong with it. */

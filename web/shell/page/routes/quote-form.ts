@@ -52,7 +52,7 @@ export class QuoteForm extends LightElement {
         if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
       }}></asf-field>
       <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
-      <asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></form>`;
+      <div class="form-put"><asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></div></form>`;
   }
 
   /** What stands in for what is not said; an older quote keeps what it has. */

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import * as journal from '../journal';
 import '../kit/button';
@@ -28,6 +28,18 @@ export class WhoDialog extends LightElement {
       <asf-primary small kind="submit" verb=${say.go} icon="check" ?disabled=${!this.name.trim()}></asf-primary>
       <asf-button word=${say.without} @click=${() => { this.answer(''); }}></asf-button></form>`;
     return html`<asf-dialog .open=${this.open} .label=${say.title} .body=${this.open ? body : nothing} @asf-close=${() => { this.open = false; }}></asf-dialog>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    // The name is all that is asked for: it can be typed at once.
+    if (changed.has('open') && this.open) void this.focusName();
+  }
+
+  private async focusName(): Promise<void> {
+    await this.querySelector('asf-dialog')?.updateComplete;
+    await this.querySelector('asf-field')?.updateComplete;
+    this.querySelector<HTMLInputElement>('input')?.focus();
   }
 
   private answer(who: string): void {

@@ -1,29 +1,28 @@
-import type { Correctness, Input, WhyNot } from '../../bridge/protocol';
+import type { Correctness, Input, Route, WhyNot } from '../../bridge/protocol';
 import type { Figure } from '../routes/figure-kinds';
 import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** Quotes, bars and the decision. */
 export const costing = (trade: Vocabulary) => ({
   title: 'Routes',
-  cap: (text: string) => text.charAt(0).toUpperCase() + text.slice(1),
   empty: { first: 'What could happen to this part?', then: 'Enter one figure for a route: a price, or your hours. One is enough; say how sure you are.' },
   add: 'Add a quote', another: 'Another quote',
   choose: 'Choose', chosen: 'chosen', choosen: (route: string) => `${route} chosen`,
   chosenBy: (route: string, who: string, when: string) => `${route}, chosen ${who ? `by ${who} ` : ''}on ${when}`,
   chosenAt: 'at these figures', nowAt: (then: string, now: string) => `It stood at ${then} then; it is ${now} now.`,
   changed: (route: string, saves: string) => `This changed: ${route} is now ${saves} cheaper.`, changedTodo: 'Look again, and choose once more or leave it.',
-  chooseOther: 'Choose another', unchoose: 'Take the choice back', unchosen: 'Choice taken back',
+  unchoose: 'Take the choice back', unchosen: 'Choice taken back',
   cashOf: (money: string) => `${money} cash`, timeOf: (time: string) => `${time} own time`,
-  nothingYet: 'no figure yet',
   edit: (route: string) => `Change the quote for ${route}`, editWord: 'Change', strike: 'Strike out', struck: 'Quote struck out',
-  workings: 'Working', open: 'how it came about',
   form: {
     title: 'Quote', route: 'Route', from: 'From whom', fromHint: `${trade.specialist}, supplier, donor: as you call them`,
     one: 'One figure is enough; the rest may stay empty.',
     starting: (value: string) => `left empty: ${value}, a starting value`,
     figure: {
-      cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: trade.surcharge, withheld: 'Withheld, times in 100',
+      cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: capital(trade.surcharge), withheld: 'Withheld, times in 100',
       own_time: 'Own time', own_time_least: 'Own time, least', own_time_most: 'Own time, most', chance: 'Fails, times in 100', chance_least: 'Fails, least', chance_most: 'Fails, most',
       strip_again: 'Strip again when it fails', life: 'Lasts', life_least: 'Lasts, least', life_most: 'Lasts, most', wait: 'Wait', exchange_rate: 'Rate of exchange',
     } satisfies Record<Figure, string>,
@@ -44,7 +43,7 @@ export const costing = (trade: Vocabulary) => ({
     title: 'In the kit', count: (n: number) => count(n, 'part'), add: 'Another part that is in it', choose: 'which part', takeOut: 'Not in it', takenOut: (name: string) => `${name} is not in the kit`, added: (name: string) => `${name} is in the kit`,
     pieces: (inside: number, needed: number) => (inside === needed ? count(inside, 'piece') : `${inside} of ${count(needed, 'piece')}`), singly: (sum: string) => `singly ${sum}`, noSingle: 'no single price', spare: 'decided otherwise', unknown: 'a part that is not listed',
     pays: (kit: string, singly: string) => `With the kit ${kit}, singly ${singly}: the kit pays.`, paysNot: (kit: string, singly: string) => `With the kit ${kit}, singly ${singly}: the kit does not pay.`,
-    noSingles: 'Enter what its parts cost singly, to weigh the kit against them.', chooseAll: (n: number, price: string) => `Choose it for all ${n}, ${price} once`, chosenAll: (n: number) => `Kit chosen for ${count(n, 'part')}`,
+    noSingles: 'Enter what its parts cost singly, to weigh the kit against them.', chooseAll: (n: number, price: string) => `Choose it for all ${n}, ${price} once`, chooseRest: (n: number) => `Choose it for ${count(n, 'part')} more`, chosenAll: (n: number) => `Kit chosen for ${count(n, 'part')}`,
   },
   startingSaid: (figure: string) => `starting value ${figure}`,
   flips: {
@@ -56,15 +55,17 @@ export const costing = (trade: Vocabulary) => ({
     open: (cheapest: string, rivals: readonly string[]) => `The order is open: these figures are so unsure that ${listed(rivals)} may be cheaper than ${cheapest} after all.`,
     phrase: {
       cash: (doing: string) => `${doing} costs`, freight: (doing: string) => `freight for ${doing} is`, tax: (doing: string) => `tax on ${doing} is`, duty: (doing: string) => `duty on ${doing} is`,
-      consumables: (doing: string) => `${doing} uses up`, surcharge: (doing: string) => `the ${trade.surcharge.toLowerCase()} of ${doing} is`, withheld: (doing: string) => `the ${trade.surcharge.toLowerCase()} of ${doing} is withheld`,
+      consumables: (doing: string) => `${doing} uses up`, surcharge: (doing: string) => `the ${trade.surcharge.toLowerCase()} for ${doing} is`, withheld: (doing: string) => `the ${trade.surcharge.toLowerCase()} for ${doing} is withheld`,
       own_time: (doing: string) => `${doing} takes`, strip_again: (doing: string) => `stripping again after ${doing} takes`, chance: (doing: string) => `${doing} fails`, life: (doing: string) => `${doing} lasts`,
       hour_value: () => 'an hour of yours counts', interest: () => 'interest a year is', years: () => 'the vehicle is kept',
     } satisfies Record<Input, (doing: string) => string>,
   },
   sentence: {
-    repairing: 'repairing',
+    doing: {
+      'use-again': 'using it again', 'repair-here': 'repairing', 'send-out': 'sending it out', exchange: 'exchanging', buy: 'buying', kit: 'the kit', donor: 'the donor’s part', irreplaceable: 'saving it',
+    } satisfies Record<Route, string>,
     alone: (route: string) => `${route} is the only route with a figure. Enter another to weigh it against.`,
-    noHour: 'An hour of yours counts nothing here: set its value in Settings, or leave it so.',
+    noHour: 'An hour of yours counts nothing here.', setHour: 'Say what it counts',
   },
   lines: {
     cash: 'cash', freight: 'freight', tax: 'tax', duty: 'duty', consumables: 'consumables', surcharge: (times: string) => `${trade.surcharge.toLowerCase()}, withheld ${times} times in 100`,
@@ -84,7 +85,4 @@ export const costing = (trade: Vocabulary) => ({
   correctness: {
     original: 'original part', 'new-old-stock': 'original, never used', 'faithful-reproduction': 'faithful reproduction', pattern: 'pattern part', uprated: 'later or stronger', 'home-made': 'home made',
   } satisfies Record<Correctness, string>,
-  notAllowed: 'not allowed',
-  hourValue: (value: string) => `an hour of yours counts ${value}`,
-  quotes: (n: number) => count(n, 'quote'),
 });
