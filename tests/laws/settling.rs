@@ -51,7 +51,7 @@ proptest! {
     #![proptest_config(cases(1_000))]
 
     /// What is said to settle a reading settles it, and one repeat less does not; nothing is said where it is settled.
-    /// Breaks with `measured.count..` for `measured.count + 1..` and `count - 1` beside it, or `high` for `low` as the share.
+    /// Breaks with `measured.count + 3..` for `measured.count + 1..`, or `high` for `low` as the share.
     #[test]
     fn what_would_settle_settles(place in any_place(), bounds in any_bounds(), by_whole in any::<bool>()) {
         let rule = RULES[usize::from(by_whole)];
