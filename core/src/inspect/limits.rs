@@ -94,11 +94,12 @@ pub struct Against {
 pub fn against(measured: &Measured, limits: &Limits, rule: Rule) -> Against {
     let discard = prove(measured, &limits.discard, rule);
     let machining = prove(measured, &limits.machining, rule);
+    let allows = allows(discard.map(|proof| proof.proved), machining.map(|proof| proof.proved));
     Against {
-        allows: allows(discard.map(|proof| proof.proved), machining.map(|proof| proof.proved)),
+        allows,
         discard,
         machining,
-        most_cut: machining.filter(|proof| proof.proved == Proved::Good).map(|proof| proof.margin - proof.guard),
+        most_cut: machining.filter(|_| allows == Use::MayBeCut).map(|proof| proof.margin - proof.guard),
         wear: wear(measured.value, limits),
     }
 }

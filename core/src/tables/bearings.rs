@@ -12,7 +12,7 @@ stored_enum! {
         Din625 = "din-625-1",
         /// Deep groove, metric: ISO 15, from memory.
         Iso15Memory = "iso-15-from-memory",
-        /// Deep groove, inch: as in boltsparts/BOLTS `data/bearings.blt`.
+        /// Deep groove, inch: as in boltsparts/BOLTS `data/bearings.blt`; not every version of that file has these rows.
         InchBall = "inch-ball",
         /// Taper roller, metric: a maker's catalogue as in `bd_warehouse` 0.4.0.
         TaperMetric = "taper-metric",
