@@ -32,6 +32,11 @@ impl Bench {
         bench
     }
 
+    /// Another window on the same job, whose commands have other numbers.
+    pub(crate) fn other_window(&self) -> Self {
+        Self { job: self.job.clone(), number: 20_000 }
+    }
+
     pub(crate) fn part(&mut self, number: u16, pieces: i64) {
         self.done(json!({ "do": "create", "id": id(number), "kind": "part", "changes": [{ "quantity": pieces }] }));
     }

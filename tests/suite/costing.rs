@@ -1,6 +1,7 @@
 //! Costing over recorded jobs, asked as the page and the native door ask.
 #![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
+use asfound_core::record::Replica;
 use serde_json::{Value, json};
 
 use crate::bench::{Bench, PART, id, money};
@@ -187,7 +188,7 @@ fn a_loop_of_fallbacks_is_named() {
     bench.quote(11, PART, "send-out", 40_00, json!([{ "chance": 1000 }, { "fallback": id(10) }]));
     let refused = bench.tried(json!({ "do": "change", "ids": [id(10)], "changes": [{ "fallback": id(11) }] }));
     assert_eq!(serde_json::to_value(refused[0].code).expect("a word"), json!("loop"));
-    let mut other = Bench { job: bench.job.clone(), number: 20_000 };
+    let mut other = bench.other_window();
     other.change(11, json!({ "clear": "fallback" }));
     other.change(10, json!({ "fallback": id(11) }));
     let before = bench.job.record().len();

@@ -61,9 +61,7 @@ pub(super) fn means(model: &mut Model, beside: &[Vec<f64>], dial: Dial, value: f
     // Where nothing else is unsure, once is enough.
     let times = others.first().map_or(1, |first| beside[*first].len());
     for draw in 0..times {
-        for guess in &others {
-            model.set(*guess, beside[*guess][draw]);
-        }
+        others.iter().for_each(|guess| model.set(*guess, beside[*guess][draw]));
         for (sum, present) in sums.iter_mut().zip(model.presents()) {
             *sum += present;
         }
