@@ -43,8 +43,8 @@ export class CautionLines extends LightElement {
     const say = words().cautions;
     const isOpen = this.open.has(hazard);
     return html`<div class="caution ${acknowledged ? 'caution-read' : ''}"><button type="button" class="caution-line" aria-expanded=${isOpen ? 'true' : 'false'} @click=${() => { this.turn(hazard); }}>
-        <asf-icon name="caution" word=${say.word} under size="28"></asf-icon><span class="caution-words">${say.lineOf(hazard)}</span></button>
-      ${isOpen ? html`<div class="caution-body">${this.because(because)}${hazardBody(hazard, acknowledged)}
+        <asf-icon name="caution"></asf-icon><span class="caution-words">${say.word}: <b>${say.named(hazard)}</b></span></button>
+      ${isOpen ? html`<div class="caution-body"><p class="caution-lead">${say.lineOf(hazard)}</p>${this.because(because)}${hazardBody(hazard, acknowledged)}
         ${acknowledged ? nothing : html`<asf-button icon="check" word=${say.read} label=${`${say.read}: ${say.lineOf(hazard)}`} @click=${() => { this.read(hazard); }}></asf-button>`}</div>` : nothing}</div>`;
   }
 

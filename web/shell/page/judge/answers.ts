@@ -18,7 +18,7 @@ export class Answers extends LightElement {
     if (!asked) return nothing;
     const { outcomes, looksLike, ask } = checkWords(asked);
     const now = this.putting || asked.answer;
-    return html`<div class="answers ${asked.outcomes.length > 4 ? 'answers-many' : ''}" role="group" aria-label=${ask}>${asked.outcomes.map(({ code }, i) => html`
+    return html`<div class="answers ${asked.outcomes.length > 3 ? 'answers-many' : ''}" role="group" aria-label=${ask}>${asked.outcomes.map(({ code }, i) => html`
       <button type="button" class="answer ${now === code ? 'cut answer-chosen' : ''}" aria-pressed=${now === code ? 'true' : 'false'} aria-keyshortcuts=${String(i + 1)} @click=${() => { this.tell('asf-answer', { outcome: code }); }}>
         <span class="answer-word">${outcomes[code] ?? code}${looksLike?.[code] ? html`<small>${looksLike[code]}</small>` : nothing}</span><asf-key class="key-end" name=${String(i + 1)}></asf-key></button>`)}</div>`;
   }

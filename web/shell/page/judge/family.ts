@@ -10,7 +10,7 @@ import '../styles/judge.css';
 import { words } from '../words';
 import './own-family';
 import { OWN_FAMILY } from './own-family';
-import { familyName, familyWords } from './said';
+import { familyName } from './said';
 
 /** Which family a part is of: likely ones first, then one's own, then all. Tells `asf-family` with its code or id. */
 @customElement('asf-judge-family')
@@ -28,7 +28,7 @@ export class JudgeFamily extends LightElement {
     return html`<h2 class="judge-ask" tabindex="-1">${say.title}</h2><p class="reckoned">${say.lead}</p>
       ${view.proposed.length ? html`<asf-section .label=${say.proposed}><ul class="judge-list">${view.proposed.map((one) => html`<li>${this.likely(one)}</li>`)}</ul></asf-section>` : nothing}
       ${view.own_families.length ? html`<asf-section .label=${say.own}><ul class="judge-list">${view.own_families.map(({ id }) => html`<li>${this.tile(id, '')}</li>`)}</ul></asf-section>` : nothing}
-      <asf-section .label=${say.all}><ul class="judge-list judge-all">${rest.map((code) => html`<li>${this.tile(code, familyWords(code)?.again ?? '')}</li>`)}</ul></asf-section>
+      <asf-section .label=${say.all}><ul class="judge-list judge-all">${rest.map((code) => html`<li>${this.tile(code, '')}</li>`)}</ul></asf-section>
       <asf-button icon="add" word=${say.make} @click=${() => { this.making = true; }}></asf-button>`;
   }
 

@@ -23,6 +23,7 @@ import { unsavedPhotos } from '../unsaved-photos';
 import { words } from '../words';
 import './answers';
 import './family';
+import { familyLink } from './family-link';
 import { answering, leavingOut, photoOf } from './finding';
 import './findings';
 import './measures';
@@ -31,7 +32,7 @@ import { ownCheckKey } from './own-check';
 import { OWN_FAMILY, type MadeFamily } from './own-family';
 import './question';
 import './routes-left';
-import { answerWord, checkWords, familyName } from './said';
+import { answerWord, checkWords, familyName, familyWords } from './said';
 import './verdict';
 
 /** What is open: the choice of the family, a question by its place, a question of one's own, or the result. */
@@ -87,9 +88,9 @@ export class PlaceJudge extends LightElement {
     if (!view || view.part !== this.partId) return this.head('');
     const at = this.at(view);
     switch (at.is) {
-      case 'family': return html`${this.head(say.family.title)}<div class="body judge-body">${this.cautions()}
+      case 'family': return html`${this.head(this.standing)}<div class="body judge-body">${this.cautions()}
         <asf-judge-family .view=${view} @asf-family=${this.chosen} @asf-made=${this.made}></asf-judge-family></div>`;
-      case 'own': return html`${this.head(this.nameOf(view))}<div class="body judge-body">
+      case 'own': return html`${this.head(this.standing)}<div class="body judge-body">
         <asf-own-check .family=${view.family ?? ''} .familyName=${this.nameOf(view)} @asf-asked=${this.asked} @asf-back=${() => { this.to('result'); }}></asf-own-check></div>`;
       case 'result': return this.result(view);
       case 'question': return this.question(view, at.index);
@@ -100,28 +101,30 @@ export class PlaceJudge extends LightElement {
     const say = words().judge;
     const asked = view.asked[index];
     if (!asked) return html`${nothing}`;
-    return html`${this.head(html`${this.nameOf(view)} · <b>${say.question(index + 1, view.asked.length)}</b>`)}
+    return html`${this.head(html`<b>${say.question(index + 1, view.asked.length)}</b>`)}
       <div class="body judge-body">${this.cautions()}<asf-judge-question .view=${view} .at=${index}></asf-judge-question></div>
       <div class="foot judge-foot"><asf-answers .asked=${asked} .putting=${this.putting} @asf-answer=${(event: CustomEvent<{ outcome: string }>) => { void this.answer(view, index, event.detail.outcome); }}></asf-answers>
         <div class="judge-turn">
-          <asf-button icon="back" key="⌫" word=${say.back} @click=${() => { this.previous(view, index); }}></asf-button>
-          <asf-button icon="camera" key="P" word=${say.photo} label=${say.photoOf(checkWords(asked).name)} @click=${() => { this.file?.click(); }}></asf-button>
-          ${asked.answer || asked.skipped ? html`<asf-button icon="next" key="Enter" word=${say.next} @click=${() => { this.next(view, index); }}></asf-button>`
-            : html`<asf-button key="S" word=${say.skip} @click=${() => { void this.skip(view, index); }}></asf-button>`}</div></div>
+          <asf-button column icon="back" key="⌫" word=${say.back} @click=${() => { this.previous(view, index); }}></asf-button>
+          <asf-button column icon="camera" key="P" word=${say.photo} label=${say.photoOf(checkWords(asked).name)} @click=${() => { this.file?.click(); }}></asf-button>
+          ${asked.answer || asked.skipped ? html`<asf-button column icon="next" key="Enter" word=${say.next} @click=${() => { this.next(view, index); }}></asf-button>`
+            : html`<asf-button column icon="skip" key="S" word=${say.skip} @click=${() => { void this.skip(view, index); }}></asf-button>`}</div></div>
       <input class="judge-file" hidden type="file" accept=${CAMERA} multiple @change=${(event: Event) => { this.taken(event, asked); }}>`;
   }
 
   private result(view: InspectView): TemplateResult {
     const say = words().judge;
-    return html`${this.head(this.nameOf(view))}
+    const known = familyWords(view.family);
+    return html`${this.head(this.standing)}
       <div class="body judge-body">${this.cautions()}
         <h2 class="unseen" tabindex="-1">${view.single_use ? say.singleUse : say.verdict[view.verdict]}</h2>
+        ${familyLink(this.partId, this.nameOf(view))}
         <asf-verdict .view=${view}></asf-verdict>
+        ${known ? html`<p class="reckoned">${say.again} ${known.again} ${known.note}</p>` : nothing}
         <asf-routes-left .view=${view}></asf-routes-left>
         <asf-findings .view=${view} @asf-question=${(event: CustomEvent<{ question: string }>) => { this.to(event.detail.question); }}></asf-findings>
         <asf-measures .view=${view}></asf-measures>
-        <div class="pair"><asf-button icon="add" word=${say.addOwn} @click=${() => { this.to('own'); }}></asf-button>
-        <asf-button icon="list" word=${say.sheet.changeFamily} @click=${() => { this.to('family'); }}></asf-button></div></div>
+        <asf-button icon="add" word=${say.addOwn} @click=${() => { this.to('own'); }}></asf-button></div>
       <div class="foot">${view.next === undefined ? html`<asf-primary verb=${say.toRoutes} cost=${say.toRoutesCost} key="Enter" @click=${() => { go(`#/routes/${this.partId}`); }}></asf-primary>`
         : html`<asf-primary verb=${say.goOn} cost=${say.notLooked(view.asked.filter((one) => one.answer === undefined && !one.skipped).length)} key="Enter" @click=${() => { this.to(view.asked[view.next ?? 0]?.question ?? 'result'); }}></asf-primary>
           <asf-button icon="route" word=${say.toRoutes} href=${`#/routes/${this.partId}`}></asf-button>`}</div>`;
@@ -132,6 +135,11 @@ export class PlaceJudge extends LightElement {
     const side = line?.side ? html`<b>${words().sides[line.side]}</b> · ` : nothing;
     const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>` : nothing;
     return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${html`${side}${second}`} .tag=${tag} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
+  }
+
+  private get standing(): string {
+    const line = this.whole.view?.line;
+    return line ? words().standings[line.standing] : '';
   }
 
   private cautions(): TemplateResult {

@@ -7,7 +7,7 @@ import { Pictures } from '../pictures';
 import '../styles/judge.css';
 import { words } from '../words';
 import { otherSideWord } from './findings';
-import { answered, answerWord, checkWords, familyWords } from './said';
+import { answerWord, checkWords, familyName } from './said';
 
 /** One question: what to look at, how, what the other side has, the photos that show it. Its answers are in `asf-answers`. */
 @customElement('asf-judge-question')
@@ -21,13 +21,11 @@ export class JudgeQuestion extends LightElement {
     const asked = this.view?.asked[this.at];
     if (!this.view || !asked) return nothing;
     const { ask, how, small } = checkWords(asked);
-    const again = this.at === 0 ? familyWords(this.view.family)?.again : undefined;
     return html`<div class="judge-steps" aria-hidden="true">${this.view.asked.map((one, i) => html`<span class=${[one.answer ? 'judge-step-done' : '', i === this.at ? 'judge-step-now' : ''].join(' ')}></span>`)}</div>
       <h2 class="judge-ask" tabindex="-1"><span class="unseen">${words().judge.questionName(this.at + 1, this.view.asked.length)}. </span>${ask}</h2>
       ${how ? html`<p>${how}</p>` : nothing}
       ${this.beside(asked)}
-      ${small || asked.standard ? html`<p class="second least">${[small, asked.standard].filter(Boolean).join(' · ')}</p>` : nothing}
-      ${again && answered(this.view) === 0 ? html`<p class="reckoned">${words().judge.again} ${again}</p>` : nothing}
+      <p class="second least">${[familyName(this.view.family, this.view.own_families), small, asked.standard].filter(Boolean).join(' · ')}</p>
       ${this.photos(asked)}`;
   }
 

@@ -22,7 +22,7 @@ export class RoutesLeft extends LightElement {
     const not = view.routes.filter(({ why }) => why !== undefined);
     return html`<asf-section .label=${say.routes}>
       ${left.length ? html`<ul class="routes-left" aria-label=${say.left}>${left.map((route) => html`<li>${this.left(route)}</li>`)}</ul>` : html`<p class="reckoned">${say.noneLeft}</p>`}
-      ${not.length ? html`<ul class="routes-not" aria-label=${say.notLeft}>${not.map(({ route, why }) => html`<li class="second"><s>${routeWord(route)}</s> ${why ? words().costing.reasons[why] : ''}</li>`)}</ul>` : nothing}
+      ${not.length ? html`<ul class="routes-not" aria-label=${say.notLeft}>${not.map(({ route, why }) => html`<li class="second"><s>${routeWord(route)}</s>: ${why ? words().costing.reasons[why] : ''}</li>`)}</ul>` : nothing}
       ${this.sentences(view).map((sentence) => html`<p class="reckoned">${sentence}</p>`)}</asf-section>`;
   }
 

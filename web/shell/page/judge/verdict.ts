@@ -24,7 +24,7 @@ export class VerdictSaid extends LightElement {
     const once = view.single_use;
     const reasons = view.reasons.filter(({ from }) => from !== 'single-use').slice(0, this.most);
     return html`<div class="verdict"><asf-icon name=${once ? 'route' : ICONS[view.verdict]} size="40"></asf-icon>
-      <div class="verdict-words"><p class="verdict-word">${once ? words().sheet.marks.single_use : say.verdict[view.verdict]}</p>
+      <div class="verdict-words"><p class="verdict-word">${once ? say.once : say.verdict[view.verdict]}</p>
         <p class="reckoned">${this.sentence(view)}</p></div></div>
       ${reasons.length ? html`<ul class="verdict-reasons" aria-label=${say.reasons}>${reasons.map((reason) => html`<li><asf-leader .label=${saidOf(view, reason)} .value=${say.condition[reason.condition]}></asf-leader></li>`)}</ul>` : nothing}`;
   }
@@ -37,7 +37,7 @@ export class VerdictSaid extends LightElement {
     const skipped = view.asked.filter((one) => one.skipped).length;
     const open = view.asked.filter((one) => one.answer === undefined && !one.skipped).length;
     const said = [open > 0 && say.notLooked(open), skipped > 0 && say.skippedOnes(skipped)].filter(Boolean).join(' ');
-    return said || (view.asked.length === 0 ? say.noQuestions : view.reasons.length > 0 ? say.verdictMore['not-known'] : say.toMeasure);
+    return said || (view.asked.length === 0 ? say.noQuestions : view.reasons.length > 0 ? say.lookAgain : say.toMeasure);
   }
 }
 

@@ -1,10 +1,10 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { InspectView } from '../../bridge/protocol';
+import { familyLink } from '../judge/family-link';
 import { answered, familyName } from '../judge/said';
 import '../judge/verdict';
 import '../kit/button';
-import '../kit/icon';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
@@ -30,8 +30,7 @@ export class SheetJudged extends LightElement {
     const family = familyName(view.family, view.own_families);
     const [likely] = view.proposed;
     return html`<asf-section .label=${say.sheet.title} .count=${view.asked.length ? say.ofAnswered(answered(view), view.asked.length) : say.sheet.open}>
-      <a class="sheet-link sheet-family" href=${`#/judge/${this.partId}?at=family`}><span>${say.sheet.family}</span>
-        <span class="sheet-link-value">${family ? html`<b>${family}</b>` : likely ? say.sheet.perhaps(familyName(likely.family, view.own_families)) : say.family.none}</span><asf-icon name="next" size="20"></asf-icon></a>
+      ${familyLink(this.partId, family || (likely ? say.sheet.perhaps(familyName(likely.family, view.own_families)) : say.family.none))}
       ${family ? html`<asf-verdict .view=${view} .most=${MOST}></asf-verdict>
         ${view.keep_as_pattern ? html`<p class="reckoned">${say.pattern}</p>` : nothing}` : nothing}
       <asf-button class="sheet-judge" icon="check" word=${wayIn(view, family)} href=${`#/judge/${this.partId}`}></asf-button></asf-section>`;

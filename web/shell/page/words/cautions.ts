@@ -6,6 +6,7 @@ import type { Vocabulary } from './vocabulary';
 /** What can hurt somebody, before the step that carries it. */
 export const cautions = (trade: Vocabulary) => ({
   title: 'Cautions', word: 'Caution',
+  named: (hazard: Hazard) => byHazard(trade)[hazard].name,
   hazard: byHazard(trade),
   can: 'What can happen', todo: 'What to do', who: 'Who decides', source: 'Source',
   read: 'Read and understood', readSaid: (line: string) => `Read: ${line}`,
