@@ -134,7 +134,9 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
     let asked: Vec<AskedView> =
         asked(job, part, &nature).into_iter().map(|one| asked_view(job, part, other, one)).collect();
     let (verdict_here, reasons) = verdict(job, part);
-    let family: Option<String> = item.read(FieldName::Family);
+    // A word that names no family known here says nothing; it stays in the record.
+    let is_known = nature.family.is_some() || nature.own.is_some();
+    let family: Option<String> = item.read(FieldName::Family).filter(|_| is_known);
     Some(InspectView {
         part,
         proposed: if family.is_some() { Vec::new() } else { proposed(job, part) },

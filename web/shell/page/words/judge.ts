@@ -19,7 +19,7 @@ export const judge = (trade: Vocabulary) => ({
   otherSide: (side: string, what: string) => `${side}: ${what}`, otherSideOpen: (side: string) => `${side}: not looked at`, otherWord: 'other side',
   skip: 'Skip', skipped: 'skipped', next: 'Next', back: 'Back', photo: 'Photo', photoOf: (what: string) => `Photo that shows: ${what}`, photoSafe: 'Photo is safe',
   photoOpen: (n: number) => `Open photo ${n}`, answered: (question: string, answer: string) => `${question}: ${answer}`, skippedSaid: (question: string) => `${question}: skipped`,
-  notAnswered: 'open', notOneOfThese: 'answered before; not asked of this family',
+  notAnswered: 'open', ownQuestion: 'a question of your own',
   addOwn: 'Add a question of my own', own: { label: 'What else is looked at?', hint: (family: string) => `Asked of every part of the family: ${family}`, go: 'Add the question', needed: 'Write the question first.', added: 'Question added', back: 'Back' },
   toVerdict: 'To the result', noQuestions: 'This family has no questions yet. Add one of your own.',
   found: 'Looked at', ofAnswered: (n: number, all: number) => `${n}${KEEP}of${KEEP}${all} looked at`, measures: 'Measured', measuredOf: (n: number) => (n ? count(n, 'measure') : ''), notMeasured: 'not measured yet', readings: (n: number) => count(n, 'reading'),
