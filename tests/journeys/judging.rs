@@ -17,12 +17,7 @@ struct Judged {
 }
 
 const PARTS: [Judged; 10] = [
-    Judged {
-        name: "o/s f wheel bearing",
-        family: "Ball or roller bearing",
-        answers: &[],
-        verdict: "Fit to use again",
-    },
+    Judged { name: "o/s f wheel bearing", family: "Ball or roller bearing", answers: &[], verdict: "Fit to use again" },
     Judged { name: "Oil seal", family: "Seal, O-ring, gasket, boot", answers: &[], verdict: "Single use" },
     Judged {
         name: "Brake drum",
@@ -95,8 +90,7 @@ const MAKE: &str = "
 
 /// What the place asks now; empty where it asks nothing.
 fn question(browser: &Browser) -> anyhow::Result<String> {
-    let asked =
-        browser.run_js("return document.querySelector('asf-judge-question h2')?.textContent ?? ''", vec![])?;
+    let asked = browser.run_js("return document.querySelector('asf-judge-question h2')?.textContent ?? ''", vec![])?;
     Ok(asked.as_str().unwrap_or_default().to_owned())
 }
 

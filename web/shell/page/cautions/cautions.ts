@@ -18,6 +18,8 @@ import { hazardBody } from './hazard';
 @customElement('asf-caution-lines')
 export class CautionLines extends LightElement {
   @property({ attribute: false }) cautions: readonly CautionView[] = [];
+  /** What the whole of it is called, where more than one stands on a page. */
+  @property() label = '';
   /** Says what brings a hazard about, where that is not plain from the surroundings. */
   @property({ attribute: false }) because: (ids: readonly Id[]) => unknown = () => nothing;
   /** Those that are open. */
@@ -32,7 +34,7 @@ export class CautionLines extends LightElement {
     const toRead = this.cautions.filter(({ acknowledged }) => !acknowledged);
     const read = this.cautions.filter(({ acknowledged }) => acknowledged);
     if (this.cautions.length === 0) return nothing;
-    return html`<section class="cautions" aria-label=${say.title}>
+    return html`<section class="cautions" aria-label=${this.label || say.title}>
       ${toRead.length ? html`<ul>${toRead.map((one) => html`<li>${this.line(one)}</li>`)}</ul>` : nothing}
       ${read.length ? html`<button type="button" class="cautions-read" aria-expanded=${this.readOpen ? 'true' : 'false'} @click=${() => { this.readOpen = !this.readOpen; }}><asf-icon name="check" size="20"></asf-icon><span>${say.allRead(read.length)}</span></button>
         ${this.readOpen ? html`<ul>${read.map((one) => html`<li>${this.line(one)}</li>`)}</ul>` : nothing}` : nothing}

@@ -38,7 +38,7 @@ export class PlaceCautions extends LightElement {
   private step(step: Step, cautions: readonly CautionView[]): TemplateResult | typeof nothing {
     if (cautions.length === 0) return nothing;
     const say = words().cautions;
-    return html`<asf-section .label=${say.step[step]} .count=${say.open(cautions.length)}><asf-caution-lines .cautions=${cautions} .because=${this.because}></asf-caution-lines></asf-section>`;
+    return html`<asf-section .label=${say.step[step]} .count=${say.open(cautions.length)}><asf-caution-lines .label=${`${say.title}: ${say.step[step]}`} .cautions=${cautions} .because=${this.because}></asf-caution-lines></asf-section>`;
   }
 
   private readonly because = (ids: readonly Id[]): TemplateResult => {

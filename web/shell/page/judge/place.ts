@@ -11,7 +11,6 @@ import * as journal from '../journal';
 import '../kit/button';
 import '../kit/empty';
 import '../kit/head';
-import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { tagFigures } from '../parts/tag-figures';
@@ -23,20 +22,14 @@ import { unsavedPhotos } from '../unsaved-photos';
 import { words } from '../words';
 import './answers';
 import './family';
-import { familyLink } from './family-link';
 import { answering, leavingOut, photoOf } from './finding';
-import './findings';
-import './measures';
 import './own-check';
 import { ownCheckKey } from './own-check';
 import { OWN_FAMILY, type MadeFamily } from './own-family';
 import './question';
-import './routes-left';
-import { answerWord, checkWords, familyName, familyWords } from './said';
-import './verdict';
-
-/** What is open: the choice of the family, a question by its place, a question of one's own, or the result. */
-type At = { is: 'family' | 'own' | 'result' } | { is: 'question'; index: number };
+import { result } from './result';
+import { answerWord, checkWords, familyName } from './said';
+import { after, standAt, type Stand } from './stand';
 
 /** Judges one part: first its family, then one question after another; last what it comes to. */
 @customElement('asf-place-judge')
@@ -92,7 +85,7 @@ export class PlaceJudge extends LightElement {
         <asf-judge-family .view=${view} @asf-family=${this.chosen} @asf-made=${this.made}></asf-judge-family></div>`;
       case 'own': return html`${this.head(this.standing)}<div class="body judge-body">
         <asf-own-check .family=${view.family ?? ''} .familyName=${this.nameOf(view)} @asf-asked=${this.asked} @asf-back=${() => { this.to('result'); }}></asf-own-check></div>`;
-      case 'result': return this.result(view);
+      case 'result': return html`${this.head(this.standing)}${result(this.partId, view, this.cautions(), (to) => { this.to(to); })}`;
       case 'question': return this.question(view, at.index);
     }
   }
@@ -105,29 +98,11 @@ export class PlaceJudge extends LightElement {
       <div class="body judge-body">${this.cautions()}<asf-judge-question .view=${view} .at=${index}></asf-judge-question></div>
       <div class="foot judge-foot"><asf-answers .asked=${asked} .putting=${this.putting} @asf-answer=${(event: CustomEvent<{ outcome: string }>) => { void this.answer(view, index, event.detail.outcome); }}></asf-answers>
         <div class="judge-turn">
-          <asf-button column icon="back" key="⌫" word=${say.back} @click=${() => { this.previous(view, index); }}></asf-button>
+          <asf-button column icon="back" key="Backspace" word=${say.back} @click=${() => { this.previous(view, index); }}></asf-button>
           <asf-button column icon="camera" key="P" word=${say.photo} label=${say.photoOf(checkWords(asked).name)} @click=${() => { this.file?.click(); }}></asf-button>
           ${asked.answer || asked.skipped ? html`<asf-button column icon="next" key="Enter" word=${say.next} @click=${() => { this.next(view, index); }}></asf-button>`
             : html`<asf-button column icon="skip" key="S" word=${say.skip} @click=${() => { void this.skip(view, index); }}></asf-button>`}</div></div>
       <input class="judge-file" hidden type="file" accept=${CAMERA} multiple @change=${(event: Event) => { this.taken(event, asked); }}>`;
-  }
-
-  private result(view: InspectView): TemplateResult {
-    const say = words().judge;
-    const known = familyWords(view.family);
-    return html`${this.head(this.standing)}
-      <div class="body judge-body">${this.cautions()}
-        <h2 class="unseen" tabindex="-1">${view.single_use ? say.singleUse : say.verdict[view.verdict]}</h2>
-        ${familyLink(this.partId, this.nameOf(view))}
-        <asf-verdict .view=${view}></asf-verdict>
-        ${known ? html`<p class="reckoned">${say.again} ${known.again} ${known.note}</p>` : nothing}
-        <asf-routes-left .view=${view}></asf-routes-left>
-        <asf-findings .view=${view} @asf-question=${(event: CustomEvent<{ question: string }>) => { this.to(event.detail.question); }}></asf-findings>
-        <asf-measures .view=${view}></asf-measures>
-        <asf-button icon="add" word=${say.addOwn} @click=${() => { this.to('own'); }}></asf-button></div>
-      <div class="foot">${view.next === undefined ? html`<asf-primary verb=${say.toRoutes} cost=${say.toRoutesCost} key="Enter" @click=${() => { go(`#/routes/${this.partId}`); }}></asf-primary>`
-        : html`<asf-primary verb=${say.goOn} cost=${say.notLooked(view.asked.filter((one) => one.answer === undefined && !one.skipped).length)} key="Enter" @click=${() => { this.to(view.asked[view.next ?? 0]?.question ?? 'result'); }}></asf-primary>
-          <asf-button icon="route" word=${say.toRoutes} href=${`#/routes/${this.partId}`}></asf-button>`}</div>`;
   }
 
   private head(second: unknown): TemplateResult {
@@ -150,15 +125,8 @@ export class PlaceJudge extends LightElement {
     return familyName(view.family, view.own_families) || words().judge.family.none;
   }
 
-  /** Where the address leads: to what it names, else to the family, the first open question, the result. */
-  private at(view: InspectView): At {
-    const wanted = this.address.search.get('at');
-    const isKnown = this.nameOf(view) !== words().judge.family.none;
-    if (wanted === 'family' || !isKnown) return { is: 'family' };
-    if (wanted === 'own' || wanted === 'result') return { is: wanted };
-    const named = view.asked.findIndex(({ question }) => question === wanted);
-    const index = named < 0 ? view.next : named;
-    return index === undefined ? { is: 'result' } : { is: 'question', index };
+  private at(view: InspectView): Stand {
+    return standAt(view, this.address.search.get('at'));
   }
 
   private to(at: string): void {
@@ -267,13 +235,6 @@ export class PlaceJudge extends LightElement {
     else return false;
     return true;
   }
-}
-
-/** Where one goes after a question: to the next one that is open, else to the next before it, else to the result. */
-function after(view: InspectView, index: number): string {
-  const isOpen = (one: AskedView, i: number): boolean => i !== index && one.answer === undefined && !one.skipped;
-  const later = view.asked.find((one, i) => i > index && isOpen(one, i));
-  return (later ?? view.asked.find(isOpen))?.question ?? 'result';
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-judge': PlaceJudge } }

@@ -64,7 +64,7 @@ const all = (vocabulary: Vocabulary) => ({
   costing: costing(vocabulary),
   families: families(vocabulary),
   features,
-  judge: judge(vocabulary),
+  judge,
   handOver: handOver(vocabulary),
   history,
   parts: parts(vocabulary),

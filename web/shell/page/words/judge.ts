@@ -1,9 +1,8 @@
 import type { Condition, Verdict } from '../../bridge/protocol';
 import { count, KEEP } from './format';
-import type { Vocabulary } from './vocabulary';
 
 /** Judging a part: its family, one question after another, and what that comes to. */
-export const judge = (trade: Vocabulary) => ({
+export const judge = {
   title: 'Judge', gone: { first: 'This part is not in the job.', then: 'It may belong to another job, or its job file was not brought in yet.', go: 'To the parts' },
   family: {
     title: 'What is it?', lead: 'Its family says what to look at. You can change it later: nothing you recorded is lost.',
@@ -36,6 +35,4 @@ export const judge = (trade: Vocabulary) => ({
   otherVerdict: (side: string, tag: string, verdict: string) => `${side ? `${side}, ` : ''}${tag}: ${verdict}`,
   toRoutes: 'To its routes', toRoutesCost: 'quotes and choice', goOn: 'Go on', start: 'Judge it', change: 'Change', changeAnswer: (question: string) => `Change: ${question}`,
   sheet: { title: 'Judged', family: 'Family', changeFamily: 'Change the family', say: 'Say what it is', perhaps: (family: string) => `${family}?`, go: 'Judge it', goOn: 'Go on judging', look: 'Look again', open: 'not judged yet' },
-  keys: { back: 'Backspace', skip: 'S', next: 'Enter' },
-  trade: trade.stores,
-});
+};
