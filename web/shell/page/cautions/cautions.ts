@@ -81,7 +81,7 @@ export class CautionLines extends LightElement {
     super.updated(changed);
     if (!this.wasRead || !changed.has('cautions')) return;
     this.wasRead = false;
-    this.querySelector<HTMLElement>('.caution-line, .cautions-read')?.focus({ preventScroll: true });
+    this.querySelector<HTMLElement>('.caution-line, .cautions-read')?.focus();
   }
 }
 

@@ -102,7 +102,7 @@ export class PlaceJudge extends LightElement {
           <asf-button column icon="camera" key="P" word=${say.photo} label=${say.photoOf(checkWords(asked).name)} @click=${() => { this.file?.click(); }}></asf-button>
           ${asked.answer || asked.skipped ? html`<asf-button column icon="next" key="Enter" word=${say.next} @click=${() => { this.next(view, index); }}></asf-button>`
             : html`<asf-button column icon="skip" key="S" word=${say.skip} @click=${() => { void this.skip(view, index); }}></asf-button>`}</div></div>
-      <input class="judge-file" hidden type="file" accept=${CAMERA} multiple @change=${(event: Event) => { this.taken(event, asked); }}>`;
+      <input class="judge-file" hidden type="file" accept=${CAMERA} multiple @change=${(event: Event) => { void this.taken(event, asked); }}>`;
   }
 
   private head(second: unknown): TemplateResult {
@@ -201,12 +201,16 @@ export class PlaceJudge extends LightElement {
     this.to(view.asked[index - 1]?.question ?? 'family');
   }
 
-  private taken(event: Event, { question }: AskedView): void {
+  private async taken(event: Event, { question }: AskedView): Promise<void> {
     const { target } = event;
     if (!(target instanceof HTMLInputElement)) return;
     const part = this.partId;
-    for (const file of target.files ?? []) void unsavedPhotos.save(readPicture(file), (picture) => photoOf(part, question, file.lastModified || Date.now(), picture), words().judge.photoSafe);
+    const waiting = unsavedPhotos.count + unsavedPhotos.unread;
+    // No message: an offer to undo would lie over the answers. The photo itself shows its tick.
+    const saving = [...target.files ?? []].map((file) => unsavedPhotos.save(readPicture(file), (picture) => photoOf(part, question, file.lastModified || Date.now(), picture), ''));
     target.value = '';
+    await Promise.all(saving);
+    if (unsavedPhotos.count + unsavedPhotos.unread <= waiting) aloud(words().judge.photoSafe);
   }
 
   private readonly pressed = (event: KeyboardEvent): void => {

@@ -32,6 +32,6 @@ function wayOn(part: string, view: InspectView, to: (at: string) => void): Templ
   const say = words().judge;
   const next = view.next === undefined ? undefined : view.asked[view.next];
   if (!next) return html`<asf-primary verb=${say.toRoutes} cost=${say.toRoutesCost} key="Enter" @click=${() => { go(`#/routes/${part}`); }}></asf-primary>`;
-  return html`<asf-primary verb=${say.goOn} cost=${say.notLooked(open(view))} key="Enter" @click=${() => { to(next.question); }}></asf-primary>
+  return html`<asf-primary verb=${say.goOn} cost=${say.open(open(view))} key="Enter" @click=${() => { to(next.question); }}></asf-primary>
     <asf-button icon="route" word=${say.toRoutes} href=${`#/routes/${part}`}></asf-button>`;
 }

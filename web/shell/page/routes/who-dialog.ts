@@ -6,6 +6,7 @@ import '../kit/dialog';
 import '../kit/field';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
+import '../styles/routes.css';
 import { words } from '../words';
 
 const NAME = 'who';
