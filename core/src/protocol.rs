@@ -114,6 +114,7 @@ pub fn declarations() -> String {
         WhyNot,
         InspectView,
         ProposedView,
+        UsualInstrumentView,
         AskedView,
         OutcomeView,
         MeasureView,
@@ -182,5 +183,31 @@ pub fn declarations() -> String {
     module.push_str(
         "/** The entries seen on screen, by field. */\nexport type Seen = Partial<Record<FieldName, EntryId[]>>;\n",
     );
+    module.push_str(&codes());
     module
+}
+
+/// The codes of the tables: whoever words them is told by the compiler which one has no words.
+fn codes() -> String {
+    use crate::tables::checks::{LOOKS, OWN_OUTCOMES};
+    use crate::tables::families::FAMILIES;
+    use crate::tables::features::FEATURES;
+    let looks = LOOKS.iter().map(|look| {
+        let outcomes = union(look.outcomes.iter().map(|outcome| outcome.code));
+        format!("    {:?}: {outcomes};\n", look.code)
+    });
+    let looks: String = looks.collect();
+    format!(
+        "\n/** Families of parts, by code. */\nexport type FamilyCode = {};\n\n\
+         /** Questions of the check-lists by code, each with its answers, best first. */\nexport interface Looks {{\n{looks}}}\n\n\
+         /** Answers to a question of the user's own, best first. */\nexport type OwnOutcome = {};\n\n\
+         /** What is measured, by code. */\nexport type FeatureCode = {};\n",
+        union(FAMILIES.iter().map(|family| family.code)),
+        union(OWN_OUTCOMES.iter().map(|outcome| outcome.code)),
+        union(FEATURES.iter().map(|feature| feature.code)),
+    )
+}
+
+fn union<'a>(codes: impl Iterator<Item = &'a str>) -> String {
+    codes.map(|code| format!("{code:?}")).collect::<Vec<_>>().join(" | ")
 }

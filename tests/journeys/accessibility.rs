@@ -30,6 +30,7 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         "vehicles",
         "settings",
         "problems",
+        "cautions",
         "hand-over",
         "safe-keeping",
         "self-test",
@@ -41,12 +42,15 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         ("part", "part"),
         ("photo", "photo"),
         ("routes", "part"),
+        ("judge", "part"),
         ("history", "part"),
         ("before", "assembly"),
         ("joint", "joint"),
         ("stores", "place"),
     ];
     places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
+    let judged = id("judged");
+    places.extend(["lining", "result", "own"].map(|at| format!("judge/{judged}?at={at}")));
     every_place_is_looked_at(browser, &places)?;
     Ok((visit, places))
 }
@@ -56,7 +60,7 @@ const FURNISH: &str = "
     const desk = globalThis.desk;
     const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
     const view = await desk.ask({ ask: 'part', part });
-    const [assembly, joint, place, quote, other, note, kit, seal] = [id(), id(), id(), id(), id(), id(), id(), id()];
+    const [assembly, joint, place, quote, other, note, kit, seal, judged] = [id(), id(), id(), id(), id(), id(), id(), id(), id()];
     const pounds = (minor) => ({ minor, currency: 'GBP' });
     const answer = await desk.command({ do: 'all', commands: [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
@@ -73,6 +77,9 @@ const FURNISH: &str = "
         { do: 'create', id: id(), kind: 'purchase', changes: [{ cash: pounds(1234) }, { taken: Date.now() }, { part }] },
         { do: 'create', id: other, kind: 'quote', changes: [{ of: part }, { route: 'buy' }, { cash: pounds(4500) }] },
         { do: 'create', id: id(), kind: 'part', changes: [{ assembly }] },
+        { do: 'create', id: judged, kind: 'part', changes: [{ assembly }, { name: 'Brake shoe' }, { tag: 77 }, { family: 'brake-lining' }] },
+        { do: 'create', id: id(), kind: 'finding', changes: [{ of: judged }, { question: 'lining' }, { outcome: 'contaminated' }, { taken: Date.now() }] },
+        { do: 'create', id: id(), kind: 'caution', changes: [{ hazard: 'asbestos' }, { taken: Date.now() }] },
     ] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));
     const head = await desk.ask({ ask: 'head' });
@@ -80,7 +87,7 @@ const FURNISH: &str = "
         const { ok, problems } = await desk.command(command);
         if (!ok) throw new Error(JSON.stringify(problems));
     }
-    return { part, photo: view.photos[0].record.id, assembly, joint, place };";
+    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place };";
 
 /// A place that is added to the app has to be added here.
 fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Result<()> {

@@ -10,6 +10,7 @@ mod elsewhere;
 mod faults;
 mod handing;
 mod hosting;
+mod judging;
 mod keeping;
 mod keystrokes;
 mod kills;

@@ -27,6 +27,8 @@ stored_enum! {
         JudgedScrap = "judged-scrap",
         /// It was judged to need work before it is used again.
         NeedsRework = "needs-rework",
+        /// It is safety-critical, and not judged fit yet: what is not proved counts as bad.
+        WaitsForProof = "waits-for-proof",
     }
 }
 
@@ -67,12 +69,16 @@ fn judged_away(job: &Job, part: Id, item: &Item, route: Route) -> Option<WhyNot>
     if !works_on_old {
         return None;
     }
-    let (verdict, reasons) = verdict_if_touched(job, part)?;
+    let nature = nature_of(job, item);
+    let waits = nature.safety_critical && nature.family.is_some() && route == Route::UseAgain;
+    let waits = waits.then_some(WhyNot::WaitsForProof);
+    let Some((verdict, reasons)) = verdict_if_touched(job, part) else { return waits };
     let found = reasons.iter().any(|reason| reason.from != ReasonFrom::SingleUse);
     let kept = item.is(FieldName::CannotBeBought) && route != Route::UseAgain;
     match verdict {
         Verdict::Scrap if found && !kept => Some(WhyNot::JudgedScrap),
         Verdict::Scrap | Verdict::Rework if found && route == Route::UseAgain => Some(WhyNot::NeedsRework),
+        Verdict::NotKnown => waits,
         _ => None,
     }
 }

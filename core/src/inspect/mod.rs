@@ -29,4 +29,4 @@ pub use student::{above, tail};
 pub use uncertainty::{Instrument, Measured, Source, UncertaintyPart, difference, measured};
 pub(crate) use verdict::verdict_if_touched;
 pub use verdict::{Reason, ReasonFrom, Verdict, verdict};
-pub use view::{AskedView, InspectView, OutcomeView, ProposedView, RouteLeft, inspect};
+pub use view::{AskedView, InspectView, OutcomeView, ProposedView, RouteLeft, UsualInstrumentView, inspect};

@@ -8,9 +8,10 @@ use super::verdict::{Reason, Verdict, verdict};
 use crate::costing::WhyNot;
 use crate::job::vocabulary::Route;
 use crate::job::{Job, PartLine, PhotoView, RecordView};
+use crate::quantity::Length;
 use crate::record::{FieldName, Id, Kind};
 use crate::tables::checks::Condition;
-use crate::tables::propose;
+use crate::tables::{UsualInstrument, propose};
 
 /// One part under judgement.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -57,8 +58,25 @@ pub struct InspectView {
     /// What the other side comes to.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub other_verdict: Option<Verdict>,
+    /// What is measured with, in order of name.
+    pub instruments: Vec<RecordView>,
+    /// What a garage usually measures with, to be taken over.
+    pub usual_instruments: Vec<UsualInstrumentView>,
     /// Parts that are decided together with it.
     pub together: Vec<Id>,
+}
+
+/// An instrument with its usual figures: common practice, no source.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct UsualInstrumentView {
+    /// Which.
+    pub instrument: UsualInstrument,
+    /// Its least step.
+    pub resolution: Length,
+    /// Its uncertainty, coverage factor 2; left out where the step says it all.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stated: Option<Length>,
 }
 
 /// A family that a name suggests.
@@ -132,13 +150,17 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
     let asked: Vec<AskedView> =
         asked(job, part, &nature).into_iter().map(|one| asked_view(job, part, other, one)).collect();
     let (verdict_here, reasons) = verdict(job, part);
-    let family: Option<String> = item.read(FieldName::Family);
+    // A word that names no family known here says nothing; it stays in the record.
+    let is_known = nature.family.is_some() || nature.own.is_some();
+    let family: Option<String> = item.read(FieldName::Family).filter(|_| is_known);
     Some(InspectView {
         part,
         proposed: if family.is_some() { Vec::new() } else { proposed(job, part) },
         family,
         own_family: nature.own.map(|id| job.name(id)),
-        own_families: own_families(job),
+        own_families: by_name(job, Kind::OwnFamily),
+        instruments: by_name(job, Kind::Instrument),
+        usual_instruments: usual_instruments(),
         single_use: nature.single_use,
         pair: nature.pair,
         matched: nature.matched,
@@ -205,8 +227,18 @@ fn learnt(job: &Job, part: Id, name: &str) -> Option<String> {
     said.into_iter().max_by_key(|(family, times)| (*times, std::cmp::Reverse(family.clone()))).map(|(family, _)| family)
 }
 
-fn own_families(job: &Job) -> Vec<RecordView> {
-    let mut all: Vec<RecordView> = job.standing_ids(Kind::OwnFamily).filter_map(|id| job.record_view(id)).collect();
+fn usual_instruments() -> Vec<UsualInstrumentView> {
+    let view = |instrument: &UsualInstrument| UsualInstrumentView {
+        instrument: *instrument,
+        resolution: instrument.resolution(),
+        stated: instrument.stated(),
+    };
+    UsualInstrument::ALL.iter().map(view).collect()
+}
+
+/// The records of a kind in order of name.
+fn by_name(job: &Job, kind: Kind) -> Vec<RecordView> {
+    let mut all: Vec<RecordView> = job.standing_ids(kind).filter_map(|id| job.record_view(id)).collect();
     all.sort_by(|a, b| (&a.values.name, a.id).cmp(&(&b.values.name, b.id)));
     all
 }

@@ -2219,7 +2219,7 @@ export interface PurchaseView {
 /**
  * Why a quote cannot be chosen.
  */
-export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out" | "not-in-trade" | "judged-scrap" | "needs-rework";
+export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out" | "not-in-trade" | "judged-scrap" | "needs-rework" | "waits-for-proof";
 
 /**
  * One part under judgement.
@@ -2298,6 +2298,14 @@ export interface InspectView {
      */
     other_verdict?: Verdict;
     /**
+     * What is measured with, in order of name.
+     */
+    instruments: RecordView[];
+    /**
+     * What a garage usually measures with, to be taken over.
+     */
+    usual_instruments: UsualInstrumentView[];
+    /**
      * Parts that are decided together with it.
      */
     together: Id[];
@@ -2315,6 +2323,24 @@ export interface ProposedView {
      * The user said so of a part of that name before.
      */
     learnt: boolean;
+}
+
+/**
+ * An instrument with its usual figures: common practice, no source.
+ */
+export interface UsualInstrumentView {
+    /**
+     * Which.
+     */
+    instrument: UsualInstrument;
+    /**
+     * Its least step.
+     */
+    resolution: Length;
+    /**
+     * Its uncertainty, coverage factor 2; left out where the step says it all.
+     */
+    stated?: Length;
 }
 
 /**
@@ -3592,3 +3618,88 @@ export interface DryRun {
 
 /** The entries seen on screen, by field. */
 export type Seen = Partial<Record<FieldName, EntryId[]>>;
+
+/** Families of parts, by code. */
+export type FamilyCode = "rolling-bearing" | "seal" | "crush-spacer" | "locking-piece" | "rubber-bush" | "plain-bearing" | "pivot-pin" | "stub-axle" | "ball-joint" | "spring" | "damper" | "brake-disc" | "brake-drum" | "brake-lining" | "hydraulic-cylinder" | "hose-pipe" | "gear" | "shaft" | "casting" | "engine-internal" | "unit" | "wiring" | "panel" | "bright-trim" | "glass" | "soft-trim" | "fastener" | "safety-fastener";
+
+/** Questions of the check-lists by code, each with its answers, best first. */
+export interface Looks {
+    "spalls": "none" | "flaked";
+    "wear-scoring": "none" | "light" | "deep";
+    "smearing": "none" | "smeared";
+    "track-rust": "none" | "stain" | "etched";
+    "fluting": "none" | "washboard";
+    "dents": "none" | "faint" | "at-pitch";
+    "track-cracks": "none" | "cracked";
+    "heat-colour": "none" | "straw" | "blue";
+    "cage": "sound" | "loose" | "cracked";
+    "runs": "quiet" | "not-clean" | "rough";
+    "pulled-through": "no" | "unknown" | "yes";
+    "kept-together": "yes" | "mixed";
+    "rust-grade": "a" | "b" | "c" | "d";
+    "coating": "ri0" | "ri1" | "ri2" | "ri3" | "ri4" | "ri5";
+    "cracks": "none" | "not-tested" | "cracked";
+    "crack-test": "clean" | "not-tested" | "shows";
+    "bend": "straight" | "unsure" | "bent";
+    "thread": "clean" | "worn" | "stripped";
+    "tapped-thread": "clean" | "stripped";
+    "pits": "none" | "light" | "deep";
+    "steps": "none" | "felt";
+    "rock": "none" | "slight" | "rocks";
+    "scoring": "none" | "light" | "deep";
+    "ridge": "none" | "felt";
+    "burnt": "no" | "burnt";
+    "lugs": "whole" | "broken";
+    "faces": "flat" | "warped";
+    "rubber": "sound" | "cracked" | "swollen";
+    "set": "none" | "set";
+    "bond": "holds" | "parted";
+    "boot": "sound" | "split";
+    "pattern": "kept" | "not-yet";
+    "orientation": "photographed" | "not-yet";
+    "age": "known-new" | "unknown" | "years";
+    "ends": "sound" | "rusty";
+    "sag": "level" | "sags";
+    "leaf": "whole" | "broken";
+    "eye": "round" | "worn";
+    "leaks": "dry" | "damp" | "leaks";
+    "stroke": "smooth" | "rough" | "dead-spot";
+    "spindle-rock": "none" | "rocks";
+    "matches-pair": "matches" | "not-tried" | "differs";
+    "lip": "none" | "lip";
+    "bell-mouth": "none" | "bell-mouthed";
+    "lining": "clean" | "contaminated";
+    "lining-cracks": "none" | "cracked";
+    "cylinder-bore": "unmarked" | "light" | "deep";
+    "piston": "free" | "stuck";
+    "teeth": "unmarked" | "pitted" | "chipped";
+    "contact": "centred" | "not-looked" | "off";
+    "numbers-match": "match" | "unread" | "differ";
+    "splines": "straight" | "stepped" | "twisted";
+    "seal-track": "smooth" | "groove";
+    "joint-play": "none" | "play";
+    "works": "tested-good" | "not-tested" | "fails";
+    "complete": "complete" | "pieces-missing";
+    "cover": "supple" | "stiff" | "brittle";
+    "copper": "bright" | "green";
+    "fraying": "none" | "frayed";
+    "connections": "photographed" | "not-yet";
+    "rust-through": "none" | "pin-holes" | "holes";
+    "panel-dents": "none" | "dents";
+    "filler": "none" | "found";
+    "plating": "sound" | "pitted" | "worn-through";
+    "glass": "sound" | "chipped" | "cracked";
+    "fabric": "sound" | "torn" | "rotten";
+    "clips": "complete" | "missing";
+    "head": "crisp" | "rounded";
+    "stretch": "none" | "unsure" | "stretched";
+    "marking": "read" | "unread";
+    "nick": "none" | "nicked";
+    "hole": "noted" | "not-noted";
+}
+
+/** Answers to a question of the user's own, best first. */
+export type OwnOutcome = "good" | "doubtful" | "rework" | "scrap";
+
+/** What is measured, by code. */
+export type FeatureCode = "bore-size" | "outside-size" | "width-size" | "length-size" | "thread-size" | "plain-shank" | "pattern-size" | "bush-bore" | "pin-diameter" | "clearance" | "run-out" | "shaft-diameter" | "free-length" | "free-length-sides" | "fitted-load" | "disc-thickness" | "disc-run-out" | "drum-bore" | "drum-ovality" | "lining-thickness" | "cylinder-bore" | "backlash" | "end-float" | "seal-track-diameter" | "flatness" | "journal" | "cylinder-wear" | "spindle-clearance" | "brush-length" | "metal-left";

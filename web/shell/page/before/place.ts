@@ -6,6 +6,7 @@ import { assemblyGone } from '../assemblies/gone';
 import { Viewfinder, type Shot } from '../camera/viewfinder';
 import { CAMERA, readPicture } from '../camera/pictures-in';
 import { carryOut } from '../carry-out';
+import '../cautions/cautions';
 import { textOf } from '../field-text';
 import { go } from '../frame/start';
 import * as journal from '../journal';
@@ -52,7 +53,7 @@ export class BeforePlace extends LightElement {
       ${this.aiming ? html`<asf-sight class="bf-sight" .finder=${this.finder} @asf-shoot=${this.shoot} .over=${html`<div class="td-plates"><span class="td-kind">${text.check[this.aiming]}</span></div>`}></asf-sight>
         <div class="body"><div class="pair"><asf-button icon="camera" word=${text.photo} label=${text.photoOf(text.check[this.aiming])} @click=${this.shoot}></asf-button>
         <asf-button word=${words().kit.close} @click=${() => { this.aim(null); }}></asf-button></div></div>` : nothing}
-      <div class="body"><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div></div>
+      <div class="body"><asf-cautions step="take-apart" .assembly=${line.record.id}></asf-cautions><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div></div>
       <div class="foot bf-foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { this.take(line.record.id); }}></asf-primary></div>
       <input class="bf-file" hidden type="file" accept=${CAMERA} capture="environment" @change=${this.chosen}>`;
   }

@@ -1,6 +1,8 @@
 import type { Certainty, Change, FieldName } from '../../bridge/protocol';
+import { checkWords, familyWords, featureWords } from '../judge/said';
 import { routeWord } from '../routes/route-word';
 import { words } from '../words';
+import type { CheckWords } from '../words/checks';
 import { bytes, count, hours, length, moment, money, number } from '../words/format';
 
 export interface Said { label: string; value: string }
@@ -23,6 +25,11 @@ function special(change: Change): string | undefined {
   if ('shot' in change) return say.photo.shots[change.shot];
   if ('aim' in change) return say.settings.aims[change.aim];
   if ('place_kind' in change) return say.stores.kinds[change.place_kind];
+  if ('family' in change) return familyWords(change.family)?.name;
+  if ('question' in change) return RECORD.test(change.question) ? say.judge.ownQuestion : checkWords(change).name;
+  if ('outcome' in change) return outcomeWord(change.outcome);
+  if ('feature' in change) return featureWords(change.feature).name;
+  if ('hazard' in change) return say.cautions.named(change.hazard);
   if ('kind' in change) return say.problems.thing[change.kind];
   return moneySaid(change) ?? timeSaid(change) ?? specialFigure(change);
 }
@@ -65,6 +72,13 @@ function specialFigure(change: Change): string | undefined {
   if ('mass' in change) return `${number(change.mass / 1000, 3)}\u00a0kg`;
   if ('year' in change) return String(change.year);
   return undefined;
+}
+
+// An entry tells of an answer apart from its question; what a code means is the same with nearly all that have it.
+function outcomeWord(code: string): string {
+  const all: CheckWords[] = Object.values(words().checks);
+  const own: Record<string, string> = words().ownOutcomes;
+  return all.find(({ outcomes }) => Object.hasOwn(outcomes, code))?.outcomes[code] ?? own[code] ?? code;
 }
 
 const RECORD = /^[0-9a-f]{32}$/;

@@ -40,7 +40,8 @@ export class JobPlace extends LightElement {
       { place: 'bought', word: say.bought.title, icon: 'box' },
       { place: 'paste', word: say.paste.title, icon: 'list' },
       { place: 'hand-over', word: say.places.handOver, icon: 'share' },
-      { place: 'problems', word: say.first.problems, icon: 'caution', ...(problems > 0 && { second: number(problems) }) },
+      { place: 'cautions', word: say.cautions.title, icon: 'caution' },
+      { place: 'problems', word: say.first.problems, icon: 'find', ...(problems > 0 && { second: number(problems) }) },
       { place: 'tags-sheet', word: say.first.tagsSheet, icon: 'printer' },
       { place: 'settings', word: say.places.settings, icon: 'settings' },
     ];

@@ -63,6 +63,8 @@ export const drawings = {
   chart: svg`<path d="M1.1 4.1H26.9V10.9H1.1Z" /><path class="s" d="M0 3H13V12H0Z" /><path d="M1.1 17.1H18.9V23.9H1.1Z" />`,
   proved: svg`<circle class="s" cx="14" cy="14" r="13.5" /><path d="M7.5 14.2L12.2 19L20.5 9.8" class="w" stroke-width="3.4" />`,
   'not-proved': svg`<path d="M14 1.4L26.6 14L14 26.6L1.4 14Z" /><path class="s" d="M14 1.4V26.6L1.4 14Z" />`,
+  skip: svg`<path d="M2 22V17A9 9 0 0 1 20 17V19" /><path class="s" d="M13.5 17H26.5L20 26Z" />`,
+  rework: svg`<path d="M9.5 1.6A7.2 7.2 0 0 1 16.8 11.2L26.4 20.8L20.8 26.4L11.2 16.8A7.2 7.2 0 0 1 1.6 9.5L6.4 12L11 10.6L12 6.4Z" /><path class="s" d="M14.6 16.4L16.4 14.6L24 22.2L22.2 24Z" />`,
   'proved-bad': svg`<path class="s" d="M1 1H27V27H1Z" /><path d="M7.6 7.6L20.4 20.4M20.4 7.6L7.6 20.4" class="w" stroke-width="3.4" />`,
 } as const;
 

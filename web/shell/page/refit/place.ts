@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import '../cautions/cautions';
 import { KeepingWord } from '../frame/keeping-word';
 import type { PartLine } from '../../bridge/protocol';
 import '../kit/button';
@@ -52,6 +53,7 @@ export class PlaceRefit extends LightElement {
     // Parts that never stood in an order of removal are not in this one either.
     const parts: PartLine[] = [...(this.strip.view?.parts ?? [])].filter(({ standing }) => standing !== 'on').reverse();
     return html`<asf-pick .label=${say.pick} .options=${options} .value=${this.chosen} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.assembly = event.detail.value; }}></asf-pick>
+      <asf-cautions step="refit" .assembly=${this.chosen}></asf-cautions>
       <asf-section .label=${say.order} .count=${say.count(parts.length)}><ol class="refit-list">${parts.map((part, i) => html`<li class="refit-step"><span class="refit-number">${i + 1}</span>${partRow(part, { picture: part.photo ? this.pictures.small(part.photo) : '', href: `#/part/${part.id}` })}</li>`)}</ol></asf-section>`;
   }
 }

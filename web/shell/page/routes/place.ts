@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { Command, CostView, QuoteCost, Route } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
+import '../cautions/cautions';
 import { strikeOut } from '../strike-out';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
@@ -74,7 +75,7 @@ export class PlaceRoutes extends LightElement {
   override render(): TemplateResult {
     const { view } = this.cost;
     return html`${this.head()}
-      <div class="body routes-body">${view ? this.body(view) : nothing}</div>
+      <div class="body routes-body"><asf-cautions step="route" .partId=${this.partId}></asf-cautions>${view ? this.body(view) : nothing}</div>
       ${view ? this.foot(view) : nothing}
       <asf-dialog .open=${this.isOpen(view)} .label=${words().costing.form.title} .body=${view && this.isOpen(view) ? this.form(view) : nothing} @asf-close=${() => { this.edit(''); }}></asf-dialog>
       <asf-who-dialog .open=${this.asking} @asf-close=${() => { this.asking = false; }} @asf-who=${(event: CustomEvent<{ who: string }>) => { this.asking = false; void this.choose(event.detail.who); }}></asf-who-dialog>`;

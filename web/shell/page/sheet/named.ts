@@ -12,7 +12,7 @@ import { massInUnit, massText, massUnit } from './mass';
 import { putDown } from './write';
 import { readNumber } from '../words/read';
 
-type TextField = 'name' | 'makers_number' | 'casting_number' | 'material' | 'family' | 'remark';
+type TextField = 'name' | 'makers_number' | 'casting_number' | 'material' | 'remark';
 
 /** Name, numbers, material, mass, side, assembly. */
 @customElement('asf-sheet-named')
@@ -29,7 +29,7 @@ export class SheetNamed extends LightElement {
       ${this.text('name', say.name)}
       ${this.figure('quantity', say.quantity, String(values.quantity ?? 1), '', (text) => whole(text, (quantity) => ({ quantity })))}
       ${this.text('makers_number', say.makers_number)}${this.text('casting_number', say.casting_number)}${this.text('material', say.material)}
-      ${this.mass()}${this.text('family', say.family)}
+      ${this.mass()}
       ${this.text('remark', words().sheet.notes.remark)}
       ${this.figure('tag', say.tag, values.tag === undefined ? '' : String(values.tag), '', (text) => whole(text, (tag) => ({ tag })))}
       <div class="sheet-picks">${this.assembly()}${this.side()}</div></asf-section>`;
@@ -90,7 +90,6 @@ function textChange(field: TextField, text: string): Change {
     case 'makers_number': return { makers_number: text };
     case 'casting_number': return { casting_number: text };
     case 'material': return { material: text };
-    case 'family': return { family: text };
     case 'remark': return { remark: text };
   }
 }

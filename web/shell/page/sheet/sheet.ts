@@ -15,6 +15,7 @@ import { words } from '../words';
 import './conflict';
 import './first-word';
 import './joints';
+import './judged';
 import './marks';
 import './named';
 import './notes';
@@ -50,6 +51,7 @@ export class PartSheet extends LightElement {
         ${record.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict} .seen=${record.seen}></asf-conflict>`)}
         <asf-sheet-routes .view=${view}></asf-sheet-routes>
         <asf-sheet-word .view=${view}></asf-sheet-word>
+        <asf-sheet-judged .partId=${this.partId}></asf-sheet-judged>
         <asf-sheet-where .view=${view}></asf-sheet-where>
         <asf-sheet-notes .view=${view}></asf-sheet-notes>
         <asf-sheet-joints .view=${view}></asf-sheet-joints>

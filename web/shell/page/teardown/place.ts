@@ -5,6 +5,7 @@ import { CAMERA, CHOOSE, readPicture } from '../camera/pictures-in';
 import { Series } from '../camera/series';
 import { Viewfinder, type Shot } from '../camera/viewfinder';
 import { WakeLock } from '../camera/wake-lock';
+import '../cautions/plate';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/dialog';
 import '../kit/head';
@@ -131,7 +132,7 @@ export class TeardownPlace extends LightElement {
     const kind = this.bench.shotKind;
     return html`${side ? html`<asf-side class="td-side" big side=${side} end=${endOf(this.bench.view?.assembly?.record.values.name ?? '')} driver=${this.driver}></asf-side>` : nothing}
       ${this.tag ? html`<asf-tag class="td-tag" number=${this.tag} size="88" in-hand string></asf-tag>` : nothing}
-      <div class="td-plates">${kind === 'plain' ? nothing : html`<span class="td-kind">${text.more_.kindWord[kind]}</span>`}
+      <div class="td-plates"><asf-caution-plate .assembly=${this.bench.view?.assembly?.record.id}></asf-caution-plate>${kind === 'plain' ? nothing : html`<span class="td-kind">${text.more_.kindWord[kind]}</span>`}
       <button type="button" class="td-plate" aria-label=${text.moreName(this.tag)} @click=${() => { this.more = true; }}><asf-icon name="list"></asf-icon><span>${text.more}</span></button></div>`;
   }
 

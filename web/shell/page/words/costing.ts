@@ -80,7 +80,7 @@ export const costing = (trade: Vocabulary) => ({
   reasons: {
     'cannot-be-bought': 'marked: cannot be bought', 'single-use': 'marked: single use', 'other-currency': 'priced in another currency', 'nothing-there': 'missing from the start: nothing to work on',
     'below-aim': 'less original than the aim of this job', safety: 'safety-critical: not repaired at home; renew it, or have it tested', 'run-out': 'no longer valid: ask again',
-    'not-in-trade': 'the trade does not do this with such a part', 'judged-scrap': 'judged to be scrap', 'needs-rework': 'judged to need work first',
+    'not-in-trade': 'the trade does not do this with such a part', 'judged-scrap': 'judged to be scrap', 'needs-rework': 'judged to need work first', 'waits-for-proof': 'waits for proof: not proved counts as bad',
   } satisfies Record<WhyNot, string>,
   correctness: {
     original: 'original part', 'new-old-stock': 'original, never used', 'faithful-reproduction': 'faithful reproduction', pattern: 'pattern part', uprated: 'later or stronger', 'home-made': 'home made',

@@ -110,3 +110,8 @@ export function listed(things: readonly string[]): string {
 function keep(text: string): string {
   return text.replace(/ /g, KEEP);
 }
+
+/** With a capital first. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

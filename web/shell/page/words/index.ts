@@ -13,7 +13,12 @@ import { assemblies } from './assemblies';
 import { before } from './before';
 import { joints } from './joints';
 import { tagsSheet } from './tags-sheet';
+import { cautions } from './cautions';
+import { checks, ownOutcomes } from './checks';
 import { costing } from './costing';
+import { families } from './families';
+import { features } from './features';
+import { judge } from './judge';
 import { handOver } from './hand-over';
 import { history } from './history';
 import { parts } from './parts';
@@ -53,7 +58,13 @@ const all = (vocabulary: Vocabulary) => ({
   before,
   joints: joints(vocabulary),
   tagsSheet,
+  cautions: cautions(vocabulary),
+  checks,
+  ownOutcomes,
   costing: costing(vocabulary),
+  families: families(vocabulary),
+  features,
+  judge,
   handOver: handOver(vocabulary),
   history,
   parts: parts(vocabulary),

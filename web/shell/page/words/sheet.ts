@@ -16,7 +16,7 @@ export const sheet = (trade: Vocabulary) => ({
   notes: { title: 'Notes', add: 'Add a note', label: 'Note', put: 'Put the note down', put_done: 'Note put down', spoken: 'Spoken note', play: 'Play', stop: 'Stop', playing: 'playing',
     unreadable: 'This spoken note cannot be read here.', strike: 'Strike out this note', struck: 'Note struck out', bring: 'Bring back', none: 'none', remark: 'Remark', unfinished: 'not put down yet' },
   joints: { title: 'Joints', none: 'none recorded', bag: (bag: string) => `bag ${bag}`, noName: 'Joint', order: 'in the order it came off', piece: 'piece' },
-  named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', family: 'Family',
+  named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass',
     side: 'Side', assembly: 'Assembly', empty: 'empty', sideOptions: { '': 'as its assembly', left: 'left', right: 'right' }, noAssembly: 'none',
     saved: (what: string) => `${what} put down`, cleared: (what: string) => `${what} emptied`, notANumber: 'Give it as a figure, like 2 or 2.5.', wholeNumber: 'Give a whole number, from 1.', put: 'Put down' },
   marks: { title: 'Marks', single_use: 'single use', cannot_be_bought: 'cannot be bought', missing_from_start: 'missing from the start', wrong_piece: 'wrong piece fitted', stuck: 'stuck', safety_critical: 'safety-critical', caution: 'Brakes, steering, wheels, seat belts: renew it, or have it tested where there is any doubt. No welding or bending at home. The manual, local codes and a competent inspection come before the road.',

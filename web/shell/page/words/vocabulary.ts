@@ -15,6 +15,17 @@ export interface Vocabulary {
   earth: string;
   colour: string;
   tyre: string;
+  brakeDisc: string;
+  trackRodEnd: string;
+  halfShaft: string;
+  propellerShaft: string;
+  carburettor: string;
+  dynamo: string;
+  petrol: string;
+  whiteSpirit: string;
+  windscreen: string;
+  loom: string;
+  vice: string;
 }
 
 export type Speech = 'british' | 'american';
