@@ -35,6 +35,7 @@ export const places: Record<string, PlaceEntry> = {
   part: { load: () => import('./sheet/place'), under: 'parts' },
   photo: { load: () => import('./photo/place'), under: 'parts' },
   routes: { load: () => import('./routes/place'), under: 'parts' },
+  decide: { load: () => import('./decide/place'), under: 'parts' },
   judge: { load: () => import('./judge/place'), under: 'parts' },
   stores: { load: () => import('./stores/place'), under: 'stores' },
   plan: { load: () => import('./plan/place'), under: 'plan' },

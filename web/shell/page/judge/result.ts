@@ -6,7 +6,7 @@ import '../kit/primary';
 import { words } from '../words';
 import { familyLink } from './family-link';
 import './findings';
-import './measures';
+import '../measures/measures';
 import './routes-left';
 import { familyName, familyWords } from './said';
 import { open } from './stand';

@@ -7,7 +7,7 @@ const view = (all: AskedView[], family?: string): InspectView => {
   const next = all.findIndex(({ answer, skipped }) => answer === undefined && !skipped);
   return {
     part: 'p', proposed: [], own_families: [], single_use: false, pair: false, matched: false, safety_critical: false, asked: all, measures: [], verdict: 'not-known', reasons: [], routes: [],
-    keep_as_pattern: false, together: [], ...(family !== undefined && { family }), ...(next >= 0 && { next }),
+    keep_as_pattern: false, together: [], instruments: [], usual_instruments: [], ...(family !== undefined && { family }), ...(next >= 0 && { next }),
   };
 };
 

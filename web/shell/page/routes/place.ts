@@ -24,6 +24,7 @@ import '../styles/sheet.css';
 import { words } from '../words';
 import { hours, money } from '../words/format';
 import './bars';
+import { choosing } from './choosing';
 import { decision, overtaken } from './decision';
 import { sorted } from './figure-words';
 import { flips } from './flips';
@@ -158,7 +159,9 @@ export class PlaceRoutes extends LightElement {
   private async choose(who: string): Promise<void> {
     const { view } = this.cost;
     const picked = view && this.pick(view);
-    if (picked) await carryOut({ do: 'choose', id: newId(), quote: picked.id, part: this.partId, ...(who && { who }) }, words().costing.choosen(routeWord(picked.route)));
+    if (!view || !picked) return;
+    const { command, sides } = await choosing(view, picked, who);
+    await carryOut(command, sides > 1 ? words().costing.choosenBoth(routeWord(picked.route)) : words().costing.choosen(routeWord(picked.route)));
   }
 
   private readonly pressed = (event: KeyboardEvent): void => {

@@ -19,6 +19,8 @@ import { costing } from './costing';
 import { families } from './families';
 import { features } from './features';
 import { judge } from './judge';
+import { decide } from './decide';
+import { measures } from './measures';
 import { handOver } from './hand-over';
 import { history } from './history';
 import { parts } from './parts';
@@ -64,7 +66,7 @@ const all = (vocabulary: Vocabulary) => ({
   costing: costing(vocabulary),
   families: families(vocabulary),
   features,
-  judge,
+  decide, judge, measures,
   handOver: handOver(vocabulary),
   history,
   parts: parts(vocabulary),

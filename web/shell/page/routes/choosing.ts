@@ -1,0 +1,45 @@
+import { desk, newId } from '../../bridge/desk';
+import type { Change, Command, CostView, Id, QuoteCost, Values } from '../../bridge/protocol';
+import { today } from '../today';
+
+/** What of a quote is the other side's own. */
+const ITS_OWN = new Set<string>(['kind', 'struck', 'done', 'of', 'fallback'] satisfies (keyof Values)[]);
+
+/**
+ * The decision for a quote, and with it for the parts that are decided together: each for its own quote on the same route, else
+ * for the same figures once more. Who is decided already stays so. `sides` says how many parts are decided.
+ */
+export async function choosing(view: CostView, quote: QuoteCost, who: string): Promise<{ command: Command; sides: number }> {
+  const commands: Command[] = [choose(quote.id, view.part, who)];
+  let sides = 1;
+  for (const part of await openTogether(view.part)) {
+    const cost = await desk.ask({ ask: 'cost', part, today: today() });
+    if (cost.view !== 'cost') continue;
+    const more = decidedToo(cost, quote, who);
+    sides += more.length > 0 ? 1 : 0;
+    commands.push(...more);
+  }
+  return { command: commands.length === 1 && commands[0] ? commands[0] : { do: 'all', commands }, sides };
+}
+
+/** The other sides that wait for a decision. */
+export async function openTogether(part: Id): Promise<Id[]> {
+  const view = await desk.ask({ ask: 'inspect', part });
+  if (view.view !== 'inspect') return [];
+  return view.together.filter((id) => view.other_side?.id === id && view.other_side.standing !== 'decided');
+}
+
+function decidedToo(cost: CostView, quote: QuoteCost, who: string): Command[] {
+  const same = cost.quotes.filter(({ route, allowed }) => allowed && route === quote.route);
+  const own = same.find(({ id }) => id === quote.id) ?? same.find(({ from }) => from === quote.from) ?? same[0];
+  if (own) return [choose(own.id, cost.part, who)];
+  // A kit covers what it covers: the other side is not put into it.
+  if (quote.route === 'kit' || cost.quotes.some(({ route }) => route === quote.route)) return [];
+  const id = newId();
+  const figures = Object.entries(quote.record.values).filter(([field]) => !ITS_OWN.has(field)).map(([field, value]) => ({ [field]: value } as Change));
+  return [{ do: 'create', id, kind: 'quote', changes: [{ of: cost.part }, ...figures] }, choose(id, cost.part, who)];
+}
+
+function choose(quote: Id, part: Id, who: string): Command {
+  return { do: 'choose', id: newId(), quote, part, ...(who && { who }) };
+}
