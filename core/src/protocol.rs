@@ -91,6 +91,7 @@ pub fn declarations() -> String {
         KitView,
         CoverView,
         Overtaken,
+        HeavyQuery,
         PricedTest,
         Reckoned,
         CertaintyView,

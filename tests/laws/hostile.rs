@@ -154,7 +154,7 @@ fn every_query_is_asked() {
             Q::Head | Q::Assemblies | Q::Places | Q::Problems => {}
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } => {}
-            Q::Certainty { .. } | Q::Undecided { .. } => {}
+            Q::Certainty | Q::Undecided => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();

@@ -120,13 +120,10 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
         Code::Missing => refused(|part| Command::Split { part, into: Vec::<SplitOff>::new() }),
         Code::NothingToUndo => refused(|_| Command::Undo { entry: EntryId { replica: replica(9), seq: 9 } }),
         Code::OtherJob => refused(|_| Command::Create { id: record(98), kind: Kind::Job, changes: vec![] }),
-        Code::HeavyQuestion => {
-            let query = Query::Undecided { today: None, draws: None, seed: None };
-            match ask(&Job::new(), &query, record(1)) {
-                View::Refused(problem) => vec![problem],
-                _ => Vec::new(),
-            }
-        }
+        Code::HeavyQuestion => match ask(&Job::new(), &Query::Undecided, record(1)) {
+            View::Refused(problem) => vec![problem],
+            _ => Vec::new(),
+        },
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),
     })

@@ -30,7 +30,7 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         }
         Query::Totals { today } => Some(View::Totals(Box::new(costing::totals(job, *today)))),
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
-        Query::Certainty { .. } | Query::Undecided { .. } => {
+        Query::Certainty | Query::Undecided => {
             Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
         }
         Query::Places => Some(View::Places(job.places_view())),

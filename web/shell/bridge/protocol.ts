@@ -731,7 +731,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "certainty" } | { ask: "undecided" } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id };
 
 /**
  * Which parts, and how they are listed.
@@ -1727,6 +1727,12 @@ export interface Overtaken {
      */
     saves: Estimate;
 }
+
+/**
+ * A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+ * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
+ */
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number };
 
 /**
  * A test that may be made before choosing: whether a quote's route will fail.
