@@ -99,6 +99,7 @@ pub fn declarations() -> String {
         KitView,
         CoverView,
         Overtaken,
+        HeavyQuery,
         PricedTest,
         Reckoned,
         CertaintyView,

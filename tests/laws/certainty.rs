@@ -151,6 +151,8 @@ proptest! {
         let useless = of(PricedTest { sensitivity: right[0], specificity: 1.0 - right[0], ..test });
         prop_assert!(useless.worth <= room);
         prop_assert!(found.chance_if_fails >= found.chance - 1e-12 && found.chance_if_not <= found.chance + 1e-12);
+        let tells = right[0] + right[1] > 1.01 && (1e-6..=1.0 - 1e-6).contains(&found.chance);
+        prop_assert!(!tells || (found.chance_if_fails > found.chance && found.chance_if_not < found.chance));
     }
 }
 

@@ -128,13 +128,10 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
             let changes = vec![Change::Least(2), Change::Most(1)];
             refused(|_| Command::Create { id: record(98), kind: Kind::Limit, changes: changes.clone() })
         }
-        Code::HeavyQuestion => {
-            let query = Query::Undecided { today: None, draws: None, seed: None };
-            match ask(&Job::new(), &query, record(1)) {
-                View::Refused(problem) => vec![problem],
-                _ => Vec::new(),
-            }
-        }
+        Code::HeavyQuestion => match ask(&Job::new(), &Query::Undecided, record(1)) {
+            View::Refused(problem) => vec![problem],
+            _ => Vec::new(),
+        },
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),
     })

@@ -1,6 +1,6 @@
 //! Everything that can be asked of a job, as text: two jobs are the same to a person when all of it is equal.
 
-use asfound_core::costing::{PricedTest, reckon};
+use asfound_core::costing::{HeavyQuery, PricedTest, reckon};
 use asfound_core::job::vocabulary::{Route, Standing};
 use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
 use asfound_core::quantity::{Day, Unit};
@@ -13,7 +13,7 @@ pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Rou
 pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     let mut queries =
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
-    queries.push(Query::Undecided { today: Day::parse("1999-12-31"), draws: Some(0), seed: Some(u32::MAX) });
+    queries.extend([Query::Certainty, Query::Undecided]);
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
     }
@@ -45,23 +45,6 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         queries.push(Query::Inspect { part: id });
         queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
         queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });
-        let test = PricedTest {
-            quote: id,
-            sensitivity: 0.9,
-            specificity: -3.0,
-            price: 1e300,
-            own_time: f64::NAN,
-            chance: Some(f64::INFINITY),
-        };
-        // Few draws: these are asked of every record there is.
-        queries.push(Query::Certainty {
-            part: id,
-            today: None,
-            set: None,
-            test: Some(test),
-            draws: Some(3),
-            seed: None,
-        });
         queries.push(Query::History { id });
         queries.push(Query::Seen { ids: vec![id, ids[0]] });
         queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));
@@ -70,15 +53,33 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     queries
 }
 
+/// Every heavy query about records of these ids, with few draws.
+fn heavy_queries(ids: &[Id]) -> Vec<HeavyQuery> {
+    let undecided = HeavyQuery::Undecided { today: Day::parse("1999-12-31"), draws: Some(0), seed: Some(u32::MAX) };
+    let certainty = ids.iter().map(|id| {
+        let test = PricedTest {
+            quote: *id,
+            sensitivity: 0.9,
+            specificity: -3.0,
+            price: 1e300,
+            own_time: f64::NAN,
+            chance: Some(f64::INFINITY),
+        };
+        HeavyQuery::Certainty { part: *id, today: None, set: None, test: Some(test), draws: Some(3), seed: None }
+    });
+    std::iter::once(undecided).chain(certainty).collect()
+}
+
 /// All answers, as they cross the protocol.
 pub(crate) fn all_views(job: &Job, device: Id) -> Vec<String> {
     let ids: Vec<Id> = job.record().items().map(|(id, _)| id).collect();
-    let answers = queries(&ids).into_iter().map(|query| {
-        let view = match reckon(job, &query) {
-            Some(view) => serde_json::to_string(&view),
-            None => serde_json::to_string(&ask(job, &query, device)),
-        };
-        format!("{query:?} -> {}", view.expect("views cross the protocol"))
+    let quick = queries(&ids).into_iter().map(|query| {
+        let view = ask(job, &query, device);
+        format!("{query:?} -> {}", serde_json::to_string(&view).expect("views cross the protocol"))
     });
-    answers.collect()
+    let heavy = heavy_queries(&ids).into_iter().map(|query| {
+        let view = reckon(job, &query);
+        format!("{query:?} -> {}", serde_json::to_string(&view).expect("views cross the protocol"))
+    });
+    quick.chain(heavy).collect()
 }

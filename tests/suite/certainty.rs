@@ -1,7 +1,7 @@
 //! How sure the quotes of recorded jobs are, asked as the reckoning worker and the native door ask.
 #![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
-use asfound_core::costing::reckon;
+use asfound_core::costing::{HeavyQuery, reckon};
 use asfound_core::job::{Query, View, ask};
 use serde_json::{Value, json};
 
@@ -9,10 +9,11 @@ use crate::bench::{Bench, PART, id, money};
 use crate::costing::minor;
 
 fn asked(bench: &Bench, query: Value) -> Value {
-    let query: Query = serde_json::from_value(query).expect("a query");
     // Whoever answers quick questions alone says so.
-    assert!(matches!(ask(&bench.job, &query, id(2)), View::Refused(_)));
-    serde_json::to_value(reckon(&bench.job, &query).expect("a heavy question")).expect("a view")
+    let quick: Query = serde_json::from_value(query.clone()).expect("a query");
+    assert!(matches!(ask(&bench.job, &quick, id(2)), View::Refused(_)));
+    let query: HeavyQuery = serde_json::from_value(query).expect("a heavy query");
+    serde_json::to_value(reckon(&bench.job, &query)).expect("a view")
 }
 
 fn certainty(bench: &Bench) -> Value {

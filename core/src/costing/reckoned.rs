@@ -2,8 +2,9 @@ use serde::{Deserialize, Serialize};
 
 use super::certainty::{Drawing, certainty};
 use super::certainty_view::CertaintyView;
+use super::heavy_query::HeavyQuery;
 use super::undecided::{UndecidedView, undecided};
-use crate::job::{Job, Query};
+use crate::job::Job;
 use crate::record::Kind;
 
 /// The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
@@ -12,37 +13,35 @@ use crate::record::Kind;
 #[serde(tag = "view", rename_all = "kebab-case")]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
 pub enum Reckoned {
-    /// To [`Query::Certainty`].
+    /// To [`HeavyQuery::Certainty`].
     Certainty(Box<CertaintyView>),
-    /// To [`Query::Undecided`].
+    /// To [`HeavyQuery::Undecided`].
     Undecided(Box<UndecidedView>),
     /// What was asked about is not in this job.
     Nothing,
 }
 
-/// Answers a heavy question; nothing when it is not one, and [`ask`](crate::job::ask) answers it.
+/// Answers a heavy question.
 ///
 /// ```
-/// use asfound_core::costing::{reckon, Reckoned};
-/// use asfound_core::job::{Job, Query};
-/// let query: Query = serde_json::from_str(r#"{"ask":"undecided"}"#).unwrap();
-/// assert!(matches!(reckon(&Job::new(), &query), Some(Reckoned::Undecided(view)) if view.parts.is_empty()));
-/// assert_eq!(reckon(&Job::new(), &Query::Places), None);
+/// use asfound_core::costing::{reckon, HeavyQuery, Reckoned};
+/// use asfound_core::job::Job;
+/// let query: HeavyQuery = serde_json::from_str(r#"{"ask":"undecided"}"#).unwrap();
+/// assert!(matches!(reckon(&Job::new(), &query), Reckoned::Undecided(view) if view.parts.is_empty()));
 /// ```
 #[must_use]
-pub fn reckon(job: &Job, query: &Query) -> Option<Reckoned> {
+pub fn reckon(job: &Job, query: &HeavyQuery) -> Reckoned {
     match query {
-        Query::Certainty { part, today, set, test, draws, seed } => {
+        HeavyQuery::Certainty { part, today, set, test, draws, seed } => {
             let drawing = Drawing { draws: *draws, seed: *seed };
-            let view = job
-                .item_of(Kind::Part, *part)
-                .map(|_| certainty(job, *part, *today, set.as_ref(), test.as_ref(), drawing));
-            Some(view.map_or(Reckoned::Nothing, |view| Reckoned::Certainty(Box::new(view))))
+            let part = job.item_of(Kind::Part, *part).map(|_| *part);
+            part.map_or(Reckoned::Nothing, |part| {
+                Reckoned::Certainty(Box::new(certainty(job, part, *today, set.as_ref(), test.as_ref(), drawing)))
+            })
         }
-        Query::Undecided { today, draws, seed } => {
+        HeavyQuery::Undecided { today, draws, seed } => {
             let drawing = Drawing { draws: *draws, seed: *seed };
-            Some(Reckoned::Undecided(Box::new(undecided(job, *today, drawing))))
+            Reckoned::Undecided(Box::new(undecided(job, *today, drawing)))
         }
-        _ => None,
     }
 }

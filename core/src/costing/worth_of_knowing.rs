@@ -1,5 +1,4 @@
 use super::decision_table::DecisionTable;
-use super::draws::Stream;
 use super::guess::{Guess, Model};
 use super::input::{Dial, Setting};
 
@@ -59,9 +58,11 @@ pub(super) fn means(model: &mut Model, beside: &[Vec<f64>], dial: Dial, value: f
     model.turn(dial, value);
     let mut sums = vec![0.0; model.setting.quotes.len()];
     // Where nothing else is unsure, once is enough.
-    let times = others.first().map_or(1, |first| beside[*first].len());
-    for draw in 0..times {
-        others.iter().for_each(|guess| model.set(*guess, beside[*guess][draw]));
+    let times = if others.is_empty() { 1 } else { beside.len() };
+    for draw in beside.iter().take(times) {
+        for guess in &others {
+            model.set(*guess, draw[*guess]);
+        }
         for (sum, present) in sums.iter_mut().zip(model.presents()) {
             *sum += present;
         }
@@ -70,13 +71,16 @@ pub(super) fn means(model: &mut Model, beside: &[Vec<f64>], dial: Dial, value: f
     sums.iter().map(|sum| sum / times).collect()
 }
 
-/// Values of every guess, one from each of as many equal shares of its distribution, in an order of chance.
+/// Draws of all guesses: of each one value from each of as many equal shares of its distribution, in an order of chance.
 pub(super) fn stratified(model: &Model, draws: u32, seed: u64) -> Vec<Vec<f64>> {
     let count = draws.clamp(1, BESIDE);
-    let of = |(guess, stream): (usize, Stream)| {
+    let mut all = vec![Vec::with_capacity(model.guesses.len()); count as usize];
+    for (guess, stream) in model.streams(seed, 1).into_iter().enumerate() {
         let mut order: Vec<u32> = (0..count).collect();
         order.sort_by_key(|share| stream.bits((*share).into()));
-        order.into_iter().map(|share| model.drawn(guess, (f64::from(share) + 0.5) / f64::from(count))).collect()
-    };
-    model.streams(seed, 1).into_iter().enumerate().map(of).collect()
+        for (draw, share) in all.iter_mut().zip(order) {
+            draw.push(model.drawn(guess, (f64::from(share) + 0.5) / f64::from(count)));
+        }
+    }
+    all
 }

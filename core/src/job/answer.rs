@@ -42,7 +42,7 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             Some(View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
-        Query::Certainty { .. } | Query::Undecided { .. } => {
+        Query::Certainty | Query::Undecided => {
             Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
         }
         Query::Places => Some(View::Places(job.places_view())),

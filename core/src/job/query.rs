@@ -1,7 +1,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::vocabulary::{Route, Standing};
-use crate::costing::{PricedTest, WhatIf};
+use crate::costing::WhatIf;
 use crate::inspect::ProofQuery;
 use crate::quantity::{Day, Unit};
 use crate::record::Id;
@@ -84,39 +84,10 @@ pub enum Query {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         assembly: Option<Id>,
     },
-    /// How sure one may be of the quotes of a part, and what finding out is worth. A heavy question: answered by
-    /// [`reckon`](crate::costing::reckon).
-    Certainty {
-        /// Which part.
-        part: Id,
-        /// Which day it is, as in `cost`.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        today: Option<Day>,
-        /// Figures turned for this question alone, as in `cost`.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        set: Option<WhatIf>,
-        /// A test that may be made before choosing.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        test: Option<PricedTest>,
-        /// How often figures are drawn, from 1 to 100,000; left out, 10,000 times.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        draws: Option<u32>,
-        /// The seed they are drawn from.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        seed: Option<u32>,
-    },
-    /// The parts that are not decided, those first where a wrong choice would cost most. A heavy question, as `certainty`.
-    Undecided {
-        /// Which day it is, as in `cost`.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        today: Option<Day>,
-        /// How often figures are drawn for each part, from 1 to 100,000; left out, 1,000 times.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        draws: Option<u32>,
-        /// The seed they are drawn from.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        seed: Option<u32>,
-    },
+    /// A heavy question, refused here: [`HeavyQuery`](crate::costing::HeavyQuery) has its members.
+    Certainty,
+    /// A heavy question, refused here, as `certainty`.
+    Undecided,
     /// All places, each after the one it is within.
     Places,
     /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.

@@ -12,8 +12,8 @@ mod thumbs;
 
 use std::path::Path;
 
-use asfound_core::costing::reckon;
-use asfound_core::job::{Context, apply as carry_out, ask as answer_to, troubles};
+use asfound_core::costing::{Reckoned, reckon};
+use asfound_core::job::{Context, Query, View, apply as carry_out, ask as answer_to, troubles};
 use asfound_core::papers::{Errand, Errands, PaperWords, errands_csv, errands_html, parts_csv, parts_html};
 use asfound_core::problem::{Code, Hint, Problem};
 use asfound_core::quantity::{Day, Millis};
@@ -119,12 +119,11 @@ pub fn ask(file: &Path, word: &str, arguments: Option<&str>, device: Option<Id>)
     let opened = Opened::read(file)?;
     let (job, mut problems) = opened.job();
     let device = device.or_else(|| job.ids(Kind::Device).next()).unwrap_or(Id::from_bytes([0; 16]));
-    let view = match question::read(&job, word, arguments)? {
-        Some(query) => match reckon(&job, &query) {
-            Some(view) => as_json(&view),
-            None => as_json(&answer_to(&job, &query, device)),
-        },
-        None => as_json(&asfound_core::job::View::Nothing),
+    let view = if matches!(word, "certainty" | "undecided") {
+        as_json(&question::read(&job, word, arguments)?.map_or(Reckoned::Nothing, |query| reckon(&job, &query)))
+    } else {
+        let query: Option<Query> = question::read(&job, word, arguments)?;
+        as_json(&query.map_or(View::Nothing, |query| answer_to(&job, &query, device)))
     };
     problems.extend(opened.missing(&job));
     problems.extend(troubles(&job));

@@ -1,10 +1,15 @@
 use asfound_core::job::{Job, PartsQuery, Query};
+use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
 use super::Unreadable;
 
 /// A question by its word and its arguments; nothing when it is about a tag that no part carries.
-pub(super) fn read(job: &Job, word: &str, arguments: Option<&str>) -> Result<Option<Query>, Unreadable> {
+pub(super) fn read<T: DeserializeOwned>(
+    job: &Job,
+    word: &str,
+    arguments: Option<&str>,
+) -> Result<Option<T>, Unreadable> {
     let mut question = object(arguments)?;
     if let Some(member) = part_member(word)
         && let Some(tag) = question.remove("tag")
@@ -19,7 +24,7 @@ pub(super) fn read(job: &Job, word: &str, arguments: Option<&str>) -> Result<Opt
 
 /// Which parts a list is about.
 pub(super) fn parts(job: &Job, arguments: Option<&str>) -> Result<PartsQuery, Unreadable> {
-    match read(job, "parts", arguments)? {
+    match read::<Query>(job, "parts", arguments)? {
         Some(Query::Parts(query)) => Ok(query),
         _ => Ok(PartsQuery::default()),
     }

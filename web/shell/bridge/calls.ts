@@ -1,7 +1,7 @@
 // What crosses between the page and its workers: calls with their answers, and
 // the news that a worker tells by itself. Types only; both sides compile alone.
 
-import type { Day, EntryId, Hash, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
+import type { Day, EntryId, Hash, HeavyQuery, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
 
 /** Why something was not done, as it comes from a worker. */
 export interface Failure {
@@ -73,9 +73,6 @@ export type RecordNews =
 
 /** A list and its form. */
 export type ListKind = `${'parts' | 'to-buy' | 'to-send'}-${'csv' | 'html'}`;
-
-/** Questions that draw figures over and over; `Reckoned` answers them. */
-export type HeavyQuery = Extract<Query, { ask: 'certainty' | 'undecided' }>;
 
 /** What can be asked of the reckoning worker. It reads the job from the database by itself. */
 export type ReckonQuestion =

@@ -1,13 +1,13 @@
 // What the page knows of the record: calls, answers and news. It holds no truth.
 
-import type { Beside, HeavyQuery, JobFileMade, JobLine, ListKind, ReckonQuestion } from './calls.ts';
-import type { Command, Day, Problem, PartsQuery, Query, Reckoned, View } from './protocol.ts';
+import type { Beside, JobFileMade, JobLine, ListKind, ReckonQuestion } from './calls.ts';
+import type { Command, Day, HeavyQuery, Problem, PartsQuery, Query, Reckoned, View } from './protocol.ts';
 import type { Keeping } from './keeping.ts';
 import type { DryRun, MergeReport, Progress } from './job-file.ts';
 import type { StoreTrouble } from './trouble.ts';
 import { Office } from './office.ts';
 
-export type { Beside, HeavyQuery, JobFileMade, JobLine, ReckonQuestion } from './calls.ts';
+export type { Beside, JobFileMade, JobLine, ReckonQuestion } from './calls.ts';
 export type { Keeping } from './keeping.ts';
 export type { DryRun, MergeReport, Progress } from './job-file.ts';
 export type { StoreTrouble, TroubleCode } from './trouble.ts';

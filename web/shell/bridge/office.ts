@@ -1,12 +1,12 @@
 // The desk at work: one open job, commands on their way, and what is wrong.
 
-import type { Beside, Failure, HeavyQuery, JobFileMade, JobLine, ListKind, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
+import type { Beside, Failure, JobFileMade, JobLine, ListKind, ReckonQuestion, Recorded, RecordNews, TypedBytes } from './calls.ts';
 import type { Answer, DeskEvents, DeskWork } from './desk.ts';
 import { bringIn, type DryRun, type MergeReport, type Progress } from './job-file.ts';
 import { newId } from './id.ts';
 import { askToPersist, keeping, type Keeping } from './keeping.ts';
 import { CallFailed } from './line.ts';
-import type { Command, Day, PartsQuery, Query, Reckoned, View } from './protocol.ts';
+import type { Command, Day, HeavyQuery, PartsQuery, Query, Reckoned, View } from './protocol.ts';
 import { Reckoning } from './reckoning.ts';
 import { StoreLine } from './store-line.ts';
 import { troubleOf, type StoreTrouble } from './trouble.ts';

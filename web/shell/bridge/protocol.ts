@@ -815,7 +815,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1825,6 +1825,12 @@ export interface Overtaken {
      */
     saves: Estimate;
 }
+
+/**
+ * A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+ * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
+ */
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number };
 
 /**
  * A test that may be made before choosing: whether a quote's route will fail.

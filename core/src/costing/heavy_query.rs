@@ -1,0 +1,46 @@
+use serde::{Deserialize, Serialize};
+
+use super::priced_test::PricedTest;
+use super::what_if::WhatIf;
+use crate::quantity::Day;
+use crate::record::Id;
+
+/// A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+/// [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "ask", rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum HeavyQuery {
+    /// How sure one may be of the quotes of a part, and what finding out is worth.
+    Certainty {
+        /// Which part.
+        part: Id,
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+        /// Figures turned for this question alone, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        set: Option<WhatIf>,
+        /// A test that may be made before choosing.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        test: Option<PricedTest>,
+        /// How often figures are drawn, from 1 to 100,000; left out, 10,000 times.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        draws: Option<u32>,
+        /// The seed they are drawn from.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        seed: Option<u32>,
+    },
+    /// The parts that are not decided, those first where a wrong choice would cost most.
+    Undecided {
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+        /// How often figures are drawn for each part, from 1 to 100,000; left out, 1,000 times.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        draws: Option<u32>,
+        /// The seed they are drawn from.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        seed: Option<u32>,
+    },
+}
