@@ -28,7 +28,7 @@ import { choosing } from '../routes/choosing';
 import { sorted } from '../routes/figure-words';
 import { flips } from '../routes/flips';
 import '../routes/quote-form';
-import { ROUTES_IN_ORDER, routeWord } from '../routes/route-word';
+import { routeWord, unusedRoute } from '../routes/route-word';
 import '../routes/who-dialog';
 import { whoDecides } from '../routes/who-dialog';
 import { working } from '../routes/working';
@@ -105,7 +105,7 @@ export class PlaceDecide extends LightElement {
         <section class="decide-found"><asf-verdict .view=${inspect} most="3"></asf-verdict><asf-findings .view=${inspect} still></asf-findings><asf-measures .view=${inspect}></asf-measures></section>
         <section class="decide-routes">${this.routes(cost)}</section></div></div>
       <div class="foot decide-foot">${this.foot(inspect, cost)}</div>${this.footKeys()}
-      <asf-dialog .open=${this.quoting} .label=${words().costing.form.title} .body=${this.quoting ? html`<asf-quote-form .view=${cost} .route=${unused(cost)} @asf-put=${() => { this.quoting = false; }}></asf-quote-form>` : nothing} @asf-close=${() => { this.quoting = false; }}></asf-dialog>
+      <asf-dialog .open=${this.quoting} .label=${words().costing.form.title} .body=${this.quoting ? html`<asf-quote-form .view=${cost} .route=${unusedRoute(cost)} @asf-put=${() => { this.quoting = false; }}></asf-quote-form>` : nothing} @asf-close=${() => { this.quoting = false; }}></asf-dialog>
       <asf-dialog .open=${this.keys} .label=${say.keys} .body=${this.keyList()} @asf-close=${() => { this.keys = false; }}></asf-dialog>
       <asf-who-dialog .open=${this.asking} @asf-close=${() => { this.asking = false; }} @asf-who=${(event: CustomEvent<{ who: string }>) => { this.asking = false; void this.choose(event.detail.who); }}></asf-who-dialog>`;
   }
@@ -237,11 +237,6 @@ export class PlaceDecide extends LightElement {
       default: return false;
     }
   }
-}
-
-/** The route that the next quote is likely to be for. */
-function unused(view: CostView): (typeof ROUTES_IN_ORDER)[number] {
-  return ROUTES_IN_ORDER.find((route) => view.quotes.every((quote) => quote.route !== route)) ?? 'buy';
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-decide': PlaceDecide } }

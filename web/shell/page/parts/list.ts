@@ -68,6 +68,7 @@ export class PartsList extends LightElement {
     const say = words().parts;
     const { summary } = this.rows;
     const cells: HeadCell[] = [
+      { id: 'decide', word: words().decide.title, href: '#/decide' },
       { id: 'group', word: say.group, pressed: this.filtering },
       { id: 'select', word: this.selecting ? say.doneSelecting : say.select, pressed: this.selecting },
     ];

@@ -57,14 +57,15 @@ export class PlacePlan extends LightElement {
   /** What the job comes to: decided, open, bought. */
   private money(totals: TotalsView): TemplateResult {
     const say = words().plan;
-    const { decided, open, quoted, cash, peak, own_time, present, open_present, guessed, spent, purchases } = totals;
+    const { decided, unpriced, open, quoted, cash, peak, own_time, present, open_present, guessed, spent, purchases } = totals;
     return html`${this.overtaken(totals)}
       <asf-section .label=${say.money} .count=${say.decided(decided, decided + open)}>
         <asf-leader big .label=${say.cashDecided} .value=${money(cash)}></asf-leader>
         ${peak.minor === cash.minor ? nothing : html`<asf-leader .label=${say.peak(words().trade.surcharge.toLowerCase())} .value=${money(peak)}></asf-leader>`}
         <asf-leader big .label=${say.ownTime} .value=${hours(own_time)}></asf-leader>
         <asf-leader .label=${say.worth} .value=${moneyRound(present)}></asf-leader>
-        ${open > 0 ? html`<asf-leader .label=${say.openAt(open, quoted)} .value=${moneyRound(open_present)}></asf-leader>` : nothing}
+        ${open > 0 ? html`<asf-leader .label=${say.openAt(open, quoted)} .value=${moneyRound(open_present)}></asf-leader><asf-button class="plan-bought" icon="route" word=${words().decide.link(open)} href="#/decide"></asf-button>` : nothing}
+        ${unpriced > 0 ? html`<p class="reckoned">${say.unpriced(unpriced)}</p>` : nothing}
         ${guessed > 0 ? html`<p class="reckoned">${say.guessed(number(guessed * 100))}</p>` : nothing}
         <asf-leader .label=${html`<a href="#/bought">${say.spent(purchases.length)}</a>`} .value=${money(spent)}></asf-leader>
         <asf-button class="plan-bought" icon="add" word=${say.bought} href="#/bought?new"></asf-button></asf-section>`;

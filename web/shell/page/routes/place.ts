@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Command, CostView, QuoteCost, Route } from '../../bridge/protocol';
+import type { Command, CostView, QuoteCost } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import '../cautions/cautions';
 import { strikeOut } from '../strike-out';
@@ -30,7 +30,7 @@ import { sorted } from './figure-words';
 import { flips } from './flips';
 import './kit';
 import './quote-form';
-import { ROUTES_IN_ORDER, routeWord } from './route-word';
+import { routeWord, unusedRoute } from './route-word';
 import './who-dialog';
 import { whoDecides } from './who-dialog';
 import { working } from './working';
@@ -125,7 +125,7 @@ export class PlaceRoutes extends LightElement {
 
   private form(view: CostView): TemplateResult {
     const quote = view.quotes.find(({ id }) => id === this.editing);
-    return html`<asf-quote-form .view=${view} .quote=${quote} .route=${unused(view)} @asf-put=${this.putDown}></asf-quote-form>`;
+    return html`<asf-quote-form .view=${view} .quote=${quote} .route=${unusedRoute(view)} @asf-put=${this.putDown}></asf-quote-form>`;
   }
 
   /** What is to be changed has to be here still: it may have been struck out meanwhile. */
@@ -181,12 +181,6 @@ export class PlaceRoutes extends LightElement {
 function costWords(quote: QuoteCost): string {
   const say = words().costing;
   return [quote.cash ? say.cashOf(money(quote.cash)) : '', quote.own_time > 0 ? say.timeOf(hours(quote.own_time)) : ''].filter(Boolean).join('\n');
-}
-
-/** The first route nobody has quoted yet. */
-function unused(view: CostView): Route {
-  const likely: readonly Route[] = ['repair-here', 'buy', 'send-out', 'donor', ...ROUTES_IN_ORDER];
-  return likely.find((route) => !view.quotes.some((quote) => quote.route === route)) ?? 'buy';
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-routes': PlaceRoutes } }

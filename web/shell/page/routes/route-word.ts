@@ -1,4 +1,4 @@
-import type { Certainty, Route } from '../../bridge/protocol';
+import type { Certainty, CostView, Route } from '../../bridge/protocol';
 import { words } from '../words';
 import type { Confidence } from '../words/confidence';
 import type { RouteName } from '../words/routes';
@@ -12,6 +12,12 @@ export const ROUTES_IN_ORDER = Object.keys(names) as Route[];
 
 export function routeWord(route: Route): string {
   return words().routes.name[names[route]];
+}
+
+/** The first route nobody has quoted yet. */
+export function unusedRoute(view: CostView): Route {
+  const likely: readonly Route[] = ['repair-here', 'buy', 'send-out', 'donor', ...ROUTES_IN_ORDER];
+  return likely.find((route) => !view.quotes.some((quote) => quote.route === route)) ?? 'buy';
 }
 
 const confidences: Record<Certainty, Confidence> = { sure: 'sure', about: 'about', 'wild-guess': 'wild', starting: 'wild' };
