@@ -172,13 +172,15 @@ fn chromium_a_caution_is_read_once() -> anyhow::Result<()> {
     ensure!(violations.is_empty(), "{violations:?}");
     browser.press_words("asf-cautions", "Read and understood")?;
     browser.press_words("dialog[open]", "Keep it without a name")?;
-    browser.wait_for_text(".cautions-read", "1 caution read")?;
+    browser.wait_for_text(".cautions-read", "1\u{a0}caution read")?;
+    // What is left is the other one; it is a line of its own.
+    ensure!(browser.offers("asf-cautions", "Caution: safety-critical part")?, "the other one is gone");
     // Nor is it asked again for another part, another step, or after the app was closed.
     let visit = visit.killed_and_back()?;
     let Visit { browser, .. } = &visit;
     browser.wait_for("asf-place-judge h1")?;
     browser.go(&format!("judge/{}", ids[1]))?;
-    browser.wait_for_text(".cautions-read", "1 caution read")?;
+    browser.wait_for_text(".cautions-read", "1\u{a0}caution read")?;
     ensure!(!browser.offers("asf-cautions", "Caution: asbestos dust")?, "it is asked again");
     browser.go("cautions")?;
     browser.wait_for_text("asf-place-cautions", "Putting together")?;

@@ -132,3 +132,34 @@ fn acknowledged_once_for_the_job() {
     let job = bench.asked(json!({ "ask": "cautions", "step": "judge" }));
     assert_eq!(job["cautions"][0]["because"], json!([id(PART), id(101)]));
 }
+
+/// Break: a caution waits for somebody to say the family.
+#[test]
+fn a_name_is_enough_for_a_caution() {
+    let drum = told(&named("judge", "Brake drum, left"));
+    assert_eq!(drum, ["asbestos", "safety-parts"]);
+    assert_eq!(told(&named("refit", "Rear spring")), ["vehicle-falls", "stored-spring", "safety-parts"]);
+}
+
+/// Break: a name goes before what the user said.
+#[test]
+fn what_was_said_goes_before_the_name() {
+    let with = |change: Value| {
+        let mut hand = named("judge", "Brake drum");
+        hand.part.push(change);
+        told(&hand)
+    };
+    assert!(with(json!({ "family": "casting" })).is_empty());
+    assert_eq!(with(json!({ "safety_critical": false })), ["asbestos"]);
+}
+
+/// Break: a word of older records is taken for a family: the part would be of none, and none would be proposed.
+#[test]
+fn a_word_that_names_no_family_says_nothing() {
+    let mut bench = Bench::new();
+    bench.change(PART, json!({ "name": "Wheel bearing" }));
+    bench.change(PART, json!({ "family": "bearings" }));
+    let view = bench.asked(json!({ "ask": "inspect", "part": id(PART) }));
+    assert_eq!(view["family"], Value::Null);
+    assert_eq!(view["proposed"][0]["family"], "rolling-bearing");
+}

@@ -2,6 +2,7 @@
 
 mod bench;
 mod cautions;
+mod cautions;
 mod certainty;
 mod costing;
 mod errands;

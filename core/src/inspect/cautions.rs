@@ -8,6 +8,7 @@ use crate::job::{Job, RecordView};
 use crate::quantity::Mass;
 use crate::record::{FieldName, Id, Kind};
 use crate::tables::hazards::{Hazard, Step, TRIGGERS, Trigger};
+use crate::tables::{Family, propose};
 
 /// What can hurt whoever works on something.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -30,6 +31,25 @@ pub struct CautionView {
     pub acknowledged: Option<RecordView>,
 }
 
+/// A part with what it is taken for: where nobody said its family, what its name says; a caution too many hurts nobody.
+struct Handled {
+    id: Id,
+    family: Option<&'static Family>,
+    safety_critical: bool,
+}
+
+impl Handled {
+    fn of(job: &Job, id: Id) -> Self {
+        let nature = nature(job, id);
+        let is_said = nature.family.is_some() || nature.own.is_some();
+        let family = if is_said { nature.family } else { propose(&job.name(id)).first().copied() };
+        // What the user said of the part itself goes before.
+        let said: Option<bool> = job.item(id).and_then(|item| item.read(FieldName::SafetyCritical));
+        let by_name = !is_said && said.is_none() && family.is_some_and(|family| family.safety_critical);
+        Self { id, family, safety_critical: nature.safety_critical || by_name }
+    }
+}
+
 /// What is in hand at a step: an assembly, a part, or the whole job.
 struct InHand<'a> {
     job: &'a Job,
@@ -49,6 +69,7 @@ pub fn cautions(job: &Job, step: Step, part: Option<Id>, assembly: Option<Id>) -
         (None, None) => (job.standing_ids(Kind::Part).collect(), job.standing_ids(Kind::Assembly).collect()),
     };
     let acknowledged = acknowledged(job);
+    let parts: Vec<Handled> = parts.into_iter().map(|part| Handled::of(job, part)).collect();
     let view = |hazard: &Hazard| {
         let because = hand.because(*hazard, step, &parts, &assemblies);
         (!because.is_empty()).then(|| CautionView {
@@ -93,11 +114,11 @@ impl<'a> InHand<'a> {
     }
 
     /// Parts and assemblies that bring a hazard about.
-    fn because(&self, hazard: Hazard, step: Step, parts: &[Id], assemblies: &[Id]) -> Vec<Id> {
+    fn because(&self, hazard: Hazard, step: Step, parts: &[Handled], assemblies: &[Id]) -> Vec<Id> {
         let mut because = BTreeSet::new();
         let of_hazard = TRIGGERS.iter().filter(|trigger| trigger.hazard == hazard);
         for trigger in of_hazard.filter(|trigger| trigger.steps.contains(&step) && self.is_old_enough(trigger)) {
-            because.extend(parts.iter().filter(|part| self.is_of_part(trigger, **part)));
+            because.extend(parts.iter().filter(|part| self.is_of_part(trigger, part)).map(|part| part.id));
             if !trigger.all {
                 let named = |id: &&Id| holds_word(&self.job.name(**id).to_lowercase(), trigger.assemblies);
                 because.extend(assemblies.iter().filter(named));
@@ -110,11 +131,11 @@ impl<'a> InHand<'a> {
         trigger.until_year.is_none_or(|until| self.year.is_none_or(|year| year <= until))
     }
 
-    fn is_of_part(&self, trigger: &Trigger, part: Id) -> bool {
+    fn is_of_part(&self, trigger: &Trigger, handled: &Handled) -> bool {
+        let part = handled.id;
         let Some(item) = self.job.item(part) else { return false };
-        let nature = nature(self.job, part);
         let text = |field| item.read::<String>(field).unwrap_or_default().to_lowercase();
-        let family = nature.family.is_some_and(|family| trigger.families.contains(&family.code));
+        let family = handled.family.is_some_and(|family| trigger.families.contains(&family.code));
         let named = holds_word(&text(FieldName::Name), trigger.parts);
         let material = holds_word(&text(FieldName::Material), trigger.materials);
         let process = !trigger.processes.is_empty()
@@ -134,7 +155,7 @@ impl<'a> InHand<'a> {
         // A mass that is known to be less goes before a name that is usually heavy.
         let named = named && !(trigger.grams.is_some() && item.read::<Mass>(FieldName::Mass).is_some());
         let burnt = trigger.burnt && self.is_burnt(part);
-        family || named || material || process || heavy || burnt || (trigger.safety_critical && nature.safety_critical)
+        family || named || material || process || heavy || burnt || (trigger.safety_critical && handled.safety_critical)
     }
 
     /// What is said of what will be done with a part, in small letters: on its quotes and on itself.

@@ -1,4 +1,12 @@
+use std::sync::LazyLock;
+
 use super::families::{FAMILIES, Family};
+
+/// Each name of each family, taken apart once.
+static NAMES: LazyLock<Vec<(&Family, Vec<Vec<String>>)>> = LazyLock::new(|| {
+    let names = |family: &Family| family.names.iter().map(|name| words_of(name)).collect();
+    FAMILIES.iter().map(|family| (family, names(family))).collect()
+});
 
 /// The families that a part may be of by its name as typed, likeliest first, at most three.
 ///
@@ -16,7 +24,8 @@ use super::families::{FAMILIES, Family};
 #[must_use]
 pub fn propose(name: &str) -> Vec<&'static Family> {
     let words = words_of(name);
-    let mut fits: Vec<(usize, usize, &Family)> = FAMILIES.iter().filter_map(|family| fit(family, &words)).collect();
+    let mut fits: Vec<(usize, usize, &Family)> =
+        NAMES.iter().filter_map(|(family, names)| fit(family, names, &words)).collect();
     fits.sort_by(|a, b| (b.0, b.1).cmp(&(a.0, a.1)).then_with(|| a.2.code.cmp(b.2.code)));
     fits.into_iter().take(3).map(|(_, _, family)| family).collect()
 }
@@ -40,8 +49,8 @@ fn singular(word: &str) -> String {
 }
 
 /// Where in the name the best of a family's names ends, and how many words it has.
-fn fit<'a>(family: &'a Family, words: &[String]) -> Option<(usize, usize, &'a Family)> {
-    let ends = family.names.iter().filter_map(|name| ends_at(&words_of(name), words));
+fn fit<'a>(family: &'a Family, names: &[Vec<String>], words: &[String]) -> Option<(usize, usize, &'a Family)> {
+    let ends = names.iter().filter_map(|name| ends_at(name, words));
     ends.max().map(|(end, length)| (end, length, family))
 }
 

@@ -27,8 +27,8 @@ export class Findings extends LightElement {
     const said = answerSaid(asked) || words().judge.notAnswered;
     const value = asked.answer ? said : html`<span class="second">${said}</span>`;
     const leader = this.still ? html`<asf-leader .label=${name} .value=${value}></asf-leader>`
-      : html`<button type="button" class="leader-row finding-opens" aria-label=${`${words().judge.changeAnswer(name)}, ${said}`} @click=${() => { this.tell('asf-question', { question: asked.question }); }}>
-        <span class="leader-label">${name}</span><span class="leader-dots" aria-hidden="true"></span><span class="leader-value">${value}</span></button>`;
+      : html`<button type="button" class="leader-row finding-opens" @click=${() => { this.tell('asf-question', { question: asked.question }); }}><span
+        class="leader-label"><span class="unseen">${words().judge.changeAnswer} </span>${name}<span class="unseen">, </span></span><span class="leader-dots" aria-hidden="true"></span><span class="leader-value">${value}</span></button>`;
     return html`${leader}${this.beside(asked)}`;
   }
 
