@@ -123,6 +123,8 @@ codes! {
         NotAnAnswer,
         /// The least of a limit lies above its most.
         LimitCrossed,
+        /// Two sides that belong together were decided for different routes.
+        PairApart,
         /// A heavy question was asked where only quick ones are answered.
         HeavyQuestion,
     }

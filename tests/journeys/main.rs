@@ -6,6 +6,7 @@ mod busy;
 mod choice;
 mod complaints;
 mod costing;
+mod deciding;
 mod elsewhere;
 mod faults;
 mod handing;

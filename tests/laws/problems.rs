@@ -84,6 +84,28 @@ fn lying_in(struck: bool) -> Vec<Problem> {
     }
 }
 
+/// A left and a right drum, one of them bought, the other from a donor.
+fn pair_apart() -> Vec<Problem> {
+    use asfound_core::job::vocabulary::{Route, Side};
+    let side = |part, quote, choice, side, route| {
+        vec![
+            op(part, &Change::Kind(Kind::Part)),
+            op(part, &Change::Name("Brake drum".to_owned())),
+            op(part, &Change::Family("brake-drum".to_owned())),
+            op(part, &Change::Side(side)),
+            op(part, &Change::Chosen(record(choice))),
+            op(quote, &Change::Kind(Kind::Quote)),
+            op(quote, &Change::Of(record(part))),
+            op(quote, &Change::Route(route)),
+            op(choice, &Change::Kind(Kind::Choice)),
+            op(choice, &Change::Of(record(part))),
+            op(choice, &Change::Quote(record(quote))),
+            op(choice, &Change::Route(route)),
+        ]
+    };
+    written(&[&side(1, 2, 3, Side::Left, Route::Buy), &side(4, 5, 6, Side::Right, Route::Donor)])
+}
+
 /// How each code arises; `None` where the core alone cannot raise it, with who does.
 fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
     let named = |text: &str| op(1, &Change::Name(text.to_owned()));
@@ -128,6 +150,7 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
             let changes = vec![Change::Least(2), Change::Most(1)];
             refused(|_| Command::Create { id: record(98), kind: Kind::Limit, changes: changes.clone() })
         }
+        Code::PairApart => pair_apart(),
         Code::HeavyQuestion => match ask(&Job::new(), &Query::Undecided, record(1)) {
             View::Refused(problem) => vec![problem],
             _ => Vec::new(),

@@ -2,7 +2,6 @@
 
 mod bench;
 mod cautions;
-mod cautions;
 mod certainty;
 mod costing;
 mod errands;

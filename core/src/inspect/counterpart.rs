@@ -1,3 +1,5 @@
+use std::collections::BTreeMap;
+
 use crate::job::Job;
 use crate::job::vocabulary::Side;
 use crate::record::{FieldName, Id, Item, Kind};
@@ -42,6 +44,29 @@ const fn other(side: Side) -> Side {
         Side::Left => Side::Right,
         Side::Right => Side::Left,
     }
+}
+
+/// Parts of one side with their order of removal.
+type InOrder = Vec<(i64, Id)>;
+
+/// Parts of both sides that belong together by name and assembly: left with right, in order of id of the first.
+#[must_use]
+pub(crate) fn couples(job: &Job) -> Vec<(Id, Id)> {
+    let mut sides: BTreeMap<(String, String), [InOrder; 2]> = BTreeMap::new();
+    for (id, item) in job.standing_ids(Kind::Part).filter_map(|id| Some((id, job.item(id)?))) {
+        let name = bare_name(&item.read::<String>(FieldName::Name).unwrap_or_default());
+        let Some(side) = job.side_of_part(item).filter(|_| !name.is_empty()) else { continue };
+        let both = sides.entry((name, assembly_name(job, item))).or_default();
+        both[usize::from(side == Side::Right)].push((item.read(FieldName::Order).unwrap_or(i64::MAX), id));
+    }
+    let mut couples: Vec<(Id, Id)> = Vec::new();
+    for [mut left, mut right] in sides.into_values() {
+        left.sort_unstable();
+        right.sort_unstable();
+        couples.extend(left.into_iter().zip(right).map(|((_, left), (_, right))| (left, right)));
+    }
+    couples.sort_unstable();
+    couples
 }
 
 /// A name in small letters without the words for a side.

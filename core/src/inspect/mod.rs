@@ -18,6 +18,7 @@ mod view;
 
 pub use cautions::{CautionView, CautionsView, caution_codes, cautions};
 pub use counterpart::counterpart;
+pub(crate) use counterpart::couples;
 pub use limits::{Against, Limits, Use, Wear, WearStands, after_cut, against, wear};
 pub use nature::{Nature, nature, nature_of};
 pub use proof::{Bounds, DEFAULT_RULE, Proof, Proved, Rule, chance, prove, worst};

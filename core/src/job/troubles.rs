@@ -7,6 +7,7 @@ use super::history::is_settled;
 use super::vocabulary::Route;
 use super::whole::Job;
 use crate::costing;
+use crate::inspect;
 use crate::problem::{Code, Hint, Problem};
 use crate::quantity::{Currency, Money};
 use crate::record::{Fault, FieldName, Id, Item, Kind};
@@ -23,6 +24,7 @@ pub fn troubles(job: &Job) -> Vec<Problem> {
     problems.extend(circles(job, Kind::Quote, FieldName::Fallback));
     problems.extend(stale_choices(job));
     problems.extend(odd_quotes(job));
+    problems.extend(pairs_apart(job));
     if job.ids(Kind::Job).count() > 1 {
         problems.push(Problem::error(Code::OtherJob).with(job.ids(Kind::Job).collect()));
     }
@@ -160,6 +162,23 @@ fn stale_choices(job: &Job) -> Vec<Problem> {
         })
     });
     stale.collect()
+}
+
+/// Both sides of an axle that were decided for different routes.
+fn pairs_apart(job: &Job) -> Vec<Problem> {
+    // Nothing is chosen in most jobs for long: then there is nothing to look through.
+    if job.ids(Kind::Choice).next().is_none() {
+        return Vec::new();
+    }
+    let apart = inspect::couples(job).into_iter().filter_map(|(left, right)| {
+        let (one, other) = (job.route_of(left)?, job.route_of(right)?);
+        let is_pair = inspect::nature(job, left).pair || inspect::nature(job, right).pair;
+        (is_pair && one != other).then(|| {
+            let problem = Problem::warning(Code::PairApart).at(left).with(vec![right]).hint(Hint::ChooseAgain);
+            problem.value("left", one.word()).value("right", other.word())
+        })
+    });
+    apart.collect()
 }
 
 /// Prices in a currency that nothing can be added to, and quotes that say no route.

@@ -2,8 +2,11 @@ use std::sync::LazyLock;
 
 use super::families::{FAMILIES, Family};
 
+/// A family with the words of each of its names.
+type Named = (&'static Family, Vec<Vec<String>>);
+
 /// Each name of each family, taken apart once.
-static NAMES: LazyLock<Vec<(&Family, Vec<Vec<String>>)>> = LazyLock::new(|| {
+static NAMES: LazyLock<Vec<Named>> = LazyLock::new(|| {
     let names = |family: &Family| family.names.iter().map(|name| words_of(name)).collect();
     FAMILIES.iter().map(|family| (family, names(family))).collect()
 });

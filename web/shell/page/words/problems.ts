@@ -43,6 +43,7 @@ const happened: Record<Code, Sentence> = {
   'other-job': () => 'The file holds another job.',
   'heavy-question': () => 'This takes too long to be worked out while you record.',
   'not-an-answer': () => 'That is not one of the answers to this question.',
+  'pair-apart': () => 'Both sides of an axle are decided for different routes.',
   'limit-crossed': () => 'The least of the limit is more than its most.',
 };
 
@@ -60,6 +61,7 @@ const safe: Partial<Record<Code, string>> = {
   'blob-missing': 'Its entry, marks and words are here.',
   'entries-missing': 'Everything that arrived is kept.',
   'choice-stale': 'The decision stays in the history.',
+  'pair-apart': 'Both decisions stand.',
 };
 
 const hints: Record<Hint, string> = {
