@@ -2,13 +2,15 @@
 #![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
 use asfound_core::costing::{HeavyQuery, PricedTest, reckon};
+use asfound_core::inspect::{ProofQuery, Surface};
 use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Triage};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask};
-use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money};
+use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::record::{Hash, Id, Kind, Replica};
+use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "b46eeee679dba04bc78e148e668af761ee8315e50de6859668d18dedb029c0a4";
+pub const HASH: &str = "1387fd8fef467cdbd0db000c05f813451266109c882d5930b482bac8a8486e06";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -116,15 +118,33 @@ fn queries() -> Vec<Query> {
         parts("", Group::Place),
         parts("hub", Group::Route),
         Query::Certainty,
+        Query::Proof(proof()),
     ];
     for part in PARTS.map(id) {
         queries.extend([
             Query::Cost { part, today: None, set: None },
+            Query::Inspect { part },
+            Query::Cautions { step: Step::TakeApart, part: Some(part), assembly: None },
             Query::Part { part },
             Query::History { id: part },
         ]);
     }
     queries
+}
+
+/// Repeats with few degrees of freedom near a limit: the quantiles of Student's t are in it.
+fn proof() -> ProofQuery {
+    let typed = |texts: &[&str]| texts.iter().map(|text| (*text).to_owned()).collect();
+    let places = vec![typed(&["31.718", "31.722", "31.727"]), typed(&["1.2495 in", "1.2492 in"])];
+    ProofQuery {
+        resolution: Some("0.01".to_owned()),
+        uncertainty: Some("0.004".to_owned()),
+        zero_error: Some("-0.002".to_owned()),
+        least: Some("31.720".to_owned()),
+        as_new: Some("31.75".to_owned()),
+        surface: Some(Surface::Journal),
+        ..ProofQuery::of(Unit::Millimetre, places)
+    }
 }
 
 fn heavy_queries() -> impl Iterator<Item = HeavyQuery> {

@@ -80,7 +80,7 @@ fn the_most_consequential_comes_first() {
     bench.quote(1040, 104, "buy", 900_00, json!([{ "cash_certainty": "wild-guess" }]));
     bench.change(105, judged.clone());
     bench.change(106, judged);
-    bench.change(106, json!({ "single_use": true }));
+    bench.change(106, json!({ "missing_from_start": true }));
     bench.quote(1060, 106, "use-again", 0, json!([]));
     bench.change(108, json!({ "off": false }));
     bench.quote(4, PART, "buy", 1_00, json!([]));

@@ -279,7 +279,7 @@ fn what_cannot_be_bought_is_not_given_up() {
     assert_eq!(why(&inspected(&bench, PART), "send-out"), "judged-scrap");
     bench.change(PART, json!({ "cannot_be_bought": true }));
     let view = inspected(&bench, PART);
-    assert_eq!((&why(&view, "send-out"), &why(&view, "use-again")), (&Value::Null, &json!("needs-rework")));
+    assert_eq!((&why(&view, "send-out"), &why(&view, "use-again")), (&Value::Null, &json!("judged-scrap")));
 }
 
 /// An answer that its question does not have is refused, and nothing of it is kept.

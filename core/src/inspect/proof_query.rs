@@ -58,6 +58,30 @@ pub struct ProofQuery {
     pub cut: Option<String>,
 }
 
+impl ProofQuery {
+    /// Readings of which nothing else is said.
+    #[must_use]
+    pub const fn of(unit: Unit, places: Vec<Vec<String>>) -> Self {
+        Self {
+            unit,
+            places,
+            resolution: None,
+            uncertainty: None,
+            coverage: None,
+            zero_error: None,
+            least: None,
+            most: None,
+            machining_least: None,
+            machining_most: None,
+            as_new: None,
+            rule: None,
+            surface: None,
+            steps: None,
+            cut: None,
+        }
+    }
+}
+
 /// What readings prove. All amounts are in the base unit: nanometres, millinewtons, a count.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]

@@ -2,11 +2,11 @@ use std::sync::LazyLock;
 
 use super::families::{FAMILIES, Family};
 
-/// A family with the words of each of its names.
-type Named = (&'static Family, Vec<Vec<String>>);
+/// A name in its words.
+type Name = Vec<String>;
 
 /// Each name of each family, taken apart once.
-static NAMES: LazyLock<Vec<Named>> = LazyLock::new(|| {
+static NAMES: LazyLock<Vec<(&Family, Vec<Name>)>> = LazyLock::new(|| {
     let names = |family: &Family| family.names.iter().map(|name| words_of(name)).collect();
     FAMILIES.iter().map(|family| (family, names(family))).collect()
 });
@@ -52,7 +52,7 @@ fn singular(word: &str) -> String {
 }
 
 /// Where in the name the best of a family's names ends, and how many words it has.
-fn fit<'a>(family: &'a Family, names: &[Vec<String>], words: &[String]) -> Option<(usize, usize, &'a Family)> {
+fn fit<'a>(family: &'a Family, names: &[Name], words: &[String]) -> Option<(usize, usize, &'a Family)> {
     let ends = names.iter().filter_map(|name| ends_at(name, words));
     ends.max().map(|(end, length)| (end, length, family))
 }

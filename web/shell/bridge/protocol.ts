@@ -3121,7 +3121,7 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "heavy-question";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question";
 
 /**
  * What would help; each has its sentence at the edge.

@@ -19,7 +19,7 @@ export class CautionPlate extends LightElement {
   override render(): TemplateResult | typeof nothing {
     const unread = (this.live.view?.cautions ?? []).filter(({ acknowledged }) => !acknowledged).length;
     if (unread === 0 || !this.assembly) return nothing;
-    return html`<a class="td-plate caution-plate" href=${`#/before/${this.assembly}`}><asf-icon name="caution"></asf-icon><span>${words().cautions.open(unread)}</span></a>`;
+    return html`<a class="td-caution" href=${`#/before/${this.assembly}`}><asf-icon name="caution"></asf-icon><span>${words().cautions.open(unread)}</span></a>`;
   }
 }
 
