@@ -113,7 +113,7 @@ export class PlaceDecide extends LightElement {
   private bar({ line }: PartView): TemplateResult {
     const tag = html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>`;
     const side = line.side ? html`<asf-side side=${line.side} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing;
-    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${[line.assembly_name, ...line.place].filter(Boolean).join(' · ')} .tag=${tag} .side=${side} back="#/parts" .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${html`${line.side ? html`<b class="decide-side">${words().sides[line.side]} · </b>` : nothing}${[line.assembly_name, ...line.place].filter(Boolean).join(' · ')}`} .tag=${tag} .side=${side} back="#/parts" .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private where(all: readonly UndecidedPart[]): TemplateResult {
@@ -122,7 +122,7 @@ export class PlaceDecide extends LightElement {
     const row = all[at];
     const stake = row && row.regret.minor >= 1 ? say.stake(moneyRound(row.regret)) : row?.waits ? say.waits[row.waits] : say.noStake;
     return html`<div class="decide-where"><p><b>${row ? say.of(at + 1, all.length) : say.gone.first}</b> <span class="second">${row ? `${say.first}; ${stake}` : say.gone.then}</span></p>
-      <span class="decide-turn"><asf-button icon="back" word=${say.before} key="←" @click=${() => { this.turn(-1); }}></asf-button><asf-button icon="next" word=${say.next} key="→" @click=${() => { this.turn(1); }}></asf-button></span></div>`;
+      <span class="decide-turn"><asf-button compact icon="back" word=${say.before} key="←" @click=${() => { this.turn(-1); }}></asf-button><asf-button compact icon="next" word=${say.next} key="→" @click=${() => { this.turn(1); }}></asf-button></span></div>`;
   }
 
   private notes({ notes }: PartView): TemplateResult | typeof nothing {

@@ -80,7 +80,7 @@ export class Measures extends LightElement {
     if (!told || !allows) return nothing;
     const icon = allows === 'scrap' ? 'proved-bad' : allows === 'not-proved' ? 'not-proved' : 'proved';
     const settle = settlingSaid(measure);
-    return html`<div class="measure-proof"><asf-icon name=${icon} size="28"></asf-icon><p class="reckoned"><b>${told.verdict}</b> ${told.rest}${settle ? ` ${settle}: ${words().measures.settle.why}.` : ''}</p></div>`;
+    return html`<div class="measure-proof"><asf-icon name=${icon} size="28"></asf-icon><p class="reckoned"><b>${told.verdict}</b> ${told.rest}${settle ? ` ${settle}: ${words().measures.settle.why}.` : measure.settling ? ` ${words().measures.settle.none}` : ''}</p></div>`;
   }
 
   private readings(measure: MeasureView): TemplateResult {
@@ -89,8 +89,8 @@ export class Measures extends LightElement {
       const limit = measure.source === undefined ? '' : this.limitSaid(measure);
       return html`<p class="second">${[say.none, limit].filter(Boolean).join(' · ')}</p>`;
     }
-    return html`<ul class="findings measure-list">${measure.readings.map((reading) => html`<li>${this.reading(measure, reading)}</li>`)}
-      ${measure.other_side.map(({ spot, measured }) => html`<li><p class="second finding-beside">${say.otherSide([words().judge.otherWord, spot].filter(Boolean).join(', '), said(measured.value, measure.dimension, this.units))}</p></li>`)}</ul>`;
+    return html`<details class="quote-fold measure-fold"><summary>${say.readings(measure.readings.length)}</summary><ul class="findings measure-list">${measure.readings.map((reading) => html`<li>${this.reading(measure, reading)}</li>`)}
+      ${measure.other_side.map(({ spot, measured }) => html`<li><p class="second finding-beside">${say.otherSide([words().judge.otherWord, spot].filter(Boolean).join(', '), said(measured.value, measure.dimension, this.units))}</p></li>`)}</ul></details>`;
   }
 
   private reading(measure: MeasureView, record: RecordView): TemplateResult {

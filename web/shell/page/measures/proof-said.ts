@@ -20,11 +20,16 @@ export function proofSaid(measure: MeasureView, units: Units): { verdict: string
   const wear = against.wear;
   const page = measure.limit?.values.text ?? '';
   const rest = [
-    chance === undefined ? say.unknownInstrument : say.chance(ofHundred(chance)), say.worst(measure.places.length, amount(place.measured.expanded)), say.repeats(place.measured.count),
+    chance === undefined ? say.unknownInstrument : say.chance(ofHundred(chance)), say.worst(measure.places.length, amount(twoFigures(place.measured.expanded))), say.repeats(place.measured.count),
     wear && (wear.stands === 'unworn' ? say.unworn : say.wear(ofHundred(wear.share))), against.most_cut !== undefined && against.allows === 'may-be-cut' && say.cut(amount(against.most_cut)),
     proof && say.rule[proof.rule], measure.source && say.limitFrom(say.sources[measure.source], page),
   ];
   return { verdict: say.sentence[against.allows], rest: rest.filter(Boolean).join(' ') };
+}
+
+/** An uncertainty is told to two figures (GUM 7.2.6). */
+export function twoFigures(amount: number): number {
+  return Number(amount.toPrecision(2));
 }
 
 /** What would settle a measure that proves nothing: what to do, as on a button; nothing where nothing does. */
