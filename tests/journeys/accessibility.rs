@@ -50,6 +50,7 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
     ];
     places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
     let judged = id("judged");
+    places.push(format!("decide/{judged}"));
     places.extend(["lining", "result", "own"].map(|at| format!("judge/{judged}?at={at}")));
     every_place_is_looked_at(browser, &places)?;
     Ok((visit, places))

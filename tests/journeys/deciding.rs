@@ -58,7 +58,7 @@ fn chromium_all_open_parts_are_decided_by_keys() -> anyhow::Result<()> {
     let ids = furnished(browser)?;
     browser.go("decide")?;
     browser.wait_for(&format!("{PLACE} .decide-columns"))?;
-    browser.wait_for_text(PLACE, "of 5 open")?;
+    browser.wait_for_text(PLACE, "of\u{a0}5 open")?;
     // Most at stake first: the two dear ways that are close to one another.
     ensure!(in_hand(browser)? == "0011", "{} comes first", in_hand(browser)?);
     // The first decision asks for a name; it is not asked again.
@@ -73,7 +73,7 @@ fn chromium_all_open_parts_are_decided_by_keys() -> anyhow::Result<()> {
     browser.type_text("z")?;
     browser.wait_for_js(&format!("document.querySelector('{PLACE} asf-tag')?.number === '0011'"), SOON)?;
     ensure!(part(browser, &ids[0])?["standing"] != "decided", "it was not taken back");
-    browser.wait_for_text(PLACE, "of 5 open")?;
+    browser.wait_for_text(PLACE, "of\u{a0}5 open")?;
     browser.press(Key::Enter)?;
     wait_past(browser, "0011")?;
     for _ in 0..8 {
@@ -84,7 +84,7 @@ fn chromium_all_open_parts_are_decided_by_keys() -> anyhow::Result<()> {
         if tag == "0016" {
             // No quote yet: one is put down, by keys too.
             browser.type_text("a")?;
-            browser.wait_for("dialog[open] input.field-figure")?;
+            browser.wait_for_js("document.activeElement?.matches('dialog[open] input.field-figure')", SOON)?;
             browser.type_text("14")?;
             browser.press(Key::Enter)?;
             browser.wait_until_gone("dialog[open]")?;
@@ -132,7 +132,7 @@ fn chromium_a_reading_is_proved() -> anyhow::Result<()> {
     browser.write_into("dialog[open]", "Read off", "two thirty")?;
     browser.press_words("dialog[open]", "Put it down")?;
     browser.wait_for_text("dialog[open]", "That is not a figure.")?;
-    browser.write_into("dialog[open]", "Read off", "230.10")?;
+    browser.replace_in("dialog[open] asf-field:first-of-type input", "230.10")?;
     browser.run_js(
         "const pick = document.querySelector('dialog[open] select'); pick.value = 'bore-gauge'; pick.dispatchEvent(new Event('change', { bubbles: true }))",
         vec![],

@@ -40,7 +40,7 @@ import '../styles/routes.css';
 import '../styles/sheet.css';
 import { today } from '../today';
 import { words } from '../words';
-import { money, moneyRound } from '../words/format';
+import { minorDigits, money, moneyRound } from '../words/format';
 import { Queue } from './queue';
 
 /** The undecided one after another, most at stake first: photos, what was found and proved, routes; by keyboard alone on a desk. */
@@ -113,14 +113,14 @@ export class PlaceDecide extends LightElement {
   private bar({ line }: PartView): TemplateResult {
     const tag = html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>`;
     const side = line.side ? html`<asf-side side=${line.side} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing;
-    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${html`${line.side ? html`<b class="decide-side">${words().sides[line.side]} · </b>` : nothing}${[line.assembly_name, ...line.place].filter(Boolean).join(' · ')}`} .tag=${tag} .side=${side} back="#/parts" .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${html`${line.side ? html`<b class="decide-side">${words().sides[line.side]} · </b>` : nothing}${line.assembly_name}<span class="decide-place">${line.place.map((one) => ` · ${one}`)}</span>`} .tag=${tag} .side=${side} back="#/parts" .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private where(all: readonly UndecidedPart[]): TemplateResult {
     const say = words().decide;
     const at = all.findIndex(({ part }) => part === this.partId);
     const row = all[at];
-    const stake = row && row.regret.minor >= 1 ? say.stake(moneyRound(row.regret)) : row?.waits ? say.waits[row.waits] : say.noStake;
+    const stake = row && isMuch(row) ? say.stake(moneyRound(row.regret)) : row?.waits ? say.waits[row.waits] : say.noStake;
     return html`<div class="decide-where"><p><b>${row ? say.of(at + 1, all.length) : say.gone.first}</b> <span class="second">${row ? `${say.first}; ${stake}` : say.gone.then}</span></p>
       <span class="decide-turn"><asf-button compact icon="back" word=${say.before} key="←" @click=${() => { this.turn(-1); }}></asf-button><asf-button compact icon="next" word=${say.next} key="→" @click=${() => { this.turn(1); }}></asf-button></span></div>`;
   }
@@ -146,7 +146,7 @@ export class PlaceDecide extends LightElement {
     const unproved = inspect.measures.find(({ settling }) => settling);
     const settle = unproved && settlingSaid(unproved);
     const row = this.queue.parts.find(({ part }) => part === this.partId);
-    const worth = row && row.regret.minor >= 1 ? say.worth(moneyRound(row.regret)) : '';
+    const worth = row && isMuch(row) ? say.worth(moneyRound(row.regret)) : '';
     const both = inspect.pair && inspect.other_side !== undefined && inspect.other_side.standing !== 'decided';
     const verb = picked ? (both ? say.chooseBoth(routeWord(picked.route)) : say.choose(routeWord(picked.route))) : say.addQuote;
     const cost_ = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? money(picked.cash) : '') : '';
@@ -237,6 +237,11 @@ export class PlaceDecide extends LightElement {
       default: return false;
     }
   }
+}
+
+/** Whether anything worth telling is at stake: a whole unit of the currency. */
+function isMuch({ regret }: UndecidedPart): boolean {
+  return regret.minor >= 10 ** minorDigits(regret.currency);
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-decide': PlaceDecide } }

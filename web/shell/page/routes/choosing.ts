@@ -1,5 +1,6 @@
 import { desk, newId } from '../../bridge/desk';
 import type { Change, Command, CostView, Id, QuoteCost, Values } from '../../bridge/protocol';
+import { carryOut } from '../carry-out';
 import { today } from '../today';
 
 /** What of a quote is the other side's own. */
@@ -7,19 +8,17 @@ const ITS_OWN = new Set<string>(['kind', 'struck', 'done', 'of', 'fallback'] sat
 
 /**
  * The decision for a quote, and with it for the parts that are decided together: each for its own quote on the same route, else
- * for the same figures once more. Who is decided already stays so. `sides` says how many parts are decided.
+ * for the same figures, which are put down for it first: a decision is for a quote that is there. Who is decided already stays
+ * so. `sides` says how many parts are decided.
  */
 export async function choosing(view: CostView, quote: QuoteCost, who: string): Promise<{ command: Command; sides: number }> {
   const commands: Command[] = [choose(quote.id, view.part, who)];
-  let sides = 1;
   for (const part of await openTogether(view.part)) {
     const cost = await desk.ask({ ask: 'cost', part, today: today() });
-    if (cost.view !== 'cost') continue;
-    const more = decidedToo(cost, quote, who);
-    sides += more.length > 0 ? 1 : 0;
-    commands.push(...more);
+    const too = cost.view === 'cost' ? await quoteToo(cost, quote) : undefined;
+    if (too) commands.push(choose(too, part, who));
   }
-  return { command: commands.length === 1 && commands[0] ? commands[0] : { do: 'all', commands }, sides };
+  return { command: commands.length === 1 && commands[0] ? commands[0] : { do: 'all', commands }, sides: commands.length };
 }
 
 /** The other sides that wait for a decision. */
@@ -29,15 +28,17 @@ export async function openTogether(part: Id): Promise<Id[]> {
   return view.together.filter((id) => view.other_side?.id === id && view.other_side.standing !== 'decided');
 }
 
-function decidedToo(cost: CostView, quote: QuoteCost, who: string): Command[] {
+/** The quote of the other side on the same route, put down where there is none; nothing where it may not be chosen. */
+async function quoteToo(cost: CostView, quote: QuoteCost): Promise<Id | undefined> {
   const same = cost.quotes.filter(({ route, allowed }) => allowed && route === quote.route);
   const own = same.find(({ id }) => id === quote.id) ?? same.find(({ from }) => from === quote.from) ?? same[0];
-  if (own) return [choose(own.id, cost.part, who)];
+  if (own) return own.id;
   // A kit covers what it covers: the other side is not put into it.
-  if (quote.route === 'kit' || cost.quotes.some(({ route }) => route === quote.route)) return [];
+  if (quote.route === 'kit' || cost.quotes.some(({ route }) => route === quote.route)) return undefined;
   const id = newId();
   const figures = Object.entries(quote.record.values).filter(([field]) => !ITS_OWN.has(field)).map(([field, value]) => ({ [field]: value } as Change));
-  return [{ do: 'create', id, kind: 'quote', changes: [{ of: cost.part }, ...figures] }, choose(id, cost.part, who)];
+  const { ok } = await carryOut({ do: 'create', id, kind: 'quote', changes: [{ of: cost.part }, ...figures] });
+  return ok ? id : undefined;
 }
 
 function choose(quote: Id, part: Id, who: string): Command {

@@ -38,6 +38,13 @@ export class QuoteForm extends LightElement {
     this.draft = draftKept(this.key) ?? (this.quote ? draftOf(this.quote, this.view.currency) : emptyDraft(this.route, this.view.currency));
   }
 
+  /** On a desk the price is typed at once; on a phone no keyboard lies over the routes. */
+  protected override firstUpdated(changed: PropertyValues<this>): void {
+    super.firstUpdated(changed);
+    if (!matchMedia('(min-width: 62.5em)').matches) return;
+    void this.updateComplete.then(() => { requestAnimationFrame(() => { this.querySelector<HTMLInputElement>('input.field-figure')?.focus(); }); });
+  }
+
   override render(): TemplateResult {
     const say = words().costing.form;
     const { draft, starting } = this;
