@@ -1,5 +1,7 @@
 //! Every hazard arises by what is in hand, and not without it.
 
+use asfound_core::job::PartsQuery;
+use asfound_core::papers::{Errand, PaperWords, Thumbs, errands_csv, errands_html};
 use asfound_core::tables::hazards::{Hazard, TRIGGERS};
 use serde_json::{Value, json};
 
@@ -162,4 +164,27 @@ fn a_word_that_names_no_family_says_nothing() {
     let view = bench.asked(json!({ "ask": "inspect", "part": id(PART) }));
     assert_eq!(view["family"], Value::Null);
     assert_eq!(view["proposed"][0]["family"], "rolling-bearing");
+}
+
+/// What goes out of the house carries the cautions that concern whoever gets it, in each form of the list.
+/// Break: in `Errands::of` leave the cautions out.
+#[test]
+fn whoever_gets_it_is_told() {
+    let mut bench = Bench::new();
+    bench.change(PART, json!({ "family": "damper" }));
+    let list = |bench: &Bench, errand| {
+        let words = PaperWords::default();
+        let query = PartsQuery::default();
+        let csv = errands_csv(&bench.job, errand, &query, None, &words);
+        let html = errands_html(&bench.job, errand, &query, None, &Thumbs::new(), &words);
+        [csv, html].map(|paper| paper.contains(words.cautions.pressurised.as_str()))
+    };
+    bench.quote(20, PART, "send-out", 45, json!([]));
+    assert_eq!(list(&bench, Errand::Send), [false, false]);
+    bench.done(json!({ "do": "choose", "id": id(21), "quote": id(20) }));
+    assert_eq!(list(&bench, Errand::Send), [true, true]);
+    // What is bought carries none: it is not the old part that travels.
+    bench.quote(22, PART, "exchange", 60, json!([]));
+    bench.done(json!({ "do": "choose", "id": id(23), "quote": id(22) }));
+    assert_eq!(list(&bench, Errand::Buy), [false, false]);
 }

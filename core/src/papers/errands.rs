@@ -1,6 +1,7 @@
 use std::collections::BTreeMap;
 
 use super::list::{Mark, NowSums, PartsList, Row};
+use crate::inspect;
 use crate::job::vocabulary::Route;
 use crate::job::{Group as Grouping, Job, PartsQuery};
 use crate::quantity::Day;
@@ -75,7 +76,8 @@ impl Errands {
                 group.sums.add(now);
                 sums.add(now);
             }
-            group.rows.push(row);
+            let cautions = if errand == Errand::Send { inspect::caution_codes(job, row.id) } else { Vec::new() };
+            group.rows.push(Row { cautions, ..row });
         }
         Self { groups: groups.into_values().collect(), sums, undecided }
     }

@@ -10,7 +10,7 @@ use crate::job::{Job, PartsQuery};
 use crate::quantity::Day;
 
 /// How many columns there are.
-const COLUMNS: usize = 27;
+const COLUMNS: usize = 28;
 /// Where the prices begin.
 const PRICES: usize = 14;
 
@@ -75,6 +75,7 @@ fn heads(words: &PaperWords, units: Units) -> [String; COLUMNS] {
         &columns.wait,
         &columns.valid_until,
         &columns.photo_files,
+        &columns.cautions,
     ];
     heads.map(|head| harmless(head))
 }
@@ -114,7 +115,13 @@ fn cells(group: &Group, row: &Row, words: &PaperWords, units: Units) -> [String;
         now.and_then(|now| now.wait).map(|days| days.to_string()).unwrap_or_default(),
         now.and_then(|now| now.valid_until).map(|day| day.to_string()).unwrap_or_default(),
         photo_files.join(" "),
+        cautions(row, words).join("; "),
     ]
+}
+
+/// What can hurt whoever gets it, in words.
+pub(super) fn cautions<'a>(row: &Row, words: &'a PaperWords) -> Vec<&'a str> {
+    row.cautions.iter().filter_map(|hazard| words.caution(*hazard)).collect()
 }
 
 /// What was remarked on the quote, then on the part.

@@ -1,7 +1,7 @@
 use std::fmt::Write;
 
 use super::errands::{Errand, Errands, Group};
-use super::errands_csv::{remarks, undecided};
+use super::errands_csv::{cautions, remarks, undecided};
 use super::list::{NowSums, Row};
 use super::parts_html::{Thumbs, closing, conditions, counted, escaped, opening, photo, priced};
 use super::tag_drawing::tag_drawing;
@@ -119,6 +119,10 @@ impl Sheet<'_> {
         );
         for note in remarks(row) {
             let _ = write!(html, "<div class=\"note\">{}</div>", escaped(&note));
+        }
+        for caution in cautions(row, self.words) {
+            let head = escaped(&self.words.cautions.caution);
+            let _ = write!(html, "<div class=\"note\"><strong>{head}:</strong> {}</div>", escaped(caution));
         }
         html
     }

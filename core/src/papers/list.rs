@@ -5,6 +5,7 @@ use crate::job::vocabulary::{Route, Side, Standing};
 use crate::job::{Job, NoteView, PartView, PartsGroup, PartsQuery, PhotoView, Values};
 use crate::quantity::{Currency, Day, Mass, Minutes, Money};
 use crate::record::{FieldName, Hash, Id};
+use crate::tables::hazards::Hazard;
 
 /// The rows and sums of a parts list: what every paper of it shows, so that papers agree.
 #[derive(Debug, Clone, PartialEq)]
@@ -58,6 +59,8 @@ pub struct Row {
     pub notes: Vec<String>,
     /// Its photos in order, by hash, with their media types.
     pub photos: Vec<(Hash, String)>,
+    /// What can hurt whoever gets it to work on; filled where it is sent out.
+    pub cautions: Vec<Hazard>,
 }
 
 impl Row {
@@ -230,6 +233,7 @@ fn row(job: &Job, part: PartView, today: Option<Day>) -> Row {
         marks: marks(values, part.line.struck),
         notes: notes(values, &part.notes),
         photos: photos(&part.photos),
+        cautions: Vec::new(),
         name: part.line.name,
         assembly: part.line.assembly_name,
         place: part.line.place,

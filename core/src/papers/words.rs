@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::Mark;
 use crate::job::vocabulary::{Route, Side, Standing};
+use crate::tables::hazards::Hazard;
 
 macro_rules! words {
     ($(#[$meta:meta])* $name:ident { $($(#[$doc:meta])* $member:ident: $text:expr,)* }) => {
@@ -38,8 +39,38 @@ pub struct PaperWords {
     pub marks: MarkWords,
     /// What prices are for.
     pub prices: PriceWords,
+    /// What can hurt whoever gets a part to work on.
+    pub cautions: CautionWords,
     /// What only the page says.
     pub page: PageWords,
+}
+
+words! {
+    /// What can hurt whoever gets a part to work on, in a line each.
+    CautionWords {
+        /// Before them all.
+        caution: "Caution",
+        /// Asbestos.
+        asbestos: "old linings and gaskets may hold asbestos: wet, no air line, sealed bag",
+        /// Dust.
+        dust: "old paint and body solder may hold lead: extraction, respirator, no silica sand",
+        /// Burnt rubber.
+        burnt_rubber: "burnt fluoro-rubber may leave acid: gloves",
+        /// Pressure.
+        pressurised: "may be under pressure: not to be heated, cut or coated in an oven",
+        /// Safety.
+        safety_parts: "safety-critical: to be crack tested, no welding, competent inspection before the road",
+        /// Embrittlement.
+        embrittlement: "hard steel: say by which standard it is baked after acid or plating",
+        /// Fume.
+        metal_fume: "zinc or cadmium: toxic fume when heated or welded",
+        /// Tanks.
+        tanks: "an empty tank explodes: purge before any heat",
+        /// Air and diesel.
+        injection: "pistons leave with force under air; spray goes through the skin",
+        /// Radium.
+        radium: "luminous paint may hold radium: not to be opened or scraped",
+    }
 }
 
 words! {
@@ -47,6 +78,8 @@ words! {
     Columns {
         /// Number on the tag.
         tag: "tag",
+        /// What can hurt whoever gets it.
+        cautions: "caution",
         /// Name.
         name: "name",
         /// Pieces.
@@ -285,6 +318,24 @@ The name of each photo and chunk is the BLAKE3 hash of its bytes: a damaged one 
 ";
 
 impl PaperWords {
+    /// What a hazard is called for whoever gets the part; nothing where it concerns nobody but the sender.
+    pub(super) fn caution(&self, hazard: Hazard) -> Option<&str> {
+        let cautions = &self.cautions;
+        Some(match hazard {
+            Hazard::Asbestos => &cautions.asbestos,
+            Hazard::Dust => &cautions.dust,
+            Hazard::BurntRubber => &cautions.burnt_rubber,
+            Hazard::Pressurised => &cautions.pressurised,
+            Hazard::SafetyParts => &cautions.safety_parts,
+            Hazard::Embrittlement => &cautions.embrittlement,
+            Hazard::MetalFume => &cautions.metal_fume,
+            Hazard::Tanks => &cautions.tanks,
+            Hazard::Injection => &cautions.injection,
+            Hazard::Radium => &cautions.radium,
+            _ => return None,
+        })
+    }
+
     /// The word for a side.
     #[must_use]
     pub fn side(&self, side: Side) -> &str {

@@ -6,6 +6,7 @@
 mod bench;
 mod front_hub;
 mod garage;
+mod judged;
 mod outline;
 mod parts;
 mod pen;
@@ -62,6 +63,7 @@ fn record(bench: &mut Bench) -> anyhow::Result<()> {
     steering::strip(bench, &garage)?;
     rear_brakes::strip(bench, &garage)?;
     rear_axle::strip(bench, &garage)?;
+    judged::judge(bench)?;
     bench.say(garage.job, vec![Change::HandedOut(bench.now())]);
     Ok(())
 }

@@ -3,6 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { CostView, InspectView, PartView, QuoteCost, UndecidedPart } from '../../bridge/protocol';
 import { carryOut, takeBack } from '../carry-out';
 import '../cautions/cautions';
+import '../certainty/certainty';
 import { KeepingWord } from '../frame/keeping-word';
 import { go } from '../frame/start';
 import '../judge/findings';
@@ -136,7 +137,7 @@ export class PlaceDecide extends LightElement {
     return html`<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
       ${view.quotes.length ? html`<asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars>` : html`<p class="reckoned">${say.empty.first}</p>`}
       <asf-button class="routes-another" icon="add" key="A" word=${view.quotes.length ? say.another : say.add} @click=${() => { this.quoting = true; }}></asf-button></asf-section>
-      ${flips(view)}${picked && this.works ? working(view, picked) : nothing}`;
+      ${flips(view)}<asf-certainty .view=${view}></asf-certainty>${picked && this.works ? working(view, picked) : nothing}`;
   }
 
   /** One thing is the next: to measure where proof is what is missing, else to choose. */

@@ -23,6 +23,7 @@ import '../styles/routes.css';
 import '../styles/sheet.css';
 import { words } from '../words';
 import { hours, money } from '../words/format';
+import '../certainty/certainty';
 import './bars';
 import { choosing } from './choosing';
 import { decision, overtaken } from './decision';
@@ -95,7 +96,7 @@ export class PlaceRoutes extends LightElement {
     return html`<div class="columns"><div>${overtaken(view)}<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
         <asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars>
         <asf-button class="routes-another" icon="add" key="A" word=${say.another} @click=${() => { this.edit('new'); }}></asf-button></asf-section>
-      ${flips(view)}</div><div>
+      ${flips(view)}<asf-certainty .view=${view}></asf-certainty></div><div>
       ${picked ? html`${working(view, picked)}<div class="pair">
         <asf-button icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.edit(picked.id); }}></asf-button>
         <asf-button icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button></div>` : nothing}

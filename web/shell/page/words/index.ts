@@ -19,6 +19,7 @@ import { costing } from './costing';
 import { families } from './families';
 import { features } from './features';
 import { judge } from './judge';
+import { certainty } from './certainty';
 import { decide } from './decide';
 import { measures } from './measures';
 import { handOver } from './hand-over';
@@ -66,7 +67,7 @@ const all = (vocabulary: Vocabulary) => ({
   costing: costing(vocabulary),
   families: families(vocabulary),
   features,
-  decide, judge, measures,
+  certainty, decide, judge, measures,
   handOver: handOver(vocabulary),
   history,
   parts: parts(vocabulary),
