@@ -12,7 +12,9 @@ pub fn declarations() -> String {
     use crate::job::vocabulary as words;
     use crate::job::*;
     use crate::papers::job_file::DryRun;
-    use crate::papers::{CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords};
+    use crate::papers::{
+        CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
+    };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
         Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,

@@ -118,7 +118,18 @@ fn quotes_take_every_route_and_all_sorts_of_figures() {
         assert!(quotes.iter().any(|quote| !quote["record"]["values"][figure].is_null()), "{figure}");
     }
     let why: BTreeSet<&str> = quotes.iter().filter_map(|quote| quote["why"].as_str()).collect();
-    assert_eq!(why, BTreeSet::from(["below-aim", "cannot-be-bought", "run-out", "safety", "single-use"]));
+    assert_eq!(
+        why,
+        BTreeSet::from([
+            "below-aim",
+            "cannot-be-bought",
+            "judged-scrap",
+            "run-out",
+            "safety",
+            "single-use",
+            "waits-for-proof"
+        ])
+    );
     assert!(costs.iter().filter(|cost| cost["quotes"].as_array().unwrap().len() >= 2).count() >= 40);
 }
 
@@ -172,4 +183,28 @@ fn the_page_knows_it_by_its_id() {
         page.split("'").find(|word| word.len() == 16 && word.bytes().all(|byte| byte.is_ascii_hexdigit())).unwrap();
     let id = ask("head", &json!({}))["job"]["id"].as_str().unwrap().to_owned();
     assert!(id.starts_with(prefix), "{id} {prefix}");
+}
+
+/// Some parts are looked over and measured: what they come to differs, a limit is typed once for both sides, and what is not
+/// decided is ranked by what is at stake.
+#[test]
+fn some_parts_are_judged() {
+    let of = |name: &str, side: Option<&str>| {
+        let rows = rows();
+        let is = |row: &&Value| row["name"] == name && side.is_none_or(|side| row["side"] == side);
+        let tag = rows.iter().find(is).unwrap()["tag"].clone();
+        ask("inspect", &json!({"tag": tag}))
+    };
+    assert_eq!(of("Outer wheel bearing", None)["verdict"], "scrap");
+    assert_eq!(of("Leaf spring, left", None)["verdict"], "rework");
+    assert_eq!(of("Leaf spring, left", None)["other_side"]["name"], "Leaf spring, right");
+    let drum = of("Brake drum, rear", Some("right"));
+    assert_eq!(drum["verdict"], "not-known");
+    assert_eq!(drum["measures"][0]["limit"]["values"]["text"], "page 88");
+    assert_eq!(drum["measures"][0]["condition"], "sound");
+    assert_eq!(of("Brake drum, rear", Some("left"))["verdict"], "fit");
+    let undecided = ask("undecided", &json!({}));
+    let regrets: Vec<f64> =
+        undecided["parts"].as_array().unwrap().iter().filter_map(|part| part["regret"]["minor"].as_f64()).collect();
+    assert!(regrets[0] > 500.0 && regrets.is_sorted_by(|one, next| one >= next), "{regrets:?}");
 }

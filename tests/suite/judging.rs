@@ -241,7 +241,7 @@ fn a_drum_is_measured() {
     read(&mut bench, 823, OTHER, "bottom", 231_000);
     let view = inspected(&bench, OTHER);
     assert_eq!((&view["verdict"], &view["other_verdict"]), (&json!("scrap"), &json!("not-known")));
-    assert_eq!(view["together"], json!([id(PART)]));
+    assert_eq!((&view["together"][0]["id"], &view["together"][1]), (&json!(id(PART)), &Value::Null));
     assert_eq!(view["measures"][0]["other_side"].as_array().map(Vec::len), Some(3));
 }
 
@@ -294,4 +294,32 @@ fn odd_answers_are_refused() {
     let problems = bench.tried(json!({ "do": "create", "id": id(601), "kind": "limit", "changes": crossed }));
     assert_eq!(serde_json::to_value(&problems).unwrap()[0]["code"], "limit-crossed");
     assert_eq!(inspected(&bench, PART)["asked"][0]["answer"], Value::Null);
+}
+
+/// The pieces of a matched set are decided together, and nothing else of the same family.
+#[test]
+fn matched_sets_belong_together() {
+    let mut bench = Bench::new();
+    let assembly = json!([{ "name": "Rear axle" }]);
+    bench.done(json!({ "do": "create", "id": id(11), "kind": "assembly", "changes": assembly }));
+    let parts = [
+        ("Crown wheel", "gear"),
+        ("Pinion", "gear"),
+        ("Speedometer gear", "gear"),
+        ("Pinion bearing cup", "rolling-bearing"),
+        ("Pinion bearing cone", "rolling-bearing"),
+        ("Side bearing cup", "rolling-bearing"),
+    ];
+    for (number, (name, family)) in (200..).zip(parts) {
+        bench.part(number, 1);
+        bench.done(json!({ "do": "change", "ids": [id(number)], "changes": [{ "name": name }, { "family": family }, { "assembly": id(11) }] }));
+    }
+    let with = |number: u16| {
+        let view = inspected(&bench, number);
+        view["together"].as_array().unwrap().iter().map(|line| line["name"].clone()).collect::<Vec<_>>()
+    };
+    assert_eq!(with(200), ["Pinion"]);
+    assert_eq!(with(204), ["Pinion bearing cup"]);
+    assert_eq!(with(205), Vec::<Value>::new());
+    assert_eq!(with(202), Vec::<Value>::new());
 }

@@ -1,8 +1,10 @@
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
+use super::nature::{Nature, nature};
 use crate::job::Job;
 use crate::job::vocabulary::Side;
 use crate::record::{FieldName, Id, Item, Kind};
+use crate::tables::words_of;
 
 /// The same part on the other side: of the same name and the other side, from the same assembly or from one of the same
 /// name. Where several are, the one that came off at the same place among them.
@@ -44,6 +46,38 @@ const fn other(side: Side) -> Side {
         Side::Left => Side::Right,
         Side::Right => Side::Left,
     }
+}
+
+/// The parts that are decided together with one, in order of id: both sides of an axle, and the pieces of a matched set, which
+/// are of the same family in the same assembly, with names that differ by no more than words for such pieces.
+#[must_use]
+pub fn together(job: &Job, part: Id) -> Vec<Id> {
+    let nature = nature(job, part);
+    let mut ids: BTreeSet<Id> =
+        if nature.pair { counterpart(job, part).into_iter().collect() } else { BTreeSet::new() };
+    ids.extend(mates(job, part, &nature));
+    ids.remove(&part);
+    ids.into_iter().collect()
+}
+
+fn mates(job: &Job, part: Id, nature: &Nature) -> Vec<Id> {
+    let (Some(family), Some(item)) = (nature.family.filter(|family| !family.matched.is_empty()), job.item(part)) else {
+        return Vec::new();
+    };
+    let key = |item: &Item| {
+        let name = item.read::<String>(FieldName::Name).unwrap_or_default();
+        let words = words_of(&bare_name(&name)).into_iter().filter(|word| !family.matched.contains(&word.as_str()));
+        // Of a pair both sides make one set.
+        let side = if nature.pair { None } else { job.side_of_part(item) };
+        (words.collect::<Vec<_>>(), assembly_name(job, item), side)
+    };
+    let wanted = key(item);
+    let is_mate = |other: &Item| {
+        other.read::<String>(FieldName::Family).as_deref() == Some(family.code)
+            && other.read::<Id>(FieldName::Assembly).is_some()
+            && key(other) == wanted
+    };
+    job.standing_ids(Kind::Part).filter(|id| job.item(*id).is_some_and(is_mate)).collect()
 }
 
 /// Parts of one side with their order of removal.

@@ -52,7 +52,7 @@ pub fn nature_of(job: &Job, part: &Item) -> Nature {
         own,
         single_use: is(FieldName::SingleUse, table.is_some_and(|family| family.single_use)),
         pair: is(FieldName::Pair, table.is_some_and(|family| family.pair)),
-        matched: table.is_some_and(|family| family.matched),
+        matched: table.is_some_and(|family| !family.matched.is_empty()),
         safety_critical: is(FieldName::SafetyCritical, table.is_some_and(|family| family.safety_critical)),
     }
 }

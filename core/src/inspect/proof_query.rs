@@ -5,9 +5,10 @@ use serde::{Deserialize, Serialize};
 use super::limits::{Against, Limits, against};
 use super::proof::{Bounds, DEFAULT_RULE, Rule, worst};
 use super::settle::{Settling, settling};
-use super::sizes::{NextSize, SizeSteps, Surface, next_size};
+use super::sizes::{NextSize, SizeSteps, next_size};
 use super::uncertainty::{Instrument, Measured, measured};
 use crate::quantity::{Unit, Unreadable, read};
+use crate::tables::features::Surface;
 
 /// Readings, an instrument and limits, each as typed: `31.76`, `1.2505in`, `1 1/4`, `-2 thou`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -7,7 +7,9 @@ use super::limits::{Against, Limits, Use, against};
 use super::nature::Nature;
 use super::proof::{Bounds, DEFAULT_RULE, worst};
 use super::settle::{Settling, settling};
+use super::sizes::{NextSize, SizeSteps, next_size};
 use super::uncertainty::{Instrument, Measured, difference, measured};
+use crate::job::vocabulary::Units;
 use crate::job::{Job, RecordView, Values};
 use crate::record::{FieldName, Id, Kind};
 use crate::tables::checks::Condition;
@@ -42,6 +44,10 @@ pub struct MeasureView {
     /// What would settle it, where it proves nothing.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub settling: Option<Settling>,
+    /// The next standard size that a worn bore or journal cleans up at, as far as the readings say; in the steps of the job's
+    /// units.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub next_size: Option<NextSize>,
     /// What it comes to; left out where nothing was read, or nothing is limited.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub condition: Option<Condition>,
@@ -102,7 +108,13 @@ fn measure(job: &Job, part: Id, other: Option<Id>, code: String) -> MeasureView 
     let governs = worst(&measured, &limits.discard, DEFAULT_RULE).map(|(at, _)| at);
     let condition =
         governs.and_then(|at| condition(places[at].against?.allows, known.is_some_and(|one| one.reworkable)));
+    let surface =
+        known.and_then(|known| known.surface).filter(|_| condition.is_some_and(|one| one != Condition::Sound));
+    let steps = if job.settings().units == Units::Inch { SizeSteps::Inch } else { SizeSteps::Metric };
+    let next_size =
+        surface.zip(limits.as_new).and_then(|(surface, new)| next_size(&measured, new, surface, steps, 0.0));
     MeasureView {
+        next_size,
         settling: governs.and_then(|at| settling(&measured[at], &limits.discard, DEFAULT_RULE)),
         source: match said {
             Some(values) => Some(values.limit_source.unwrap_or(LimitSource::Own)),

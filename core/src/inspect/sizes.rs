@@ -4,16 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::uncertainty::Measured;
 use crate::record::stored_enum;
-
-stored_enum! {
-    /// What is cut.
-    pub enum Surface {
-        /// A bore, opened to an oversize.
-        Bore = "bore",
-        /// A journal, ground to an undersize.
-        Journal = "journal",
-    }
-}
+use crate::tables::features::Surface;
 
 stored_enum! {
     /// Which steps the parts for it come in: common practice, no source; the supplier's list goes before.

@@ -1,7 +1,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::checklist::{Asked, answer, asked, outcome};
-use super::counterpart::counterpart;
+use super::counterpart::{counterpart, together};
 use super::nature::{Nature, nature};
 use super::readings::{MeasureView, measures};
 use super::verdict::{Reason, Verdict, verdict};
@@ -63,7 +63,7 @@ pub struct InspectView {
     /// What a garage usually measures with, to be taken over.
     pub usual_instruments: Vec<UsualInstrumentView>,
     /// Parts that are decided together with it.
-    pub together: Vec<Id>,
+    pub together: Vec<PartLine>,
 }
 
 /// An instrument with its usual figures: common practice, no source.
@@ -174,7 +174,7 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
         routes: routes_left(job, part, &nature),
         other_verdict: other.map(|other| verdict(job, other).0),
         other_side: other.and_then(|other| job.part_line(other)),
-        together: other.filter(|_| nature.pair).into_iter().collect(),
+        together: together(job, part).into_iter().filter_map(|id| job.part_line(id)).collect(),
     })
 }
 

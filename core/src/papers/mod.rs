@@ -27,4 +27,6 @@ pub use now::{Now, Prices};
 pub use parts_csv::{as_entered, harmless, parts_csv};
 pub use parts_html::{Thumbs, parts_html};
 pub use without_location::without_location;
-pub use words::{CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords};
+pub use words::{
+    CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
+};

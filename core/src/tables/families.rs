@@ -6,7 +6,6 @@ use crate::job::vocabulary::Route;
 
 /// A family of parts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[expect(clippy::struct_excessive_bools, reason = "each is a fact of its own about a family")]
 pub struct Family {
     /// Its code, as stored in the field `family`; its words are written at the edge.
     pub code: &'static str,
@@ -22,8 +21,8 @@ pub struct Family {
     pub single_use: bool,
     /// Both sides of an axle together.
     pub pair: bool,
-    /// Kept and renewed together with what it was matched to.
-    pub matched: bool,
+    /// Kept and renewed together with what it was matched to: words that tell the pieces of one set apart in their names.
+    pub matched: &'static [&'static str],
     /// Somebody can be hurt when it breaks.
     pub safety_critical: bool,
     /// What such parts are called, most words of the trade in both vocabularies.
@@ -46,7 +45,7 @@ const PLAIN: Family = Family {
     refuses: &[],
     single_use: false,
     pair: false,
-    matched: false,
+    matched: &[],
     safety_critical: false,
     names: &[],
 };
@@ -71,7 +70,7 @@ pub const FAMILIES: &[Family] = &[
         ],
         measures: &["bore-size", "outside-size", "width-size"],
         refuses: &[RepairHere, SendOut],
-        matched: true,
+        matched: &["cup", "cone", "race", "ring"],
         names: &[
             "bearing",
             "wheel bearing",
@@ -379,7 +378,7 @@ pub const FAMILIES: &[Family] = &[
         otherwise: &[SendOut, Buy],
         refuses: &[RepairHere],
         pair: true,
-        matched: true,
+        matched: &["brake", "shoe", "pad", "lining", "leading", "trailing", "primary", "secondary"],
         safety_critical: true,
         names: &[
             "brake shoe",
@@ -445,7 +444,7 @@ pub const FAMILIES: &[Family] = &[
         measures: &["backlash", "end-float"],
         otherwise: &[Donor, Buy],
         refuses: &[RepairHere],
-        matched: true,
+        matched: &["crown", "wheel", "ring", "gear", "pinion", "and"],
         names: &[
             "gear",
             "crown wheel",
@@ -539,7 +538,7 @@ pub const FAMILIES: &[Family] = &[
         looks: &["scoring", "ridge", "heat-colour", "cracks"],
         measures: &["journal", "cylinder-wear", "clearance"],
         otherwise: &[SendOut],
-        matched: true,
+        matched: &["cap", "shell", "half"],
         names: &[
             "crankshaft",
             "crank",

@@ -42,6 +42,16 @@ stored_enum! {
     }
 }
 
+stored_enum! {
+    /// What is cut.
+    pub enum Surface {
+        /// A bore, opened to an oversize.
+        Bore = "bore",
+        /// A journal, ground to an undersize.
+        Journal = "journal",
+    }
+}
+
 /// One thing that is measured.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Feature {
@@ -53,6 +63,8 @@ pub struct Feature {
     pub kind: LimitKind,
     /// A usual limit in the unit of its dimension: no source, to be overridden by the manual.
     pub usual: Option<i64>,
+    /// What is cut to bring it to the next standard size, where there are such sizes.
+    pub surface: Option<Surface>,
     /// A part on the wrong side of it can still be worked on: skimmed, bushed, sleeved.
     pub reworkable: bool,
 }
@@ -60,12 +72,16 @@ pub struct Feature {
 const MILLIMETRE: i64 = 1_000_000;
 
 const fn length(code: &'static str, kind: LimitKind) -> Feature {
-    Feature { code, dimension: Dimension::Length, kind, usual: None, reworkable: false }
+    Feature { code, dimension: Dimension::Length, kind, usual: None, surface: None, reworkable: false }
 }
 
 impl Feature {
     const fn reworkable(self) -> Self {
         Self { reworkable: true, ..self }
+    }
+
+    const fn cut(self, surface: Surface) -> Self {
+        Self { surface: Some(surface), reworkable: true, ..self }
     }
 
     const fn usually(self, usual: i64) -> Self {
@@ -91,7 +107,14 @@ pub const FEATURES: &[Feature] = &[
     length("shaft-diameter", Minimum),
     length("free-length", Range).reworkable(),
     length("free-length-sides", Difference).reworkable(),
-    Feature { code: "fitted-load", dimension: Dimension::Force, kind: Range, usual: None, reworkable: true },
+    Feature {
+        code: "fitted-load",
+        dimension: Dimension::Force,
+        kind: Range,
+        usual: None,
+        surface: None,
+        reworkable: true,
+    },
     length("disc-thickness", Minimum),
     // 0.10 mm is common practice, no source.
     length("disc-run-out", Maximum).usually(MILLIMETRE / 10).reworkable(),
@@ -104,8 +127,8 @@ pub const FEATURES: &[Feature] = &[
     length("end-float", Range).reworkable(),
     length("seal-track-diameter", Minimum).reworkable(),
     length("flatness", Maximum).reworkable(),
-    length("journal", Minimum).reworkable(),
-    length("cylinder-wear", Maximum).reworkable(),
+    length("journal", Minimum).cut(Surface::Journal),
+    length("cylinder-wear", Maximum).cut(Surface::Bore),
     length("spindle-clearance", Maximum).reworkable(),
     length("brush-length", Minimum).reworkable(),
     length("metal-left", Minimum).reworkable(),

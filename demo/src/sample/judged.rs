@@ -134,7 +134,8 @@ fn bearings(bench: &mut Bench) -> anyhow::Result<()> {
     let outer = named(bench, "Outer wheel bearing", None)?;
     found(bench, outer, "rolling-bearing", &[("spalls", "none"), ("track-rust", "stain"), ("dents", "at-pitch")]);
     let pinion = named(bench, "Pinion bearing", None)?;
-    let answers = [("spalls", "none"), ("track-rust", "none"), ("dents", "faint"), ("cage", "sound"), ("runs", "quiet")];
+    let answers =
+        [("spalls", "none"), ("track-rust", "none"), ("dents", "faint"), ("cage", "sound"), ("runs", "quiet")];
     found(bench, pinion, "rolling-bearing", &answers);
     Ok(())
 }
@@ -142,6 +143,12 @@ fn bearings(bench: &mut Bench) -> anyhow::Result<()> {
 fn king_pin(bench: &mut Bench, micrometer: Id) -> anyhow::Result<()> {
     let pin = named(bench, "King pin", None)?;
     found(bench, pin, "pivot-pin", &[("rock", "rocks"), ("steps", "felt"), ("pits", "none")]);
-    read(bench, pin, "pin-diameter", micrometer, &[("top, along", 22_180), ("top, across", 22_120), ("middle", 22_220)]);
+    read(
+        bench,
+        pin,
+        "pin-diameter",
+        micrometer,
+        &[("top, along", 22_180), ("top, across", 22_120), ("middle", 22_220)],
+    );
     Ok(())
 }

@@ -2314,7 +2314,7 @@ export interface InspectView {
     /**
      * Parts that are decided together with it.
      */
-    together: Id[];
+    together: PartLine[];
 }
 
 /**
@@ -2450,6 +2450,11 @@ export interface MeasureView {
      * What would settle it, where it proves nothing.
      */
     settling?: Settling;
+    /**
+     * The next standard size that a worn bore or journal cleans up at, as far as the readings say; in the steps of the job's
+     * units.
+     */
+    next_size?: NextSize;
     /**
      * What it comes to; left out where nothing was read, or nothing is limited.
      */
@@ -3157,6 +3162,10 @@ export interface PaperWords {
      */
     prices?: PriceWords;
     /**
+     * What can hurt whoever gets a part to work on.
+     */
+    cautions?: CautionWords;
+    /**
      * What only the page says.
      */
     page?: PageWords;
@@ -3200,6 +3209,10 @@ export interface Columns {
      * Number on the tag.
      */
     tag?: string;
+    /**
+     * What can hurt whoever gets it.
+     */
+    cautions?: string;
     /**
      * Name.
      */
@@ -3566,6 +3579,56 @@ export interface PageWords {
      * `READ ME.txt` of a job file.
      */
     read_me?: string;
+}
+
+/**
+ * What can hurt whoever gets a part to work on, in a line each.
+ */
+export interface CautionWords {
+    /**
+     * Before them all.
+     */
+    caution?: string;
+    /**
+     * Asbestos.
+     */
+    asbestos?: string;
+    /**
+     * Dust.
+     */
+    dust?: string;
+    /**
+     * Burnt rubber.
+     */
+    burnt_rubber?: string;
+    /**
+     * Pressure.
+     */
+    pressurised?: string;
+    /**
+     * Safety.
+     */
+    safety_parts?: string;
+    /**
+     * Embrittlement.
+     */
+    embrittlement?: string;
+    /**
+     * Fume.
+     */
+    metal_fume?: string;
+    /**
+     * Tanks.
+     */
+    tanks?: string;
+    /**
+     * Air and diesel.
+     */
+    injection?: string;
+    /**
+     * Radium.
+     */
+    radium?: string;
 }
 
 /**

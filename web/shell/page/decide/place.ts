@@ -148,8 +148,8 @@ export class PlaceDecide extends LightElement {
     const settle = unproved && settlingSaid(unproved);
     const row = this.queue.parts.find(({ part }) => part === this.partId);
     const worth = row && isMuch(row) ? say.worth(moneyRound(row.regret)) : '';
-    const both = inspect.pair && inspect.other_side !== undefined && inspect.other_side.standing !== 'decided';
-    const verb = picked ? (both ? say.chooseBoth(routeWord(picked.route)) : say.choose(routeWord(picked.route))) : say.addQuote;
+    const open = inspect.together.filter(({ standing }) => standing !== 'decided').length;
+    const verb = picked ? (open > 0 ? say.chooseAll(routeWord(picked.route), open + 1) : say.choose(routeWord(picked.route))) : say.addQuote;
     const cost_ = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? money(picked.cash) : '') : '';
     const act = (): void => { if (picked) this.decide(); else this.quoting = true; };
     return html`${settle ? html`<asf-primary .verb=${settle} .cost=${worth} key="M" @click=${() => { this.measures?.measureMore(); }}></asf-primary>
@@ -195,7 +195,7 @@ export class PlaceDecide extends LightElement {
     const next = this.queue.after(this.partId);
     const { command, sides } = await choosing(view, picked, who);
     const say = words().costing;
-    const { ok, entry } = await carryOut(command, sides > 1 ? say.choosenBoth(routeWord(picked.route)) : say.choosen(routeWord(picked.route)));
+    const { ok, entry } = await carryOut(command, sides > 1 ? say.choosenBoth(routeWord(picked.route), sides) : say.choosen(routeWord(picked.route)));
     if (!ok) return;
     this.undoable = { entry: entry ?? '', part: this.partId };
     this.to(next);

@@ -7,6 +7,7 @@ import { tagFigures } from '../parts/tag-figures';
 import { routeWord } from '../routes/route-word';
 import '../styles/judge.css';
 import { words } from '../words';
+import { listed } from '../words/format';
 import { otherSideWord } from './findings';
 
 /** What the judgement leaves to do with a part, what it does not leave and why, and what is decided together with it. */
@@ -36,9 +37,14 @@ export class RoutesLeft extends LightElement {
     return [
       view.keep_as_pattern ? say.pattern : '',
       view.pair ? (other ? `${say.together(tagFigures(other.tag))} ${say.otherVerdict(otherSideWord(view), tagFigures(other.tag), say.verdict[view.other_verdict ?? 'not-known'])}.` : say.pairAlone) : '',
-      view.matched ? say.matched : '',
+      view.matched ? (mates(view) ? say.matchedWith(mates(view)) : say.matched) : '',
     ].filter(Boolean);
   }
+}
+
+/** The pieces of its set, by tag, but for the other side. */
+function mates({ together, other_side }: InspectView): string {
+  return listed(together.filter(({ id }) => id !== other_side?.id).map(({ tag }) => tagFigures(tag)));
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-routes-left': RoutesLeft } }

@@ -21,11 +21,11 @@ export async function choosing(view: CostView, quote: QuoteCost, who: string): P
   return { command: commands.length === 1 && commands[0] ? commands[0] : { do: 'all', commands }, sides: commands.length };
 }
 
-/** The other sides that wait for a decision. */
+/** What is decided together with a part and waits for a decision. */
 export async function openTogether(part: Id): Promise<Id[]> {
   const view = await desk.ask({ ask: 'inspect', part });
   if (view.view !== 'inspect') return [];
-  return view.together.filter((id) => view.other_side?.id === id && view.other_side.standing !== 'decided');
+  return view.together.filter(({ standing }) => standing !== 'decided').map(({ id }) => id);
 }
 
 /** The quote of the other side on the same route, put down where there is none; nothing where it may not be chosen. */

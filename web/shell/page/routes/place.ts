@@ -162,7 +162,7 @@ export class PlaceRoutes extends LightElement {
     const picked = view && this.pick(view);
     if (!view || !picked) return;
     const { command, sides } = await choosing(view, picked, who);
-    await carryOut(command, sides > 1 ? words().costing.choosenBoth(routeWord(picked.route)) : words().costing.choosen(routeWord(picked.route)));
+    await carryOut(command, sides > 1 ? words().costing.choosenBoth(routeWord(picked.route), sides) : words().costing.choosen(routeWord(picked.route)));
   }
 
   private readonly pressed = (event: KeyboardEvent): void => {

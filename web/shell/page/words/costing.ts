@@ -10,7 +10,7 @@ export const costing = (trade: Vocabulary) => ({
   title: 'Routes',
   empty: { first: 'What could happen to this part?', then: 'Enter one figure for a route: a price, or your hours. One is enough; say how sure you are.' },
   add: 'Add a quote', another: 'Another quote',
-  choose: 'Choose', chosen: 'chosen', choosenBoth: (route: string) => `${route} chosen for both sides`, choosen: (route: string) => `${route} chosen`,
+  choose: 'Choose', chosen: 'chosen', choosenBoth: (route: string, parts: number) => `${route} chosen for ${count(parts, 'part')} that belong together`, choosen: (route: string) => `${route} chosen`,
   chosenBy: (route: string, who: string, when: string) => `${route}, chosen ${who ? `by ${who} ` : ''}on ${when}`,
   chosenAt: 'at these figures', nowAt: (then: string, now: string) => `It stood at ${then} then; it is ${now} now.`,
   changed: (route: string, saves: string) => `This changed: ${route} is now ${saves} cheaper.`, changedTodo: 'Look again, and choose once more or leave it.',

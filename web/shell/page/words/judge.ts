@@ -31,7 +31,7 @@ export const judge = {
   firstWord: (word: string) => `First word at the strip: ${word}.`,
   condition: { sound: 'sound', doubtful: 'look again', rework: 'needs work', scrap: 'scrap' } satisfies Record<Condition, string>,
   reasons: 'Why', routes: 'What is left to do with it', left: 'Left', notLeft: 'Not left', usual: 'usual', noneLeft: 'No route is left: look again, or change its marks.',
-  together: (tag: string) => `Decide it together with ${tag}, the other side: both or neither.`, matched: 'It is kept and renewed together with what it was matched to.', pairAlone: 'Both sides of the axle are decided together; the other side is not in the job yet.',
+  together: (tag: string) => `Decide it together with ${tag}, the other side: both or neither.`, matchedWith: (tags: string) => `Decide it together with ${tags}: one matched set.`, matched: 'It is kept and renewed together with what it was matched to.', pairAlone: 'Both sides of the axle are decided together; the other side is not in the job yet.',
   otherVerdict: (side: string, tag: string, verdict: string) => `${side ? `${side}, ` : ''}${tag}: ${verdict}`,
   toRoutes: 'To its routes', toRoutesCost: 'quotes and choice', goOn: 'Go on', open: (n: number) => `${n}${KEEP}open`, start: 'Judge it', change: 'Change', changeAnswer: 'Change:',
   sheet: { title: 'Judged', family: 'Family', changeFamily: 'Change the family', say: 'Say what it is', perhaps: (family: string) => `${family}?`, go: 'Judge it', goOn: 'Go on judging', look: 'Look again', open: 'not judged yet' },
