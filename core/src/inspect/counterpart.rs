@@ -83,11 +83,12 @@ fn mates(job: &Job, part: Id, nature: &Nature) -> Vec<Id> {
 /// Parts of one side with their order of removal.
 type InOrder = Vec<(i64, Id)>;
 
-/// Parts of both sides that belong together by name and assembly: left with right, in order of id of the first.
+/// Parts of pairs that belong together by name and assembly: left with right, in order of id of the first.
 #[must_use]
 pub(crate) fn couples(job: &Job) -> Vec<(Id, Id)> {
     let mut sides: BTreeMap<(String, String), [InOrder; 2]> = BTreeMap::new();
-    for (id, item) in job.standing_ids(Kind::Part).filter_map(|id| Some((id, job.item(id)?))) {
+    let pairs = job.standing_ids(Kind::Part).filter(|id| nature(job, *id).pair);
+    for (id, item) in pairs.filter_map(|id| Some((id, job.item(id)?))) {
         let name = bare_name(&item.read::<String>(FieldName::Name).unwrap_or_default());
         let Some(side) = job.side_of_part(item).filter(|_| !name.is_empty()) else { continue };
         let both = sides.entry((name, assembly_name(job, item))).or_default();

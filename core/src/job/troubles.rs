@@ -172,8 +172,7 @@ fn pairs_apart(job: &Job) -> Vec<Problem> {
     }
     let apart = inspect::couples(job).into_iter().filter_map(|(left, right)| {
         let (one, other) = (job.route_of(left)?, job.route_of(right)?);
-        let is_pair = inspect::nature(job, left).pair || inspect::nature(job, right).pair;
-        (is_pair && one != other).then(|| {
+        (one != other).then(|| {
             let problem = Problem::warning(Code::PairApart).at(left).with(vec![right]).hint(Hint::ChooseAgain);
             problem.value("left", one.word()).value("right", other.word())
         })

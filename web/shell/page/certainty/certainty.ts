@@ -11,7 +11,7 @@ import '../parts/pick';
 import { routeWord } from '../routes/route-word';
 import { today } from '../today';
 import { words } from '../words';
-import { moneyRound, ofHundred } from '../words/format';
+import { minorDigits, moneyRound, ofHundred } from '../words/format';
 import { readHours, readMoney, readNumber } from '../words/read';
 
 /** As many figures as are told to be worth finding out. */
@@ -54,9 +54,9 @@ export class Certainty extends LightElement {
   private told(found: CertaintyView): TemplateResult {
     const say = words().certainty;
     const best = found.quotes.find(({ id }) => id === found.cheapest);
-    const knowing = found.knowing.filter(({ worth }) => worth.minor >= 1).slice(0, TOLD);
-    return html`${found.quotes.map((quote) => html`<asf-leader .label=${html`${routeWord(quote.route)} <span class="second">${say.range(moneyRound(quote.p10), moneyRound(quote.p90))}</span>`} .value=${say.cheapest(ofHundred(quote.cheapest))}></asf-leader>`)}
-      ${best ? html`<p class="reckoned">${found.regret.minor >= 1 ? say.wrong(routeWord(best.route), moneyRound(found.regret)) : say.right(routeWord(best.route))}</p>` : nothing}
+    const knowing = found.knowing.filter(({ worth }) => worth.minor >= 10 ** minorDigits(worth.currency)).slice(0, TOLD);
+    return html`<p><b>${say.often}</b></p>${found.quotes.map((quote) => html`<asf-leader .label=${html`${routeWord(quote.route)} <span class="second">${say.range(moneyRound(quote.p10), moneyRound(quote.p90))}</span>`} .value=${ofHundred(quote.cheapest)}></asf-leader>`)}
+      ${best ? html`<p class="reckoned">${found.regret.minor >= 10 ** minorDigits(found.currency) ? say.wrong(routeWord(best.route), moneyRound(found.regret)) : say.right(routeWord(best.route))}</p>` : nothing}
       <p><b>${say.knowing}</b></p>${knowing.length ? knowing.map((one) => html`<asf-leader .label=${this.named(one)} .value=${say.upTo(moneyRound(one.worth))}></asf-leader>`) : html`<p class="second">${found.knowing.length ? say.nothing : say.sure}</p>`}`;
   }
 

@@ -7,6 +7,8 @@ import { figures, said } from './amount';
 import { scaleOf, type Scale } from './scale';
 
 const [WIDTH, TOP, BASE] = [340, 58, 88];
+/** Room for the name of a limit. */
+const NAME = 104;
 let lines = 0;
 
 /** A reading on its number line: the limit with its name, the bad side hatched, the guard band filled, the interval as a bracket. */
@@ -49,8 +51,9 @@ export class NumberLine extends LightElement {
 
   private limit(scale: Scale, end: number, value: number): TemplateResult {
     const x = scale.at(end);
-    // Its name stands away from the reading.
-    const [dx, side] = end <= value ? [-8, 'end'] : [8, 'start'];
+    // Its name stands away from the reading, as far as there is room for it.
+    const left = (end <= value && x > NAME) || x > WIDTH - NAME;
+    const [dx, side] = left ? [-10, 'end'] : [10, 'start'];
     return svg`<line class="nl-limit" x1=${x} y1="46" x2=${x} y2=${BASE + 6}></line><path class="nl-pointer" d="M${x - 7} 42h14l-7 12z"></path>
       <text class="nl-name" x=${x + dx} y="50" text-anchor=${side}>${words().measures.limitWord} ${figures(end, this.dimension, this.units)}</text>`;
   }

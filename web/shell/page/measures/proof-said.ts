@@ -21,7 +21,7 @@ export function proofSaid(measure: MeasureView, units: Units): { verdict: string
   const page = measure.limit?.values.text ?? '';
   const rest = [
     chance === undefined ? say.unknownInstrument : say.chance(ofHundred(chance)), say.worst(measure.places.length, amount(twoFigures(place.measured.expanded))), say.repeats(place.measured.count),
-    wear && (wear.stands === 'unworn' ? say.unworn : say.wear(ofHundred(wear.share))), against.most_cut !== undefined && against.allows === 'may-be-cut' && say.cut(amount(against.most_cut)),
+    wear && (wear.stands === 'unworn' ? say.unworn : say.wear(ofHundred(wear.share))), against.most_cut !== undefined && against.allows === 'may-be-cut' && say.cut(amount(Math.floor(against.most_cut / 10_000) * 10_000)),
     measure.next_size && say.nextSize(amount(measure.next_size.step), amount(measure.next_size.size)), proof && say.rule[proof.rule], measure.source && say.limitFrom(say.sources[measure.source], page),
   ];
   return { verdict: say.sentence[against.allows], rest: rest.filter(Boolean).join(' ') };

@@ -3,7 +3,7 @@ import { KEEP } from './format';
 
 /** The undecided, one after another. */
 export const decide = {
-  title: 'Decide', of: (n: number, all: number) => `Decide, ${n}${KEEP}of${KEEP}${all} open`, first: 'most at stake first', stake: (sum: string) => `a wrong choice here costs up to ${sum}`, noStake: 'nothing is at stake here',
+  title: 'Decide', of: (n: number, all: number) => `Decide, ${n}${KEEP}of${KEEP}${all} open`, first: 'most at stake first', stake: (sum: string) => `a wrong choice here costs up to ${sum}`, noStake: 'little is at stake here',
   ranking: 'Working out what is most at stake …', slow: 'It could not be worked out. What is open stands in order of tag.', later: 'Later', before: 'Before', next: 'Next',
   choose: (route: string) => `Choose ${route}`, chooseAll: (route: string, parts: number) => `Choose ${route} for ${parts}`, worth: (sum: string) => `worth up to ${sum}`,
   finding: 'Judge it', addQuote: 'Add a quote', photos: 'Photos', working: 'Working', noPhotos: 'No photo yet.', noRoute: 'Pick a route that is left.',
