@@ -36,7 +36,7 @@ fn furnished(browser: &Browser) -> anyhow::Result<Vec<String>> {
 /// Waits until another part is in hand than the one of this tag, or nothing is open any more.
 fn wait_past(browser: &Browser, tag: &str) -> anyhow::Result<()> {
     let turned = format!(
-        "document.querySelector('{PLACE} asf-empty') || (document.querySelector('{PLACE} .decide-columns') && !document.querySelector('{PLACE} .head-tag')?.textContent.includes({}))",
+        "document.querySelector('{PLACE} asf-empty') || (document.querySelector('{PLACE} .decide-columns') && document.querySelector('{PLACE} asf-tag')?.number !== {})",
         json!(tag)
     );
     browser.wait_for_js(&turned, SOON)
@@ -92,7 +92,6 @@ fn chromium_all_open_parts_are_decided_by_keys() -> anyhow::Result<()> {
         }
         browser.press(Key::Enter)?;
         wait_past(browser, &tag)?;
-        browser.wait_until_kept().ok();
     }
     browser.wait_for_text(PLACE, "Nothing is open.")?;
     for id in &ids {
