@@ -3,6 +3,7 @@
 //! The folders are the reading order; each uses only those above it.
 //!
 //! - [`quantity`]: one quantity, one type; [`quantity::bounds`] is the table of what is accepted.
+//! - [`beta`]: the beta distribution, for guesses and for readings.
 //! - [`record`]: the change log. Entries with what they overwrote, the fold with heads and conflicts, chunks.
 //! - [`problem`]: what is wrong, as data.
 //! - [`job`]: what the record says. Commands in, entries out; questions in, views out.
@@ -16,6 +17,7 @@
 #![forbid(unsafe_code)]
 #![warn(missing_docs)]
 
+pub mod beta;
 pub mod costing;
 pub mod inspect;
 pub mod job;

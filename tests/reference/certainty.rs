@@ -1,8 +1,9 @@
 //! Guesses, chance and what finding out is worth, against rows from outside that the shipped formulas cover.
 
+use asfound_core::beta::beta_below;
 use asfound_core::costing::{
-    DecisionTable, Dial, Drawn, Figures, Guess, Input, PricedTest, Setting, Stream, Terms, ThreePoint, beta_below,
-    exact_chances, exact_means, simulate, tested, worth_of_knowing,
+    DecisionTable, Dial, Drawn, Figures, Guess, Input, PricedTest, Setting, Stream, Terms, ThreePoint, exact_chances,
+    exact_means, simulate, tested, worth_of_knowing,
 };
 use asfound_core::job::vocabulary::Route;
 use asfound_core::record::Id;

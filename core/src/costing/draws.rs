@@ -1,8 +1,8 @@
 //! Chance from a seed: the same on every machine, whatever is asked first.
 
-use super::beta::Shape;
 use super::input::{Dial, Input};
 use super::three_point::{ThreePoint, of_place};
+use crate::beta::Shape;
 use crate::record::Id;
 
 /// A row of even chances between 0 and 1, each worked out from its number alone: SplitMix64 (Steele, Lea and Flood 2014),

@@ -1,7 +1,6 @@
 //! What each way to follow a route really costs: cash, own hours, the chance that it goes wrong, how long it lasts; and what
 //! would change the answer.
 
-mod beta;
 mod break_even;
 mod certainty;
 mod certainty_view;
@@ -32,7 +31,6 @@ mod view;
 mod what_if;
 mod worth_of_knowing;
 
-pub use beta::beta_below;
 pub use break_even::{BreakEven, break_even};
 pub use certainty::{DRAWS, Drawing, MOST_DRAWS, certainty};
 pub use certainty_view::{CertaintyView, KnowingView, QuoteCertainty, TestView};

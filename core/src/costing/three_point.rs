@@ -1,4 +1,4 @@
-use super::beta::Shape;
+use crate::beta::{Shape, root};
 
 /// A guess by its least, likeliest and most: a beta-PERT distribution, with twice as much said of the middle as of the ends
 /// together.
@@ -183,33 +183,4 @@ fn beyond(fixed: f64, tenth: f64) -> f64 {
         let range = fixed + open;
         of_place(fixed / range).quantile(0.9) * range - fixed - tenth
     })
-}
-
-/// Where a growing function is nothing, between two places: regula falsi that halves what stays (Illinois).
-fn root(mut low: f64, mut high: f64, function: impl Fn(f64) -> f64) -> f64 {
-    let (mut at_low, mut at_high) = (function(low), function(high));
-    let (mut side, mut last) = (0_i8, low);
-    let room = (high - low) * 1e-14;
-    for _ in 0..100 {
-        let next = high - at_high * (high - low) / (at_high - at_low);
-        if !next.is_finite() || (next - last).abs() <= room {
-            break;
-        }
-        last = next;
-        let found = function(next);
-        if found < 0.0 {
-            (low, at_low) = (next, found);
-            if side == -1 {
-                at_high *= 0.5;
-            }
-            side = -1;
-        } else {
-            (high, at_high) = (next, found);
-            if side == 1 {
-                at_low *= 0.5;
-            }
-            side = 1;
-        }
-    }
-    last
 }

@@ -1,4 +1,5 @@
-//! The beta distribution on 0 to 1: its share below a value, and the value below which a share lies.
+//! The beta distribution on 0 to 1: its share below a value, and the value below which a share lies. Guesses of three points
+//! are drawn from it, and Student's t hangs on it.
 
 /// The share of a beta distribution below `x`: the regularised incomplete beta function I_x(a, b).
 ///
@@ -6,7 +7,7 @@
 /// which it converges fast (DLMF 8.17.4).
 ///
 /// ```
-/// use asfound_core::costing::beta_below;
+/// use asfound_core::beta::beta_below;
 /// // Of even chances all are as likely; of two of them the larger is below x as often as x squared.
 /// assert!((beta_below(0.3, 1.0, 1.0) - 0.3).abs() < 1e-15);
 /// assert!((beta_below(0.3, 2.0, 1.0) - 0.09).abs() < 1e-15);
@@ -18,7 +19,7 @@ pub fn beta_below(x: f64, a: f64, b: f64) -> f64 {
 
 /// A beta distribution with its constant worked out once.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Shape {
+pub(crate) struct Shape {
     a: f64,
     b: f64,
     /// The logarithm of 1 ÷ B(a, b).
@@ -26,32 +27,37 @@ pub(super) struct Shape {
 }
 
 impl Shape {
-    pub(super) fn new(a: f64, b: f64) -> Self {
+    pub(crate) fn new(a: f64, b: f64) -> Self {
         Self { a, b, constant: libm::lgamma(a + b) - libm::lgamma(a) - libm::lgamma(b) }
     }
 
     /// How densely values lie at `x`.
-    pub(super) fn density(&self, x: f64) -> f64 {
+    pub(crate) fn density(&self, x: f64) -> f64 {
         let power = |base: f64, exponent: f64| if exponent == 0.0 { 1.0 } else { libm::pow(base, exponent) };
         libm::exp(self.constant) * power(x, self.a - 1.0) * power(1.0 - x, self.b - 1.0)
     }
 
     /// The share below `x`.
-    pub(super) fn below(&self, x: f64) -> f64 {
+    pub(crate) fn below(&self, x: f64) -> f64 {
+        self.below_with(x, 1.0 - x)
+    }
+
+    /// The same where what is left of `x` up to 1 is known by itself, more exactly than by taking `x` off.
+    pub(crate) fn below_with(&self, x: f64, rest: f64) -> f64 {
         let (a, b) = (self.a, self.b);
-        if x <= 0.0 || x >= 1.0 {
+        if x <= 0.0 || rest <= 0.0 {
             return if x <= 0.0 { 0.0 } else { 1.0 };
         }
-        let front = libm::exp(self.constant + a * libm::log(x) + b * libm::log1p(-x));
+        let front = libm::exp(self.constant + a * libm::log(x) + b * libm::log(rest));
         if x < (a + 1.0) / (a + b + 2.0) {
             front * fraction(x, a, b) / a
         } else {
-            1.0 - front * fraction(1.0 - x, b, a) / b
+            1.0 - front * fraction(rest, b, a) / b
         }
     }
 
     /// The value below which a share lies; `share` from 0 to 1. Newton's method, kept within what is known to hold it.
-    pub(super) fn quantile(&self, share: f64) -> f64 {
+    pub(crate) fn quantile(&self, share: f64) -> f64 {
         if share <= 0.0 || share >= 1.0 {
             return if share <= 0.0 { 0.0 } else { 1.0 };
         }
@@ -98,4 +104,33 @@ fn fraction(x: f64, a: f64, b: f64) -> f64 {
         }
     }
     result
+}
+
+/// Where a growing function is nothing, between two places: regula falsi that halves what stays (Illinois).
+pub(crate) fn root(mut low: f64, mut high: f64, function: impl Fn(f64) -> f64) -> f64 {
+    let (mut at_low, mut at_high) = (function(low), function(high));
+    let (mut side, mut last) = (0_i8, low);
+    let room = (high - low) * 1e-14;
+    for _ in 0..100 {
+        let next = high - at_high * (high - low) / (at_high - at_low);
+        if !next.is_finite() || (next - last).abs() <= room {
+            break;
+        }
+        last = next;
+        let found = function(next);
+        if found < 0.0 {
+            (low, at_low) = (next, found);
+            if side == -1 {
+                at_high *= 0.5;
+            }
+            side = -1;
+        } else {
+            (high, at_high) = (next, found);
+            if side == 1 {
+                at_low *= 0.5;
+            }
+            side = 1;
+        }
+    }
+    last
 }
