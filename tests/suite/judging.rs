@@ -1,6 +1,7 @@
 //! Judging over recorded jobs: what is seen and measured, what that comes to, what it leaves to choose from.
 
 use asfound_core::tables::families::{FAMILIES, family};
+use asfound_core::tables::names::{NAMES, names_of};
 use asfound_core::tables::{checks, features, propose};
 use serde_json::{Value, json};
 
@@ -53,8 +54,9 @@ fn the_tables_hold_together() {
         );
         assert!(!one.looks.is_empty(), "{}", one.code);
         assert_eq!(family(one.code), Some(one));
-        for name in one.names {
-            let times = FAMILIES.iter().flat_map(|family| family.names).filter(|other| *other == name).count();
+        let (_, names) = NAMES.iter().find(|(code, _)| *code == one.code).expect("every family has names");
+        for name in names_of(names) {
+            let times = NAMES.iter().flat_map(|(_, names)| names_of(names)).filter(|other| *other == name).count();
             assert_eq!(times, 1, "{name} stands in {times} families");
             assert_eq!(propose(name).first().map(|first| first.code), Some(one.code), "{name}");
         }

@@ -10,6 +10,7 @@ pub mod families;
 pub mod features;
 pub mod hazards;
 mod instruments;
+pub mod names;
 mod naming;
 mod rust_grades;
 mod seals;

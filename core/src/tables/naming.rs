@@ -1,14 +1,15 @@
 use std::sync::LazyLock;
 
-use super::families::{FAMILIES, Family};
+use super::families::{Family, family};
+use super::names::{NAMES, names_of};
 
 /// A name in its words.
 type Name = Vec<String>;
 
 /// Each name of each family, taken apart once.
-static NAMES: LazyLock<Vec<(&Family, Vec<Name>)>> = LazyLock::new(|| {
-    let names = |family: &Family| family.names.iter().map(|name| words_of(name)).collect();
-    FAMILIES.iter().map(|family| (family, names(family))).collect()
+static IN_WORDS: LazyLock<Vec<(&Family, Vec<Name>)>> = LazyLock::new(|| {
+    let in_words = |names: &str| names_of(names).map(words_of).collect();
+    NAMES.iter().filter_map(|(code, names)| Some((family(code)?, in_words(names)))).collect()
 });
 
 /// The families that a part may be of by its name as typed, likeliest first, at most three.
@@ -28,7 +29,7 @@ static NAMES: LazyLock<Vec<(&Family, Vec<Name>)>> = LazyLock::new(|| {
 pub fn propose(name: &str) -> Vec<&'static Family> {
     let words = words_of(name);
     let mut fits: Vec<(usize, usize, &Family)> =
-        NAMES.iter().filter_map(|(family, names)| fit(family, names, &words)).collect();
+        IN_WORDS.iter().filter_map(|(family, names)| fit(family, names, &words)).collect();
     fits.sort_by(|a, b| (b.0, b.1).cmp(&(a.0, a.1)).then_with(|| a.2.code.cmp(b.2.code)));
     fits.into_iter().take(3).map(|(_, _, family)| family).collect()
 }
