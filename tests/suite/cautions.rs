@@ -109,6 +109,21 @@ fn nothing_in_hand_brings_no_caution() {
     }
 }
 
+/// An answer that is put right takes the caution with it.
+/// Break: in `is_burnt` look through all findings instead of the latest.
+#[test]
+fn an_answer_put_right_holds() {
+    let mut bench = Bench::new();
+    bench.change(PART, json!({ "family": "seal" }));
+    for (number, outcome) in [(30_u16, "burnt"), (31, "no")] {
+        let changes = json!([{ "of": id(PART) }, { "question": "burnt" }, { "outcome": outcome }, { "taken": i64::from(number) }]);
+        bench.done(json!({ "do": "create", "id": id(number), "kind": "finding", "changes": changes }));
+        let view = bench.asked(json!({ "ask": "cautions", "step": "judge", "part": id(PART) }));
+        let told = view["cautions"].as_array().expect("cautions").iter().any(|one| one["hazard"] == "burnt-rubber");
+        assert_eq!(told, outcome == "burnt");
+    }
+}
+
 /// A mass that is known goes before a name that is usually heavy.
 #[test]
 fn a_light_engine_part_is_not_lifted_by_two() {

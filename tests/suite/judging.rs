@@ -325,3 +325,13 @@ fn matched_sets_belong_together() {
     assert_eq!(with(205), Vec::<Value>::new());
     assert_eq!(with(202), Vec::<Value>::new());
 }
+
+/// A limit that nothing can keep is told by the member that holds it.
+#[test]
+fn a_crossed_limit_is_not_proved_against() {
+    let bench = Bench::new();
+    let query = json!({ "ask": "proof", "unit": "millimetre", "places": [["3"]], "least": "5", "most": "2" });
+    let view = bench.asked(query);
+    assert_eq!(view["unread"], json!([{ "member": "least", "text": "5", "why": "out-of-bounds" }]));
+    assert_eq!(view["against"], json!([]));
+}

@@ -4,7 +4,7 @@ use super::figures::{Terms, figures, in_job_currency, whole};
 use super::flips::flips;
 use super::input::Setting;
 use super::kit::{KitView, kit, kits_for, shared};
-use super::limits::{PRICES, WhyNot, why_not};
+use super::limits::{Barred, PRICES, WhyNot};
 use super::spread::{Spread, open_with, ranges, spreads};
 use super::starting::starting_values;
 use super::view::{CostLine, CostView, LineKind, Overtaken, QuoteCost};
@@ -174,9 +174,10 @@ fn quoted(job: &Job, part: Id, today: Option<Day>) -> Quoted<'_> {
         },
         kits: Vec::new(),
     };
+    let Some(barred) = Barred::of(job, part) else { return found };
     for id in ids {
         let Some(item) = job.item(id) else { continue };
-        let why = why_not(job, part, item, today);
+        let why = barred.why_not_quote(job, item, today);
         let Some(mut figures) = figures(job, id, item, why.is_none()) else { continue };
         if let Some(kit) = kits.iter().find(|kit| kit.quote == id) {
             let (saved, short) = shared(kit, part);

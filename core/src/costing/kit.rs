@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::figures::figures;
-use super::limits::why_not;
+use super::limits::Barred;
 use crate::job::vocabulary::Route;
 use crate::job::{Job, Seen};
 use crate::quantity::{Day, Money};
@@ -143,9 +143,11 @@ fn price(job: &Job, quote: Id, item: &Item) -> Option<i64> {
 
 /// The least price at which a part is bought singly.
 fn single(job: &Job, part: Id, today: Option<Day>) -> Option<i64> {
+    let barred = Barred::of(job, part)?;
     let prices = job.children(Kind::Quote, FieldName::Of, part).filter_map(|quote| {
         let item = job.item(quote)?;
-        let is_single = item.read(FieldName::Route) == Some(Route::Buy) && why_not(job, part, item, today).is_none();
+        let is_single =
+            item.read(FieldName::Route) == Some(Route::Buy) && barred.why_not_quote(job, item, today).is_none();
         is_single.then(|| price(job, quote, item))?
     });
     prices.min()

@@ -1,4 +1,4 @@
-use crate::inspect::{ReasonFrom, Verdict, nature_of, verdict_if_touched};
+use crate::inspect::{Nature, ReasonFrom, Verdict, nature_of, verdict_if_touched};
 use crate::job::Job;
 use crate::job::vocabulary::{Aim, Correctness, Route};
 use crate::quantity::{Currency, Day, ExchangeRate, Money};
@@ -32,54 +32,66 @@ stored_enum! {
     }
 }
 
-/// Why a quote cannot be chosen; nothing when it can. Without a day nothing runs out.
-pub(super) fn why_not(job: &Job, part: Id, quote: &Item, today: Option<Day>) -> Option<WhyNot> {
-    let settings = job.settings();
-    let route: Route = quote.read(FieldName::Route)?;
-    if !is_in_one_currency(quote, settings.currency) {
-        return Some(WhyNot::OtherCurrency);
-    }
-    let reasons = [
-        (quote.read(FieldName::Correctness).is_some_and(|offer| !reaches(offer, settings.aim)), WhyNot::BelowAim),
-        (is_past(quote.read(FieldName::ValidUntil), today), WhyNot::RunOut),
-    ];
-    why_not_route(job, part, route).or_else(|| reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)))
+/// What rules routes out for a part, whatever its quotes say: by what it is, and by what it was judged to be. Worked out once
+/// for all its quotes.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Barred<'a> {
+    item: &'a Item,
+    nature: Nature,
+    /// What it was judged to be, and whether that is by more than being renewed whatever it looks like.
+    judged: Option<(Verdict, bool)>,
 }
 
-/// Why no quote of a route can be chosen for a part: by what the part is, and by what it was judged to be.
-#[must_use]
-pub(crate) fn why_not_route(job: &Job, part: Id, route: Route) -> Option<WhyNot> {
-    let item = job.item(part)?;
-    let nature = nature_of(job, item);
-    let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut | Route::Irreplaceable);
-    let bought = matches!(route, Route::Buy | Route::Kit | Route::Exchange);
-    let reasons = [
-        (item.is(FieldName::MissingFromStart) && works_on_old, WhyNot::NothingThere),
-        (nature.single_use && route == Route::UseAgain, WhyNot::SingleUse),
-        (item.is(FieldName::CannotBeBought) && bought, WhyNot::CannotBeBought),
-        (nature.safety_critical && route == Route::RepairHere, WhyNot::Safety),
-        (nature.refuses(route), WhyNot::NotInTrade),
-    ];
-    reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)).or_else(|| judged_away(job, part, item, route))
-}
-
-/// Why what was found in a part rules a route out. What cannot be bought may still be worked on, whatever it looks like.
-fn judged_away(job: &Job, part: Id, item: &Item, route: Route) -> Option<WhyNot> {
-    let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut);
-    if !works_on_old {
-        return None;
+impl<'a> Barred<'a> {
+    pub(crate) fn of(job: &'a Job, part: Id) -> Option<Self> {
+        let item = job.item(part)?;
+        let judged = verdict_if_touched(job, part)
+            .map(|(verdict, reasons)| (verdict, reasons.iter().any(|reason| reason.from != ReasonFrom::SingleUse)));
+        Some(Self { item, nature: nature_of(job, item), judged })
     }
-    let nature = nature_of(job, item);
-    let waits = nature.safety_critical && nature.family.is_some() && route == Route::UseAgain;
-    let waits = waits.then_some(WhyNot::WaitsForProof);
-    let Some((verdict, reasons)) = verdict_if_touched(job, part) else { return waits };
-    let found = reasons.iter().any(|reason| reason.from != ReasonFrom::SingleUse);
-    let kept = item.is(FieldName::CannotBeBought) && route != Route::UseAgain;
-    match verdict {
-        Verdict::Scrap if found && !kept => Some(WhyNot::JudgedScrap),
-        Verdict::Scrap | Verdict::Rework if found && route == Route::UseAgain => Some(WhyNot::NeedsRework),
-        Verdict::NotKnown => waits,
-        _ => None,
+
+    /// Why no quote of a route can be chosen; nothing when one can.
+    pub(crate) fn why_not(&self, route: Route) -> Option<WhyNot> {
+        let works_on_old = matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut | Route::Irreplaceable);
+        let bought = matches!(route, Route::Buy | Route::Kit | Route::Exchange);
+        let reasons = [
+            (self.item.is(FieldName::MissingFromStart) && works_on_old, WhyNot::NothingThere),
+            (self.nature.single_use && route == Route::UseAgain, WhyNot::SingleUse),
+            (self.item.is(FieldName::CannotBeBought) && bought, WhyNot::CannotBeBought),
+            (self.nature.safety_critical && route == Route::RepairHere, WhyNot::Safety),
+            (self.nature.refuses(route), WhyNot::NotInTrade),
+        ];
+        reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)).or_else(|| self.judged_away(route))
+    }
+
+    /// Why what was found rules a route out. What cannot be bought may still be worked on, whatever it looks like.
+    fn judged_away(&self, route: Route) -> Option<WhyNot> {
+        if !matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut) {
+            return None;
+        }
+        let again = route == Route::UseAgain;
+        let waits = again && self.nature.safety_critical && self.nature.family.is_some();
+        let kept = self.item.is(FieldName::CannotBeBought) && !again;
+        match self.judged {
+            Some((Verdict::Scrap, true)) if !kept => Some(WhyNot::JudgedScrap),
+            Some((Verdict::Rework, true)) if again => Some(WhyNot::NeedsRework),
+            Some((Verdict::NotKnown, _)) | None if waits => Some(WhyNot::WaitsForProof),
+            _ => None,
+        }
+    }
+
+    /// Why a quote cannot be chosen; nothing when it can. Without a day nothing runs out.
+    pub(super) fn why_not_quote(&self, job: &Job, quote: &Item, today: Option<Day>) -> Option<WhyNot> {
+        let settings = job.settings();
+        let route: Route = quote.read(FieldName::Route)?;
+        if !is_in_one_currency(quote, settings.currency) {
+            return Some(WhyNot::OtherCurrency);
+        }
+        let reasons = [
+            (quote.read(FieldName::Correctness).is_some_and(|offer| !reaches(offer, settings.aim)), WhyNot::BelowAim),
+            (is_past(quote.read(FieldName::ValidUntil), today), WhyNot::RunOut),
+        ];
+        self.why_not(route).or_else(|| reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)))
     }
 }
 
@@ -89,7 +101,7 @@ pub(crate) fn why_not_choose(job: &Job, quote: Id) -> Option<WhyNot> {
     let item = job.item_of(Kind::Quote, quote)?;
     let part: Id = item.read(FieldName::Of)?;
     job.item_of(Kind::Part, part)?;
-    why_not(job, part, item, None)
+    Barred::of(job, part)?.why_not_quote(job, item, None)
 }
 
 /// Whether an offer is as original as the aim asks for (common practice, no source): for show standard it is original or

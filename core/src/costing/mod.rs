@@ -49,7 +49,7 @@ pub use input::{Dial, Input, Setting};
 pub use interest::{a_year, present_value, worth_now};
 pub use kit::{CoverView, KitView};
 pub use limits::WhyNot;
-pub(crate) use limits::{PRICES, stray_price, why_not_choose, why_not_route};
+pub(crate) use limits::{Barred, PRICES, stray_price, why_not_choose};
 pub use priced_test::{PricedTest, Tested, tested};
 pub use reckoned::{Reckoned, reckon};
 pub use simulation::{Simulated, Simulation, simulate};

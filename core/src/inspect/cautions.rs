@@ -2,7 +2,7 @@ use std::collections::BTreeSet;
 
 use serde::{Deserialize, Serialize};
 
-use super::checklist::findings;
+use super::checklist::{answers, outcome};
 use super::nature::nature;
 use crate::job::{Job, RecordView};
 use crate::quantity::Mass;
@@ -169,9 +169,8 @@ impl<'a> InHand<'a> {
     }
 
     fn is_burnt(&self, part: Id) -> bool {
-        let is = |item: &crate::record::Item, field, word: &str| item.read::<String>(field).as_deref() == Some(word);
-        let mut all = findings(self.job, part).into_iter();
-        all.any(|(_, item)| is(item, FieldName::Question, "burnt") && is(item, FieldName::Outcome, "burnt"))
+        // What was answered last holds: an answer may be put right.
+        outcome(self.job, &answers(self.job, part), "burnt").as_deref() == Some("burnt")
     }
 }
 

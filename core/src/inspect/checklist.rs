@@ -1,3 +1,5 @@
+use std::collections::BTreeMap;
+
 use super::nature::Nature;
 use crate::job::Job;
 use crate::quantity::Millis;
@@ -65,14 +67,13 @@ pub(super) fn findings(job: &Job, part: Id) -> Vec<(Id, &Item)> {
     all
 }
 
-/// The answer to a question: the latest finding that says one, or that it was left out.
-pub(super) fn answer(job: &Job, part: Id, question: &str) -> Option<Id> {
-    let all = findings(job, part).into_iter().rev();
-    let mut about = all.filter(|(_, item)| item.read::<String>(FieldName::Question).as_deref() == Some(question));
-    about.next().map(|(id, _)| id)
+/// What was answered to each question: the latest finding that says one, or that it was left out.
+pub(super) fn answers(job: &Job, part: Id) -> BTreeMap<String, Id> {
+    let all = findings(job, part).into_iter();
+    all.filter_map(|(id, item)| Some((item.read(FieldName::Question)?, id))).collect()
 }
 
-/// What was answered to a question.
-pub(super) fn outcome(job: &Job, part: Id, question: &str) -> Option<String> {
-    job.item(answer(job, part, question)?)?.read(FieldName::Outcome)
+/// What one of these answers says.
+pub(super) fn outcome(job: &Job, answers: &BTreeMap<String, Id>, question: &str) -> Option<String> {
+    job.item(*answers.get(question)?)?.read(FieldName::Outcome)
 }

@@ -1,8 +1,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::nature::{Nature, nature};
-use crate::job::Job;
 use crate::job::vocabulary::Side;
+use crate::job::{Job, bare_name};
 use crate::record::{FieldName, Id, Item, Kind};
 use crate::tables::words_of;
 
@@ -21,17 +21,12 @@ pub fn counterpart(job: &Job, part: Id) -> Option<Id> {
 /// Parts of the same name on one side, in assemblies of the same name, in order of removal.
 fn like(job: &Job, item: &Item, side: Side) -> Vec<Id> {
     let name = bare_name(&item.read::<String>(FieldName::Name).unwrap_or_default());
-    if name.is_empty() {
-        return Vec::new();
-    }
     let assembly = assembly_name(job, item);
-    let parts = job.standing_ids(Kind::Part).filter_map(|id| Some((id, job.item(id)?)));
-    let alike = parts.filter(|(_, other)| {
-        let other_name: String = other.read(FieldName::Name).unwrap_or_default();
-        bare_name(&other_name) == name && job.side_of_part(other) == Some(side) && assembly_name(job, other) == assembly
-    });
-    let mut alike: Vec<(i64, Id)> =
-        alike.map(|(id, other)| (other.read(FieldName::Order).unwrap_or(i64::MAX), id)).collect();
+    let others = job.alike(&name).filter(|id| !job.is_struck(*id)).filter_map(|id| Some((id, job.item(id)?)));
+    let alike = others
+        .filter(|(_, other)| job.side_of_part(other) == Some(side) && assembly_name(job, other) == assembly)
+        .map(|(id, other)| (other.read(FieldName::Order).unwrap_or(i64::MAX), id));
+    let mut alike: Vec<(i64, Id)> = alike.collect();
     alike.sort_unstable();
     alike.into_iter().map(|(_, id)| id).collect()
 }
@@ -72,22 +67,25 @@ fn mates(job: &Job, part: Id, nature: &Nature) -> Vec<Id> {
         (words.collect::<Vec<_>>(), assembly_name(job, item), side)
     };
     let wanted = key(item);
-    let is_mate = |other: &Item| {
-        other.read::<String>(FieldName::Family).as_deref() == Some(family.code)
-            && other.read::<Id>(FieldName::Assembly).is_some()
-            && key(other) == wanted
+    let is_mate = |id: &Id| {
+        let other = job.item(*id);
+        other.is_some_and(|other| {
+            other.read::<String>(FieldName::Family).as_deref() == Some(family.code) && key(other) == wanted
+        })
     };
-    job.standing_ids(Kind::Part).filter(|id| job.item(*id).is_some_and(is_mate)).collect()
+    let assemblies = job.standing_ids(Kind::Assembly).filter(|id| bare_name(&job.name(*id)) == wanted.1);
+    assemblies.flat_map(|id| job.children(Kind::Part, FieldName::Assembly, id)).filter(is_mate).collect()
 }
 
 /// Parts of one side with their order of removal.
 type InOrder = Vec<(i64, Id)>;
 
-/// Parts of pairs that belong together by name and assembly: left with right, in order of id of the first.
+/// Parts of pairs that were both decided and belong together by name and assembly: left with right, in order of id of the first.
 #[must_use]
 pub(crate) fn couples(job: &Job) -> Vec<(Id, Id)> {
     let mut sides: BTreeMap<(String, String), [InOrder; 2]> = BTreeMap::new();
-    let pairs = job.standing_ids(Kind::Part).filter(|id| nature(job, *id).pair);
+    let chosen = job.standing_ids(Kind::Part).filter(|id| job.choice_of(*id).is_some());
+    let pairs = chosen.filter(|id| nature(job, *id).pair);
     for (id, item) in pairs.filter_map(|id| Some((id, job.item(id)?))) {
         let name = bare_name(&item.read::<String>(FieldName::Name).unwrap_or_default());
         let Some(side) = job.side_of_part(item).filter(|_| !name.is_empty()) else { continue };
@@ -102,12 +100,4 @@ pub(crate) fn couples(job: &Job) -> Vec<(Id, Id)> {
     }
     couples.sort_unstable();
     couples
-}
-
-/// A name in small letters without the words for a side.
-fn bare_name(name: &str) -> String {
-    let name = name.to_lowercase();
-    let words = name.split(|letter: char| !letter.is_alphanumeric() && letter != '/').filter(|word| !word.is_empty());
-    let sides = ["left", "right", "lh", "rh", "l/h", "r/h", "n/s", "o/s", "ns", "os", "nearside", "offside"];
-    words.filter(|word| !sides.contains(word)).collect::<Vec<_>>().join(" ")
 }

@@ -157,6 +157,15 @@ impl Reader {
         }
     }
 
+    /// A least above the most is a limit that nothing can keep.
+    fn in_order(&mut self, member: &str, least: Option<&String>, bounds: Bounds) {
+        let is_crossed = bounds.least.zip(bounds.most).is_some_and(|(least, most)| least > most);
+        if let Some(text) = least.filter(|_| is_crossed) {
+            let (member, text) = (member.to_owned(), text.clone());
+            self.unread.push(UnreadView { member, text, why: Unreadable::OutOfBounds });
+        }
+    }
+
     fn maybe(&mut self, member: &str, text: Option<&String>) -> Option<f64> {
         text.and_then(|text| self.read(member, text))
     }
@@ -183,6 +192,8 @@ pub fn proof(query: &ProofQuery) -> ProofView {
         least: reader.maybe("machining_least", query.machining_least.as_ref()),
         most: reader.maybe("machining_most", query.machining_most.as_ref()),
     };
+    reader.in_order("least", query.least.as_ref(), discard);
+    reader.in_order("machining_least", query.machining_least.as_ref(), machining);
     let as_new = reader.maybe("as_new", query.as_new.as_ref());
     let cut = reader.maybe("cut", query.cut.as_ref()).unwrap_or(0.0);
     if !reader.unread.is_empty() {

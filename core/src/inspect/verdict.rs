@@ -1,8 +1,8 @@
 use serde::{Deserialize, Serialize};
 
-use super::checklist::{asked, findings, outcome};
-use super::nature::nature;
-use super::readings::measures;
+use super::checklist::{Asked, answers, asked, outcome};
+use super::nature::{Nature, nature};
+use super::readings::{MeasureView, measures};
 use crate::job::Job;
 use crate::job::vocabulary::Triage;
 use crate::record::{FieldName, Id, Kind, stored_enum};
@@ -58,13 +58,14 @@ stored_enum! {
 /// asked, and the first word at the strip never makes a part fit.
 #[must_use]
 pub fn verdict(job: &Job, part: Id) -> (Verdict, Vec<Reason>) {
-    let reasons = reasons(job, part);
+    let looked = Looked::at(job, part);
+    let reasons = looked.reasons(job, part);
     let worst = reasons.iter().map(|reason| reason.condition).max();
     let verdict = match worst {
         Some(Condition::Scrap) => Verdict::Scrap,
         Some(Condition::Rework) => Verdict::Rework,
         Some(Condition::Doubtful) => Verdict::NotKnown,
-        Some(Condition::Sound) | None if is_all_answered(job, part) => Verdict::Fit,
+        Some(Condition::Sound) | None if looked.is_all_answered() => Verdict::Fit,
         Some(Condition::Sound) | None => Verdict::NotKnown,
     };
     (verdict, reasons)
@@ -76,53 +77,73 @@ pub(crate) fn verdict_if_touched(job: &Job, part: Id) -> Option<(Verdict, Vec<Re
     (any(Kind::Finding) || any(Kind::Reading)).then(|| verdict(job, part))
 }
 
-fn reasons(job: &Job, part: Id) -> Vec<Reason> {
-    let nature = nature(job, part);
-    let mut reasons = Vec::new();
-    let mut say = |from, about: &str, outcome: &str, condition| {
-        reasons.push(Reason { from, about: about.to_owned(), outcome: outcome.to_owned(), condition });
-    };
-    if nature.single_use {
-        say(ReasonFrom::SingleUse, "", "", Condition::Scrap);
-    }
-    let asked = asked(job, part, &nature);
-    for one in &asked {
-        let Some(outcome) = outcome(job, part, &one.question) else { continue };
-        if let Some(condition) = one.condition(&outcome).filter(|condition| *condition != Condition::Sound) {
-            say(ReasonFrom::Question, &one.question, &outcome, condition);
-        }
-    }
-    let measures = measures(job, part, &nature);
-    for measure in &measures {
-        if let Some(condition) = measure.condition.filter(|condition| *condition != Condition::Sound) {
-            let allows =
-                measure.governs.and_then(|at| measure.places[at].against).map_or("", |found| found.allows.word());
-            say(ReasonFrom::Measure, &measure.feature, allows, condition);
-        }
-    }
-    let unmeasured = nature.safety_critical && measures.iter().all(|measure| measure.condition.is_none());
-    if let Some(first) = measures.iter().find(|measure| measure.kind != LimitKind::Size).filter(|_| unmeasured) {
-        say(ReasonFrom::Measure, &first.feature, "not-measured", Condition::Doubtful);
-    }
-    // A first word holds until the part has been looked at.
-    if findings(job, part).is_empty() {
-        match job.item(part).and_then(|item| item.read::<Triage>(FieldName::Triage)) {
-            Some(Triage::Scrap) => say(ReasonFrom::Triage, "", Triage::Scrap.word(), Condition::Doubtful),
-            Some(Triage::Doubtful) => say(ReasonFrom::Triage, "", Triage::Doubtful.word(), Condition::Doubtful),
-            Some(Triage::LooksGood) | None => {}
-        }
-    }
-    reasons.sort_by_key(|reason| std::cmp::Reverse(reason.condition));
-    reasons
+/// All that was seen and measured in a part, gathered once.
+struct Looked {
+    nature: Nature,
+    /// Every question with what was answered.
+    asked: Vec<(Asked, Option<String>)>,
+    measures: Vec<MeasureView>,
 }
 
-/// Whether every question was answered, and every measure that has a limit is proved good.
-fn is_all_answered(job: &Job, part: Id) -> bool {
-    let nature = nature(job, part);
-    let asked = asked(job, part, &nature);
-    !asked.is_empty()
-        && asked.iter().all(|one| outcome(job, part, &one.question).is_some())
-        && measures(job, part, &nature)
-            .iter()
-            .all(|one| one.source.is_none() || one.condition == Some(Condition::Sound))
+impl Looked {
+    fn at(job: &Job, part: Id) -> Self {
+        let nature = nature(job, part);
+        let answers = answers(job, part);
+        let asked = asked(job, part, &nature).into_iter();
+        let asked = asked.map(|one| {
+            let outcome = outcome(job, &answers, &one.question);
+            (one, outcome)
+        });
+        Self { nature, asked: asked.collect(), measures: measures(job, part, &nature) }
+    }
+
+    /// Whatever speaks against it, worst first.
+    fn reasons(&self, job: &Job, part: Id) -> Vec<Reason> {
+        let mut reasons = Vec::new();
+        if self.nature.single_use {
+            reasons.push(Reason::new(ReasonFrom::SingleUse, "", "", Condition::Scrap));
+        }
+        reasons.extend(self.asked.iter().filter_map(of_question));
+        reasons.extend(self.measures.iter().filter_map(of_measure));
+        let unmeasured = self.nature.safety_critical && self.measures.iter().all(|one| one.condition.is_none());
+        if let Some(first) = self.measures.iter().find(|one| one.kind != LimitKind::Size).filter(|_| unmeasured) {
+            reasons.push(Reason::new(ReasonFrom::Measure, &first.feature, "not-measured", Condition::Doubtful));
+        }
+        reasons.extend(of_triage(job, part));
+        reasons.sort_by_key(|reason| std::cmp::Reverse(reason.condition));
+        reasons
+    }
+
+    /// Whether every question was answered, and every measure that has a limit is proved good.
+    fn is_all_answered(&self) -> bool {
+        !self.asked.is_empty()
+            && self.asked.iter().all(|(_, outcome)| outcome.is_some())
+            && self.measures.iter().all(|one| one.source.is_none() || one.condition == Some(Condition::Sound))
+    }
+}
+
+impl Reason {
+    fn new(from: ReasonFrom, about: &str, outcome: &str, condition: Condition) -> Self {
+        Self { from, about: about.to_owned(), outcome: outcome.to_owned(), condition }
+    }
+}
+
+fn of_question((asked, outcome): &(Asked, Option<String>)) -> Option<Reason> {
+    let outcome = outcome.as_deref()?;
+    let condition = asked.condition(outcome).filter(|condition| *condition != Condition::Sound)?;
+    Some(Reason::new(ReasonFrom::Question, &asked.question, outcome, condition))
+}
+
+fn of_measure(measure: &MeasureView) -> Option<Reason> {
+    let condition = measure.condition.filter(|condition| *condition != Condition::Sound)?;
+    let against = measure.governs.and_then(|at| measure.places[at].against);
+    let allows = against.map_or("", |found| found.allows.word());
+    Some(Reason::new(ReasonFrom::Measure, &measure.feature, allows, condition))
+}
+
+/// A first word holds until the part has been looked at.
+fn of_triage(job: &Job, part: Id) -> Option<Reason> {
+    let word: Triage = job.item(part)?.read(FieldName::Triage).filter(|word| *word != Triage::LooksGood)?;
+    let is_looked_at = job.children(Kind::Finding, FieldName::Of, part).next().is_some();
+    (!is_looked_at).then(|| Reason::new(ReasonFrom::Triage, "", word.word(), Condition::Doubtful))
 }

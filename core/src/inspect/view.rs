@@ -1,11 +1,11 @@
 use serde::{Deserialize, Serialize};
 
-use super::checklist::{Asked, answer, asked, outcome};
+use super::checklist::{Asked, answers, asked, outcome};
 use super::counterpart::{counterpart, together};
 use super::nature::{Nature, nature};
 use super::readings::{MeasureView, measures};
 use super::verdict::{Reason, Verdict, verdict};
-use crate::costing::WhyNot;
+use crate::costing::{Barred, WhyNot};
 use crate::job::vocabulary::Route;
 use crate::job::{Job, PartLine, PhotoView, RecordView};
 use crate::quantity::Length;
@@ -147,8 +147,10 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
     let item = job.item_of(Kind::Part, part)?;
     let nature = nature(job, part);
     let other = counterpart(job, part);
-    let asked: Vec<AskedView> =
-        asked(job, part, &nature).into_iter().map(|one| asked_view(job, part, other, one)).collect();
+    let mine = answers(job, part);
+    let theirs = other.map(|other| answers(job, other)).unwrap_or_default();
+    let asked = asked(job, part, &nature).into_iter().map(|one| asked_view(job, &mine, &theirs, one));
+    let asked: Vec<AskedView> = asked.collect();
     let (verdict_here, reasons) = verdict(job, part);
     // A word that names no family known here says nothing; it stays in the record.
     let is_known = nature.family.is_some() || nature.own.is_some();
@@ -178,8 +180,11 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
     })
 }
 
-fn asked_view(job: &Job, part: Id, other: Option<Id>, one: Asked) -> AskedView {
-    let finding = answer(job, part, &one.question).and_then(|id| job.record_view(id));
+/// The findings that answer each question.
+type Answers = std::collections::BTreeMap<String, Id>;
+
+fn asked_view(job: &Job, mine: &Answers, theirs: &Answers, one: Asked) -> AskedView {
+    let finding = mine.get(&one.question).and_then(|id| job.record_view(*id));
     let values = finding.as_ref().map(|finding| &finding.values);
     let photos = finding.iter().flat_map(|finding| job.children(Kind::Photo, FieldName::Finding, finding.id));
     let outcomes = one.outcomes.iter();
@@ -187,7 +192,7 @@ fn asked_view(job: &Job, part: Id, other: Option<Id>, one: Asked) -> AskedView {
         photos: photos.filter_map(|photo| job.photo_view(photo)).collect(),
         answer: values.and_then(|values| values.outcome.clone()),
         skipped: values.is_some_and(|values| values.skipped == Some(true) && values.outcome.is_none()),
-        other_side: other.and_then(|other| outcome(job, other, &one.question)),
+        other_side: outcome(job, theirs, &one.question),
         outcomes: outcomes.map(|one| OutcomeView { code: one.code.to_owned(), condition: one.condition }).collect(),
         standard: one.standard.map(str::to_owned),
         question: one.question,
@@ -249,9 +254,10 @@ fn routes_left(job: &Job, part: Id, nature: &Nature) -> Vec<RouteLeft> {
         Some(route) => &[route],
         None => nature.family.map(|family| family.otherwise).unwrap_or_default(),
     };
+    let barred = Barred::of(job, part);
     let left = |route: &Route| RouteLeft {
         route: *route,
-        why: crate::costing::why_not_route(job, part, *route),
+        why: barred.as_ref().and_then(|barred| barred.why_not(*route)),
         usual: usual.contains(route),
     };
     Route::ALL.iter().map(left).collect()

@@ -1,5 +1,6 @@
 //! What the record says: the job with its vehicles, assemblies, parts; commands that add to it, questions over it.
 
+mod alike;
 mod answer;
 mod apply;
 mod assembly;
@@ -21,6 +22,7 @@ mod view;
 pub mod vocabulary;
 mod whole;
 
+pub(crate) use alike::bare_name;
 pub use answer::ask;
 pub use apply::{Applied, apply};
 pub use change::{Change, Values};

@@ -1,5 +1,6 @@
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::alike::bare_name;
 use super::change::Change;
 use super::find::FindIndex;
 use super::tags::Numbers;
@@ -25,6 +26,8 @@ pub struct Job {
     indexed: BTreeMap<Id, Indexed>,
     parts: BTreeMap<Id, PartKey>,
     numbers: Numbers,
+    /// Parts by their name without the words for a side.
+    alike: BTreeMap<String, BTreeSet<Id>>,
     find: FindIndex,
 }
 
@@ -59,6 +62,8 @@ struct Indexed {
     struck: bool,
     links: Vec<(FieldName, Id)>,
     rivals: Vec<Id>,
+    /// Of a part with a name: that without the words for a side.
+    bare_name: Option<String>,
     problems: Vec<Problem>,
 }
 
@@ -182,6 +187,11 @@ impl Job {
         &self.numbers
     }
 
+    /// Parts by their name without the words for a side.
+    pub(super) const fn alike_index(&self) -> &BTreeMap<String, BTreeSet<Id>> {
+        &self.alike
+    }
+
     /// The index of words.
     pub(super) const fn find_index(&self) -> &FindIndex {
         &self.find
@@ -201,7 +211,11 @@ impl Job {
         let Some(item) = self.record.item(id) else { return false };
         let links = links_of(item);
         let rivals = rivals_of(item, &links);
-        let fresh = Indexed { kind: item.kind(), struck: item.is_struck(), links, rivals, problems: Vec::new() };
+        let is_part = item.kind() == Some(Kind::Part);
+        let name: Option<String> = item.read(FieldName::Name).filter(|_| is_part);
+        let bare_name = name.map(|name| bare_name(&name)).filter(|name| !name.is_empty());
+        let fresh =
+            Indexed { kind: item.kind(), struck: item.is_struck(), links, rivals, bare_name, problems: Vec::new() };
         let stale = self.indexed.insert(id, fresh.clone()).unwrap_or_default();
         for rival in &stale.rivals {
             if let Some(ids) = self.rivals.get_mut(rival) {
@@ -210,6 +224,14 @@ impl Job {
         }
         for rival in fresh.rivals {
             self.rivals.entry(rival).or_default().insert(id);
+        }
+        if stale.bare_name != fresh.bare_name {
+            if let Some(ids) = stale.bare_name.as_ref().and_then(|name| self.alike.get_mut(name)) {
+                ids.remove(&id);
+            }
+            if let Some(name) = fresh.bare_name {
+                self.alike.entry(name).or_default().insert(id);
+            }
         }
         if stale.kind != fresh.kind {
             if let Some(ids) = stale.kind.and_then(|kind| self.kinds.get_mut(&kind)) {
