@@ -4,6 +4,7 @@ import { newId, type Beside } from '../../bridge/desk';
 import type { Change, Command, Currency } from '../../bridge/protocol';
 import { CAMERA, readPicture } from '../camera/pictures-in';
 import { carryOut } from '../carry-out';
+import { formKept } from '../form-kept';
 import * as journal from '../journal';
 import '../kit/field';
 import '../kit/icon';
@@ -25,7 +26,7 @@ const EMPTY: Typed = { cash: '', what: '', from: '', part: '' };
 @customElement('asf-bought-form')
 export class BoughtForm extends LightElement {
   @property() currency: Currency = 'GBP';
-  @state() private typed: Typed = kept();
+  @state() private typed: Typed = formKept(KEY, EMPTY);
   @state() private error = '';
   @state() private receipts: readonly Beside[] = [];
   private readonly parts = new Live(this, 'parts', () => ({ ask: 'parts', group: 'none' }));
@@ -91,16 +92,6 @@ export class BoughtForm extends LightElement {
     [this.typed, this.receipts] = [EMPTY, []];
     this.tell('asf-put', null);
   };
-}
-
-/** What was being typed when the page was ended. */
-function kept(): Typed {
-  try {
-    const before: unknown = JSON.parse(journal.typedBefore(KEY) ?? 'null');
-    return typeof before === 'object' && before !== null ? { ...EMPTY, ...before } : EMPTY;
-  } catch {
-    return EMPTY;
-  }
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-bought-form': BoughtForm } }

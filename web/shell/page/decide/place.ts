@@ -22,7 +22,7 @@ import { Live } from '../live';
 import '../measures/measures';
 import type { Measures } from '../measures/measures';
 import { settlingSaid } from '../measures/proof-said';
-import { tagFigures } from '../parts/tag-figures';
+import { tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
 import '../routes/bars';
 import { choosing } from '../routes/choosing';
@@ -112,9 +112,8 @@ export class PlaceDecide extends LightElement {
   }
 
   private bar({ line }: PartView): TemplateResult {
-    const tag = html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>`;
     const side = line.side ? html`<asf-side side=${line.side} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing;
-    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${html`${line.side ? html`<b class="decide-side">${words().sides[line.side]} · </b>` : nothing}${line.assembly_name}<span class="decide-place">${line.place.map((one) => ` · ${one}`)}</span>`} .tag=${tag} .side=${side} back="#/parts" .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${html`${line.side ? html`<b class="decide-side">${words().sides[line.side]} · </b>` : nothing}${line.assembly_name}<span class="decide-place">${line.place.map((one) => ` · ${one}`)}</span>`} .tag=${tagInHand(line)} .side=${side} back="#/parts" .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private where(all: readonly UndecidedPart[]): TemplateResult {
@@ -150,11 +149,11 @@ export class PlaceDecide extends LightElement {
     const worth = row && isMuch(row) ? say.worth(moneyRound(row.regret)) : '';
     const open = inspect.together.filter(({ standing }) => standing !== 'decided').length;
     const verb = picked ? (open > 0 ? say.chooseAll(routeWord(picked.route), open + 1) : say.choose(routeWord(picked.route))) : say.addQuote;
-    const cost_ = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? money(picked.cash) : '') : '';
+    const price = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? money(picked.cash) : '') : '';
     const act = (): void => { if (picked) this.decide(); else this.quoting = true; };
     return html`${settle ? html`<asf-primary .verb=${settle} .cost=${worth} key="M" @click=${() => { this.measures?.measureMore(); }}></asf-primary>
         <asf-button word=${verb} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-button>`
-      : html`<asf-primary .verb=${verb} .cost=${cost_} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-primary>`}
+      : html`<asf-primary .verb=${verb} .cost=${price} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-primary>`}
       <div class="pair"><asf-button icon="skip" word=${say.later} key="L" @click=${() => { this.putOff(); }}></asf-button><asf-button icon="find" word=${say.finding} key="F" href=${`#/judge/${this.partId}`}></asf-button></div>`;
   }
 

@@ -13,7 +13,7 @@ import '../kit/empty';
 import '../kit/head';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
-import { tagFigures } from '../parts/tag-figures';
+import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
 import { say as aloud } from '../say';
 import '../styles/judge.css';
@@ -107,9 +107,7 @@ export class PlaceJudge extends LightElement {
 
   private head(second: unknown): TemplateResult {
     const line = this.whole.view?.line;
-    const side = line?.side ? html`<b>${words().sides[line.side]}</b> · ` : nothing;
-    const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>` : nothing;
-    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${html`${side}${second}`} .tag=${tag} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${html`${line ? sideBefore(line) : nothing}${second}`} .tag=${line ? tagInHand(line) : nothing} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private get standing(): string {

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { Change, Dimension, InspectView, LimitKind, LimitSource, MeasureView, Units } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
+import { formKept } from '../form-kept';
 import * as journal from '../journal';
 import '../kit/choice';
 import '../kit/field';
@@ -11,7 +12,6 @@ import { LightElement } from '../kit/light-element';
 import '../parts/pick';
 import { words } from '../words';
 import { figures, sign, unitOf } from './amount';
-import { kept } from './kept';
 import { typed } from './typed';
 
 const FIGURES = ['least', 'most', 'machining', 'new'] as const;
@@ -32,7 +32,7 @@ export class LimitForm extends LightElement {
     if (!measure) return;
     const said = (amount: number | undefined): string => (amount === undefined ? '' : figures(amount, measure.dimension, this.units));
     const values = measure.limit?.values;
-    this.typed = kept(this.key, { least: said(values?.least), most: said(values?.most), machining: said(values?.machining_least ?? values?.machining_most), new: said(values?.as_new),
+    this.typed = formKept(this.key, { least: said(values?.least), most: said(values?.most), machining: said(values?.machining_least ?? values?.machining_most), new: said(values?.as_new),
       kind: measure.kind === 'size' ? 'minimum' : measure.kind, source: values?.limit_source ?? 'manual', page: values?.text ?? '' });
   }
 

@@ -4,6 +4,7 @@ import { newId } from '../../bridge/desk';
 import type { Change, Command, InspectView, MeasureView, Units } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import { featureWords } from '../judge/said';
+import { formKept } from '../form-kept';
 import * as journal from '../journal';
 import '../kit/field';
 import '../kit/primary';
@@ -11,7 +12,6 @@ import { LightElement } from '../kit/light-element';
 import '../parts/pick';
 import { words } from '../words';
 import { said, sign, unitOf } from './amount';
-import { kept } from './kept';
 import { typed } from './typed';
 
 type Typed = Record<'value' | 'spot' | 'instrument' | 'zero' | 'name' | 'resolution' | 'uncertainty', string>;
@@ -29,7 +29,7 @@ export class ReadingForm extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.typed = kept(this.key, { ...EMPTY, instrument: this.lastInstrument() });
+    this.typed = formKept(this.key, { ...EMPTY, instrument: this.lastInstrument() });
   }
 
   override render(): TemplateResult {

@@ -16,7 +16,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { noteOpen, openBefore } from '../reopening';
-import { tagFigures } from '../parts/tag-figures';
+import { tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
 import { today } from '../today';
 import '../styles/routes.css';
@@ -85,8 +85,7 @@ export class PlaceRoutes extends LightElement {
 
   private head(): TemplateResult {
     const line = this.whole.view?.line;
-    const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing}></asf-tag>` : nothing;
-    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${line?.assembly_name ?? ''} .tag=${tag} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${line?.assembly_name ?? ''} .tag=${line ? tagInHand(line) : nothing} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private body(view: CostView): TemplateResult {

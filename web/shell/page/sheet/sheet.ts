@@ -9,7 +9,7 @@ import '../kit/message';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
-import { tagFigures } from '../parts/tag-figures';
+import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import './conflict';
@@ -66,9 +66,7 @@ export class PartSheet extends LightElement {
     const { view } = this.live;
     if (!view) return html``;
     const { line } = view;
-    const side = line.side ? html`<b>${words().sides[line.side]}</b> · ` : nothing;
-    const tag = html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing} ?struck=${line.struck}></asf-tag>`;
-    return html`<asf-head sheet class=${this.beside ? '' : 'head-words-tight'} .name=${line.name || words().sheet.noName} .second=${html`${side}${words().standings[line.standing]}`} .tag=${tag}
+    return html`<asf-head sheet class=${this.beside ? '' : 'head-words-tight'} .name=${line.name || words().sheet.noName} .second=${html`${sideBefore(line)}${words().standings[line.standing]}`} .tag=${tagInHand(line)}
       .cells=${this.beside ? [] : [this.keeping.cell]} back=${this.beside ? nothing : '#/parts'}></asf-head>`;
   }
 
