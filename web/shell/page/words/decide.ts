@@ -6,9 +6,9 @@ export const decide = {
   title: 'Decide', of: (n: number, all: number) => `Decide, ${n}${KEEP}of${KEEP}${all} open`, first: 'most at stake first', stake: (sum: string) => `a wrong choice here costs up to ${sum}`, noStake: 'little is at stake here',
   ranking: 'Working out what is most at stake …', slow: 'It could not be worked out. What is open stands in order of tag.', later: 'Later', before: 'Before', next: 'Next',
   choose: (route: string) => `Choose ${route}`, chooseAll: (route: string, parts: number) => `Choose ${route} for ${parts}`, worth: (sum: string) => `worth up to ${sum}`,
-  finding: 'Judge it', addQuote: 'Add a quote', photos: 'Photos', working: 'Working', noPhotos: 'No photo yet.', noRoute: 'Pick a route that is left.',
+  finding: 'Judge it', addQuote: 'Add a quote', photos: 'Photos', working: 'Working', noRoute: 'Pick a route that is left.',
   waits: { quote: 'It has no quote yet.', 'allowed-quote': 'None of its quotes may be chosen.', 'first-word': 'Nobody has said a first word of it yet.', 'coming-off': 'It is still on the vehicle.' } satisfies Record<Waits, string>,
   allDone: { first: 'Nothing is open.', then: 'Every part is decided.', go: 'To the plan' }, gone: { first: 'This part is not open any more.', then: 'It was decided, struck out, or is not in this job.', go: 'The next one' },
-  keys: 'All keys', close: 'Close', keyList: { '1–9': 'pick a route', Enter: 'choose it', L: 'later', '←': 'the one before', '→': 'the next', F: 'judge it', M: 'measure', A: 'add a quote', W: 'working', P: 'photos', Z: 'undo', '?': 'all keys' },
-  link: (n: number) => (n === 1 ? 'Decide the open one' : `Decide the ${n} open ones`), linkSecond: 'one after another, most at stake first', undone: 'Taken back',
+  keys: 'All keys', keyList: { '1–9': 'pick a route', Enter: 'choose it', L: 'later', '←': 'the one before', '→': 'the next', F: 'judge it', M: 'measure', A: 'add a quote', W: 'working', P: 'photos', Z: 'undo', '?': 'all keys' },
+  link: (n: number) => (n === 1 ? 'Decide the open one' : `Decide the ${n} open ones`), undone: 'Taken back',
 };

@@ -20,8 +20,8 @@ export const judge = {
   photoOpen: (n: number) => `Open photo ${n}`, answered: (question: string, answer: string) => `${question}: ${answer}`, skippedSaid: (question: string) => `${question}: skipped`,
   notAnswered: 'open', ownQuestion: 'a question of your own',
   addOwn: 'Add a question of my own', own: { label: 'What else is looked at?', hint: (family: string) => `Asked of every part of the family: ${family}`, go: 'Add the question', needed: 'Write the question first.', added: 'Question added', back: 'Back' },
-  toVerdict: 'To the result', noQuestions: 'This family has no questions yet. Add one of your own.',
-  found: 'Looked at', ofAnswered: (n: number, all: number) => `${n}${KEEP}of${KEEP}${all} looked at`, measures: 'Measured', measuredOf: (n: number) => (n ? count(n, 'measure') : ''), notMeasured: 'not measured yet', readings: (n: number) => count(n, 'reading'),
+  noQuestions: 'This family has no questions yet. Add one of your own.',
+  found: 'Looked at', ofAnswered: (n: number, all: number) => `${n}${KEEP}of${KEEP}${all} looked at`, measures: 'Measured', measuredOf: (n: number) => (n ? count(n, 'measure') : ''),
   pattern: 'Keep it on the shelf as a pattern until its replacement has been compared with it. Then strike it out.',
   verdict: { fit: 'Fit to use again', rework: 'Can be put right', scrap: 'Scrap', 'not-known': 'Not known yet' } satisfies Record<Verdict, string>,
   verdictMore: { fit: 'Everything asked was looked at, and nothing speaks against it.', rework: 'Not as it is, but the trade puts this right.', scrap: 'Not to be used again.', 'not-known': 'Something is still open.' } satisfies Record<Verdict, string>,
@@ -34,5 +34,5 @@ export const judge = {
   together: (tag: string) => `Decide it together with ${tag}, the other side: both or neither.`, matchedWith: (tags: string) => `Decide it together with ${tags}: one matched set.`, matched: 'It is kept and renewed together with what it was matched to.', pairAlone: 'Both sides of the axle are decided together; the other side is not in the job yet.',
   otherVerdict: (side: string, tag: string, verdict: string) => `${side ? `${side}, ` : ''}${tag}: ${verdict}`,
   toRoutes: 'To its routes', toRoutesCost: 'quotes and choice', goOn: 'Go on', open: (n: number) => `${n}${KEEP}open`, start: 'Judge it', change: 'Change', changeAnswer: 'Change:',
-  sheet: { title: 'Judged', family: 'Family', changeFamily: 'Change the family', say: 'Say what it is', perhaps: (family: string) => `${family}?`, go: 'Judge it', goOn: 'Go on judging', look: 'Look again', open: 'not judged yet' },
+  sheet: { title: 'Judged', family: 'Family', say: 'Say what it is', perhaps: (family: string) => `${family}?`, go: 'Judge it', goOn: 'Go on judging', look: 'Look again', open: 'not judged yet' },
 };

@@ -1,4 +1,4 @@
-import type { BearingSuffix, LimitKind, LimitSource, Rule, Unreadable, Use, UsualInstrument } from '../../bridge/protocol';
+import type { LimitKind, LimitSource, Rule, Unreadable, Use, UsualInstrument } from '../../bridge/protocol';
 import { count, KEEP } from './format';
 
 /** Readings, limits and what they prove. */
@@ -7,7 +7,7 @@ export const measures = {
   form: {
     title: 'A reading', value: 'Read off', accepted: 'As 31.76, 1.2505 in, 1 1/4, 31.76 mm or -2 thou.', spot: 'Where', spotHint: 'Place and plane, like: bottom, upright. The same words again: a repeat of the same place.',
     instrument: 'Measured with', noInstrument: 'not said: then nothing is proved', usual: (name: string) => `${name}, usual figures`, ownInstrument: 'One of my own', zero: 'Zero error', zeroHint: 'What it shows when closed; it is taken off first.',
-    put: 'Put it down', more: 'Instrument and zero', done: (what: string, value: string) => `${what}: ${value}`,
+    put: 'Put it down', done: (what: string, value: string) => `${what}: ${value}`,
   },
   ownInstrument: { name: 'What is it?', resolution: 'Smallest step', uncertainty: 'Stated uncertainty', uncertaintyHint: 'From its paper; leave it out when none is stated.' },
   limitForm: {
@@ -32,10 +32,8 @@ export const measures = {
   rule: { 'iso-14253-1-1998': 'Rule: ISO 14253-1:1998, the whole interval inside.', 'iso-14253-1-2017': 'Rule: ISO 14253-1:2017, 95 of 100 by the guard band.' } satisfies Record<Rule, string>,
   limitFrom: (source: string, page: string) => `Limit: ${source}${page ? `, ${page}` : ''}.`, wear: (share: string) => `Worn by ${share} of what may be.`, unworn: 'Not worn, or the size when new is wrong.', cut: (most: string) => `Up to ${most} may be cut off.`,
   unknownInstrument: 'Say what it was measured with: without that nothing is proved.',
-  settle: { more: (n: number) => (n === 1 ? 'Measure once more' : `Measure ${spelt(n)} times more`), instrument: (name: string) => `Measure with a ${name.toLowerCase()}`, finer: 'A finer instrument would settle it.', none: 'No usual instrument settles this: treat it as bad.', why: 'at this scatter that settles it' },
-  line: (value: string, limit: string, verdict: string) => `Reading ${value}, limit ${limit}: ${verdict}.`, reading: 'reading', limitWord: 'limit', places: (n: number) => count(n, 'place'), readings: (n: number) => count(n, 'reading'), otherSide: (side: string, value: string) => `${side}: ${value}`,
-  bearing: (designation: string, size: string) => `${designation}: ${size}`, orWidth: (width: string) => `Sources disagree on the width (or ${width}): measure before ordering.`,
-  suffix: { 'two-seals': 'seals on both sides', 'one-seal': 'a seal on one side', 'two-shields': 'shields on both sides', 'one-shield': 'a shield on one side', c2: 'less play', c3: 'more play', c4: 'much play', 'snap-ring': 'snap ring', 'snap-ring-groove': 'snap-ring groove' } satisfies Record<BearingSuffix, string>,
+  settle: { more: (n: number) => (n === 1 ? 'Measure once more' : `Measure ${spelt(n)} times more`), instrument: (name: string) => `Measure with a ${name.toLowerCase()}`, none: 'No usual instrument settles this: treat it as bad.', why: 'at this scatter that settles it' },
+  line: (value: string, limit: string, verdict: string) => `Reading ${value}, limit ${limit}: ${verdict}.`, reading: 'reading', limitWord: 'limit', readings: (n: number) => count(n, 'reading'), otherSide: (side: string, value: string) => `${side}: ${value}`,
   nextSize: (step: string, size: string) => `Cleans up at ${step}: to ${size}.`,
 };
 
