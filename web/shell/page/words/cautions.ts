@@ -16,7 +16,7 @@ export const cautions = (trade: Vocabulary) => ({
   standing: 'This app replaces neither the workshop manual, nor an inspector, nor local codes, nor a licensed shop. They come first.',
   step: { 'take-apart': 'Taking apart', judge: 'Cleaning and judging', route: 'Working on it', refit: 'Putting together' } satisfies Record<Step, string>,
   none: { first: 'No cautions yet.', then: 'They appear as parts, assemblies and ways of working come in that carry a hazard. That nothing stands here does not mean that nothing can happen.' },
-  because: 'Because of', others: (n: number) => `and ${n} more`, toBefore: 'To what is looked at before',
+  because: 'Because of', others: (n: number) => `and ${n} more`,
   whoAsked: { title: 'Who has read it?', lead: 'That it was read is kept with a name. It is asked once on this device.', go: 'Keep it', without: 'Keep it without a name' },
   order: ['take-apart', 'judge', 'route', 'refit'] as const satisfies readonly Step[],
   lineOf: (hazard: Hazard) => byHazard(trade)[hazard].line,
