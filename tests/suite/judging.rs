@@ -335,3 +335,18 @@ fn a_crossed_limit_is_not_proved_against() {
     assert_eq!(view["unread"], json!([{ "member": "least", "text": "5", "why": "out-of-bounds" }]));
     assert_eq!(view["against"], json!([]));
 }
+
+/// A new quote is thought of on a route that is left: of a part fit again first that, else the usual ones of its family.
+/// Break: in `left` leave out asking why not.
+#[test]
+fn routes_that_are_left_come_in_their_order() {
+    let left = |bench: &Bench| bench.cost(PART)["left"].clone();
+    let mut bench = Bench::new();
+    assert_eq!(left(&bench)[0], "repair-here");
+    bench.change(PART, json!({ "family": "brake-lining" }));
+    assert_eq!(left(&bench), json!(["send-out", "buy", "donor", "exchange", "kit", "irreplaceable"]));
+    bench.change(PART, json!({ "family": "damper" }));
+    all_sound(&mut bench, 300, PART);
+    assert_eq!(left(&bench)[0], "use-again");
+    assert_eq!(left(&bench)[1], "exchange");
+}

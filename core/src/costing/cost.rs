@@ -83,6 +83,7 @@ pub fn cost(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> Co
         kits: priced.kits,
         overtaken: priced.overtaken,
         chosen: priced.chosen,
+        left: Barred::of(job, part).map(|barred| barred.left()).unwrap_or_default(),
         starting: starting_values().to_vec(),
         quotes: priced.views,
     }

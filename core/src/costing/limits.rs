@@ -64,6 +64,21 @@ impl<'a> Barred<'a> {
         reasons.into_iter().find_map(|(holds, why)| holds.then_some(why)).or_else(|| self.judged_away(route))
     }
 
+    /// The routes that are left, in the order in which one thinks of them: again where it is fit, then the usual ones of its
+    /// family, then what is usual anywhere.
+    pub(super) fn left(&self) -> Vec<Route> {
+        let again: &[Route] = if matches!(self.judged, Some((Verdict::Fit, _))) { &[Route::UseAgain] } else { &[] };
+        let usual = self.nature.family.map(|family| family.otherwise).unwrap_or_default();
+        let anywhere = [Route::RepairHere, Route::Buy, Route::SendOut, Route::Donor];
+        let mut left = Vec::new();
+        for route in again.iter().chain(usual).chain(&anywhere).chain(Route::ALL) {
+            if !left.contains(route) && self.why_not(*route).is_none() {
+                left.push(*route);
+            }
+        }
+        left
+    }
+
     /// Why what was found rules a route out. What cannot be bought may still be worked on, whatever it looks like.
     fn judged_away(&self, route: Route) -> Option<WhyNot> {
         if !matches!(route, Route::UseAgain | Route::RepairHere | Route::SendOut) {

@@ -43,6 +43,8 @@ pub struct CostView {
     /// Another quote is cheaper than the chosen one by more than the threshold of the job.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub overtaken: Option<Overtaken>,
+    /// The routes that are left for the part, whatever its quotes say: the usual ones of its family first.
+    pub left: Vec<Route>,
     /// What a quote of each route starts with.
     pub starting: Vec<StartingValues>,
 }

@@ -1533,6 +1533,10 @@ export interface CostView {
      */
     overtaken?: Overtaken;
     /**
+     * The routes that are left for the part, whatever its quotes say: the usual ones of its family first.
+     */
+    left: Route[];
+    /**
      * What a quote of each route starts with.
      */
     starting: StartingValues[];

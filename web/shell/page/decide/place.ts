@@ -142,7 +142,7 @@ export class PlaceDecide extends LightElement {
   /** One thing is the next: to measure where proof is what is missing, else to choose. */
   private foot(inspect: InspectView, cost: CostView): TemplateResult {
     const say = words().decide;
-    const picked = this.pick(cost);
+    const picked = this.suggested(cost);
     const unproved = inspect.measures.find(({ settling }) => settling);
     const settle = unproved && settlingSaid(unproved);
     const row = this.queue.parts.find(({ part }) => part === this.partId);
@@ -163,6 +163,12 @@ export class PlaceDecide extends LightElement {
 
   private keyList(): TemplateResult {
     return html`<dl class="key-list">${Object.entries(words().decide.keyList).map(([key, what]) => html`<div><dt><asf-key name=${key}></asf-key></dt><dd>${what}</dd></div>`)}</dl>`;
+  }
+
+  /** What is chosen by the next tap: nothing where only what may not be chosen is there, and nobody pointed at it. */
+  private suggested(view: CostView): QuoteCost | undefined {
+    const picked = this.pick(view);
+    return picked?.allowed || this.picked ? picked : undefined;
   }
 
   private pick(view: CostView): QuoteCost | undefined {
@@ -223,7 +229,7 @@ export class PlaceDecide extends LightElement {
     const quote = view && sorted(view)[Number(key) - 1];
     if (quote) { this.picked = quote.id; return true; }
     switch (key.length === 1 ? key.toLowerCase() : key) {
-      case 'Enter': if (view && this.pick(view)) this.decide(); else this.quoting = true; return true;
+      case 'Enter': if (view && this.suggested(view)) this.decide(); else this.quoting = true; return true;
       case 'l': this.putOff(); return true;
       case 'ArrowLeft': this.turn(-1); return true;
       case 'ArrowRight': this.turn(1); return true;

@@ -26,7 +26,7 @@ export class VerdictSaid extends LightElement {
     return html`<div class="verdict"><asf-icon name=${once ? 'route' : ICONS[view.verdict]} size="40"></asf-icon>
       <div class="verdict-words"><p class="verdict-word">${once ? say.once : say.verdict[view.verdict]}</p>
         <p class="reckoned">${this.sentence(view)}</p></div></div>
-      ${reasons.length ? html`<ul class="verdict-reasons" aria-label=${say.reasons}>${reasons.map((reason) => html`<li><asf-leader .label=${saidOf(view, reason)} .value=${say.condition[reason.condition]}></asf-leader></li>`)}</ul>` : nothing}`;
+      ${reasons.length ? html`<ul class="verdict-reasons" aria-label=${say.reasons}>${reasons.map((reason) => html`<li><asf-leader .label=${saidOf(view, reason)} .value=${valueOf(reason)}></asf-leader></li>`)}</ul>` : nothing}`;
   }
 
   private sentence(view: InspectView): string {
@@ -37,8 +37,13 @@ export class VerdictSaid extends LightElement {
     const skipped = view.asked.filter((one) => one.skipped).length;
     const open = view.asked.filter((one) => one.answer === undefined && !one.skipped).length;
     const said = [open > 0 && say.notLooked(open), skipped > 0 && say.skippedOnes(skipped)].filter(Boolean).join(' ');
-    return said || (view.asked.length === 0 ? say.noQuestions : view.reasons.length > 0 ? say.lookAgain : say.toMeasure);
+    return said || (view.asked.length === 0 ? say.noQuestions : view.reasons.some(({ from }) => from !== 'measure') ? say.lookAgain : say.toMeasure);
   }
+}
+
+/** What a reason comes to in a word. */
+function valueOf({ outcome, condition }: Reason): string {
+  return outcome === 'not-measured' ? words().measures.none : words().judge.condition[condition];
 }
 
 /** One reason in words: what was looked at, and what was seen there. */

@@ -10,7 +10,7 @@ const quote = (id: string, route: Route, present: number): QuoteCost => ({
   record: { id, kind: 'quote', values: { own_time_certainty: 'about' }, struck: false, seen: {}, conflicts: [] },
 });
 const view = (flips: Flip[]): CostView => ({
-  part: 'p', currency, hour_value: estimate(2000), interest: 0, years_kept: 10, quotes: [quote('a', 'repair-here', 9200), quote('b', 'buy', 10_600)], cheapest: 'a', open_with: [], flips, break_evens: [], kits: [], starting: [],
+  part: 'p', currency, hour_value: estimate(2000), interest: 0, years_kept: 10, quotes: [quote('a', 'repair-here', 9200), quote('b', 'buy', 10_600)], cheapest: 'a', open_with: [], flips, break_evens: [], kits: [], left: [], starting: [],
 });
 
 const hours: Flip = { input: 'own_time', quote: 'a', now: 120, at: 162, beyond: 'above', then: 'b' };

@@ -14,10 +14,9 @@ export function routeWord(route: Route): string {
   return words().routes.name[names[route]];
 }
 
-/** The first route nobody has quoted yet. */
+/** The first route that is left for the part and that nobody has quoted yet. */
 export function unusedRoute(view: CostView): Route {
-  const likely: readonly Route[] = ['repair-here', 'buy', 'send-out', 'donor', ...ROUTES_IN_ORDER];
-  return likely.find((route) => !view.quotes.some((quote) => quote.route === route)) ?? 'buy';
+  return view.left.find((route) => !view.quotes.some((quote) => quote.route === route)) ?? view.left[0] ?? 'buy';
 }
 
 const confidences: Record<Certainty, Confidence> = { sure: 'sure', about: 'about', 'wild-guess': 'wild', starting: 'wild' };
