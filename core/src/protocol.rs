@@ -110,6 +110,7 @@ pub fn declarations() -> String {
         TestView,
         UndecidedView,
         UndecidedPart,
+        WaitView,
         Waits,
         StartingValues,
         TotalsView,

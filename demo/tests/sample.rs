@@ -114,6 +114,8 @@ fn quotes_take_every_route_and_all_sorts_of_figures() {
         "own_time_certainty",
         "chance_certainty",
         "life_certainty",
+        "wait_most",
+        "wait_certainty",
     ] {
         assert!(quotes.iter().any(|quote| !quote["record"]["values"][figure].is_null()), "{figure}");
     }

@@ -64,6 +64,30 @@ fn what_may_not_be_chosen_takes_no_part() {
     assert!(view["knowing"].as_array().expect("a list").iter().all(|known| known["quote"] == json!(id(10))));
 }
 
+/// A wait has three points like any other figure, and moves no sum: P10 and P90 are the ends of the bracket that was said.
+#[test]
+fn a_wait_has_its_bracket_and_moves_no_sum() {
+    let mut bench = Bench::new();
+    bench.quote(10, PART, "send-out", 50_00, json!([{ "wait": 21 }]));
+    bench.quote(11, PART, "buy", 60_00, json!([]));
+    let sure = certainty(&bench);
+    assert_eq!(
+        sure["quotes"][0]["wait"],
+        json!({ "likely": 21.0, "mean": 21.0, "p10": 21.0, "p50": 21.0, "p90": 21.0 })
+    );
+    assert!(sure["quotes"][1].get("wait").is_none());
+    bench.change(10, json!({ "wait_certainty": "about" }));
+    let by_word = certainty(&bench)["quotes"][0].clone();
+    bench.change(10, json!({ "wait_least": 14 }));
+    bench.change(10, json!({ "wait_most": 56 }));
+    let given = certainty(&bench)["quotes"][0].clone();
+    for (quote, low, high) in [(&by_word, 21.0 * 0.85, 21.0 * 1.25), (&given, 14.0, 56.0)] {
+        let found = ["p10", "p90"].map(|at| quote["wait"][at].as_f64().expect("days"));
+        assert!((found[0] - low).abs() < 1e-9 && (found[1] - high).abs() < 1e-9, "{found:?}");
+        assert_eq!((&quote["p90"], &quote["regret"]), (&sure["quotes"][0]["p90"], &sure["quotes"][0]["regret"]));
+    }
+}
+
 /// First what a wrong choice would cost, then the cash at stake, then what waits, and for what.
 #[test]
 fn the_most_consequential_comes_first() {

@@ -245,3 +245,17 @@ fn what_was_bought() {
     assert_eq!(totals["purchases"][1]["part_name"], "Hub");
     assert_eq!(totals["purchases"][1]["photos"][0]["record"]["id"], json!(id(62)));
 }
+
+/// A quote may be put down and chosen with one stroke, and one undo takes both back.
+#[test]
+fn put_down_and_chosen_in_one_undone_in_one() {
+    let mut bench = Bench::new();
+    let quote = json!({ "do": "create", "id": id(10), "kind": "quote", "changes": [{ "of": id(PART) }, { "route": "buy" }, { "cash": money(40_00) }] });
+    let choose = json!({ "do": "choose", "id": id(11), "quote": id(10), "part": id(PART) });
+    bench.done(json!({ "do": "all", "commands": [quote, choose] }));
+    assert_eq!(bench.cost(PART)["chosen"]["values"]["cash"], money(40_00));
+    let entry = &bench.asked(json!({ "ask": "part", "part": id(PART) }))["latest"];
+    bench.done(json!({ "do": "undo", "entry": entry }));
+    let undone = bench.cost(PART);
+    assert_eq!((undone.get("chosen"), &undone["quotes"]), (None, &json!([])));
+}

@@ -1,14 +1,17 @@
-use super::certainty_view::{CertaintyView, KnowingView, QuoteCertainty, TestView};
+use super::certainty_view::{CertaintyView, KnowingView, QuoteCertainty, TestView, WaitView};
 use super::closed_form::{exact_chances, exact_means};
 use super::cost::unsure;
 use super::expected::{cheapest, costs};
+use super::figures::whole;
 use super::guess::guesses;
 use super::priced_test::{PricedTest, Tested, tested};
 use super::simulation::{Simulation, simulate};
+use super::spread::wait_of;
+use super::three_point::ThreePoint;
 use super::what_if::WhatIf;
 use super::worth_of_knowing::{Known, worth_of_knowing};
 use crate::job::Job;
-use crate::quantity::{Day, Estimate};
+use crate::quantity::{Day, Estimate, bounds};
 use crate::record::Id;
 
 /// How often figures are drawn for one part where nothing is said.
@@ -71,6 +74,7 @@ pub fn certainty(
             p50: money(quote.p50),
             p90: money(quote.p90),
             regret: money(quote.regret),
+            wait: waiting(job, quote.id),
         })
     });
     CertaintyView {
@@ -87,6 +91,14 @@ pub fn certainty(
             tested(&setting, &guesses, test, draws, seed.into()).map(|found| of_test(test.quote, &found, money))
         }),
     }
+}
+
+/// How long a quote takes to come in, from its three points.
+fn waiting(job: &Job, quote: Id) -> Option<WaitView> {
+    let (likely, least, most) = wait_of(job.item(quote)?)?;
+    let range = ThreePoint::bracket(likely, least, most, 0.0, whole(bounds::DAYS.most));
+    let [p10, p50, p90] = [0.1, 0.5, 0.9].map(|share| range.quantile(share));
+    Some(WaitView { likely, mean: range.mean(), p10, p50, p90 })
 }
 
 /// What choosing a quote is expected to cost beyond what turns out the cheapest.

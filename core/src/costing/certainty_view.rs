@@ -60,6 +60,25 @@ pub struct QuoteCertainty {
     pub p90: Estimate,
     /// What choosing it is expected to cost beyond what turns out the cheapest.
     pub regret: Estimate,
+    /// How long it takes to come in, where that was said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wait: Option<WaitView>,
+}
+
+/// How long one waits for a quote, in days: exact, as nothing else moves it.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct WaitView {
+    /// What was said.
+    pub likely: f64,
+    /// The mean.
+    pub mean: f64,
+    /// It is shorter than this 1 time in 10.
+    pub p10: f64,
+    /// And this 5 times in 10.
+    pub p50: f64,
+    /// And this 9 times in 10.
+    pub p90: f64,
 }
 
 /// An unsure figure, and what it would be worth to know it.

@@ -33,7 +33,7 @@ mod worth_of_knowing;
 
 pub use break_even::{BreakEven, break_even};
 pub use certainty::{DRAWS, Drawing, MOST_DRAWS, certainty};
-pub use certainty_view::{CertaintyView, KnowingView, QuoteCertainty, TestView};
+pub use certainty_view::{CertaintyView, KnowingView, QuoteCertainty, TestView, WaitView};
 pub use closed_form::{exact_chances, exact_means};
 pub use cost::cost;
 pub(crate) use cost::{decided_now, quote_now};

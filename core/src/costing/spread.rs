@@ -37,6 +37,17 @@ const GIVEN: [(Input, FieldName, FieldName, FieldName); 4] = [
     (Input::Life, FieldName::LifeCertainty, FieldName::LifeLeast, FieldName::LifeMost),
 ];
 
+/// How long a stored quote takes to come in, in days: likeliest, least and most as given, else by the word. A wait costs
+/// nothing by itself, so that it is no figure of a [`Setting`].
+pub(super) fn wait_of(quote: &Item) -> Option<(f64, f64, f64)> {
+    let days = |field| quote.read::<i64>(field).map(whole);
+    let likely = days(FieldName::Wait)?;
+    let (under, over) = spread_of(quote.read(FieldName::WaitCertainty).unwrap_or(Certainty::Sure));
+    let least = days(FieldName::WaitLeast).unwrap_or(likely * under).min(likely);
+    let most = days(FieldName::WaitMost).unwrap_or(likely * over).max(likely);
+    Some((likely, least, most))
+}
+
 /// The figures of a stored quote that are not sure, with their ranges: least and most as given, else by the word.
 pub(super) fn spreads(
     id: Id,

@@ -4,7 +4,7 @@ use super::change::{Change, Values};
 use super::command::{Command, Context, Sent, SplitOff};
 use super::draft::Draft;
 use super::whole::Job;
-use crate::costing;
+use crate::costing::{self, QuoteCost};
 use crate::problem::{Code, Hint, Problem};
 use crate::quantity::bounds;
 use crate::record::{Entry, EntryId, FieldName, Id, Item, Kind, Op, Value};
@@ -227,7 +227,7 @@ impl Draft<'_> {
         let Some(part) = part else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(quote).value("id", quote));
         };
-        let Some(costed) = costing::quote_now(self.job, part, quote) else {
+        let Some(costed) = self.costed(part, quote) else {
             return self.refuse(Problem::error(Code::UnknownRecord).at(quote).value("id", quote));
         };
         if let Some(why) = costed.why {
@@ -251,5 +251,17 @@ impl Draft<'_> {
         changes.extend(who.map(|who| Change::Who(who.to_owned())));
         self.change(id, &changes, None);
         self.change(part, &[Change::Chosen(id)], None);
+    }
+
+    /// A quote as it stands; one that is put down in this very entry counts, so that one undo takes both back.
+    fn costed(&self, part: Id, quote: Id) -> Option<QuoteCost> {
+        if self.job.item(quote).is_some() {
+            return costing::quote_now(self.job, part, quote);
+        }
+        let seq = self.job.record().last_seq(self.context.replica).saturating_add(1);
+        let id = EntryId { replica: self.context.replica, seq };
+        let mut ahead = self.job.clone();
+        ahead.absorb([Entry { id, at: self.context.at, ops: self.ops.clone() }]);
+        costing::quote_now(&ahead, part, quote)
     }
 }

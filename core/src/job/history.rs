@@ -48,24 +48,50 @@ impl Job {
         WrittenView { entry: head.entry, at: head.at, change, named }
     }
 
-    /// What was ever written to a record, in order of the clocks, latest last.
+    /// What was ever written to a record and to what was said about it, in order of the clocks, latest last.
     #[must_use]
     pub fn history_view(&self, id: Id) -> Option<HistoryView> {
-        let item = self.item(id)?;
-        let mut lines: BTreeMap<EntryId, HistoryLine> = BTreeMap::new();
-        for field in item.fields().filter_map(FieldName::of) {
-            for head in item.history(field.id()) {
-                let line = HistoryLine { entry: head.entry, at: head.at, changes: Vec::new() };
-                lines.entry(head.entry).or_insert(line).changes.extend(Change::read(field, &head.value));
-            }
+        let mut lines = self.lines_of(id, None)?;
+        for about in [FieldName::Of, FieldName::Part].into_iter().flat_map(|field| self.pointing(field, id)) {
+            let said = self.kind(about).filter(|kind| SAID.contains(kind));
+            lines.extend(said.and_then(|_| self.lines_of(about, Some(about))).unwrap_or_default());
         }
-        let lines = in_order(lines.into_values().collect(), |line: &HistoryLine| (line.at, line.entry));
-        Some(HistoryView { id, lines })
+        let lines = in_order(lines, |line: &HistoryLine| (line.at, line.entry, line.about));
+        Some(HistoryView { id, kind: self.kind(id), home: self.home_of(id), lines })
     }
 
     /// The latest entry about a record, by the clocks.
     pub(super) fn latest_of(&self, id: Id) -> Option<EntryId> {
-        self.history_view(id)?.lines.last().map(|line| line.entry)
+        let lines = self.lines_of(id, None)?;
+        lines.iter().max_by_key(|line| (line.at, line.entry)).map(|line| line.entry)
+    }
+
+    /// What was written to one record, an entry a line.
+    fn lines_of(&self, id: Id, about: Option<Id>) -> Option<Vec<HistoryLine>> {
+        let item = self.item(id)?;
+        let kind = about.and_then(|about| self.kind(about));
+        let mut lines: BTreeMap<EntryId, HistoryLine> = BTreeMap::new();
+        for field in item.fields().filter_map(FieldName::of) {
+            for head in item.history(field.id()) {
+                let line = HistoryLine { entry: head.entry, at: head.at, about, kind, changes: Vec::new() };
+                lines.entry(head.entry).or_insert(line).changes.extend(Change::read(field, &head.value));
+            }
+        }
+        Some(lines.into_values().collect())
+    }
+
+    /// What a record hangs on in the end: of a finding or a quote the part, of a mark the photo.
+    fn home_of(&self, id: Id) -> Option<Id> {
+        let mut at = id;
+        // A circle, which only a broken record has, is left.
+        for _ in 0..MOST_STEPS {
+            let item = self.item(at)?;
+            at = [FieldName::Of, FieldName::Joint, FieldName::Part].into_iter().find_map(|field| item.read(field))?;
+            if matches!(self.kind(at)?, Kind::Part | Kind::Photo | Kind::Assembly | Kind::Place | Kind::Vehicle) {
+                return Some(at);
+            }
+        }
+        None
     }
 }
 
@@ -80,6 +106,12 @@ impl Job {
         seen
     }
 }
+
+/// What is said about a part, and stands in its history.
+const SAID: [Kind; 7] =
+    [Kind::Finding, Kind::Reading, Kind::Limit, Kind::Quote, Kind::Choice, Kind::Purchase, Kind::Note];
+/// From the content of a kit over its quote to the part, with room to spare.
+const MOST_STEPS: usize = 8;
 
 fn seen_of(item: &Item) -> Seen {
     let fields = item.fields().filter_map(FieldName::of);

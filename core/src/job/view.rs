@@ -451,13 +451,19 @@ pub struct ProblemsView {
     pub conflicts: Vec<ConflictView>,
 }
 
-/// What was ever written to a record.
+/// What was ever written to a record, and to what was said about it: findings, readings, quotes and the like.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
 pub struct HistoryView {
     /// The record.
     pub id: Id,
-    /// One line an entry, latest last.
+    /// What it is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kind: Option<Kind>,
+    /// What it hangs on in the end: the part that a finding is of.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub home: Option<Id>,
+    /// One line for an entry and a record, latest last.
     pub lines: Vec<HistoryLine>,
 }
 
@@ -469,6 +475,12 @@ pub struct HistoryLine {
     pub entry: EntryId,
     /// When.
     pub at: Millis,
+    /// The record, where it is another one than was asked for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub about: Option<Id>,
+    /// What that record is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kind: Option<Kind>,
     /// What it wrote.
     pub changes: Vec<Change>,
 }

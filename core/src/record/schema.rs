@@ -332,6 +332,12 @@ fields! {
     134 LifeMost "life_most" on (Quote);
     /// The part that a kit covers, or that something was bought for.
     135 Part "part" on (Cover Purchase);
+    /// How sure the wait is.
+    136 WaitCertainty "wait_certainty" on (Quote);
+    /// The shortest wait in days.
+    137 WaitLeast "wait_least" on (Quote);
+    /// The longest wait in days.
+    138 WaitMost "wait_most" on (Quote);
 
     /// Which question was answered: a code of the tables, or the id of a question of the user's own.
     140 Question "question" on (Finding);

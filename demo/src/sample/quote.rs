@@ -128,6 +128,14 @@ impl Quote {
         self.with(Change::Wait(days))
     }
 
+    pub(super) fn waits_between(self, least: i64, most: i64) -> Self {
+        self.with(Change::WaitLeast(least)).with(Change::WaitMost(most))
+    }
+
+    pub(super) fn wait_is(self, sure: Certainty) -> Self {
+        self.with(Change::WaitCertainty(sure))
+    }
+
     pub(super) fn until(self, day: &str) -> Self {
         match Day::parse(day) {
             Some(day) => self.with(Change::ValidUntil(day)),

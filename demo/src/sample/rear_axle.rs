@@ -69,6 +69,7 @@ fn springs(bench: &mut Bench, garage: &Garage) -> anyhow::Result<()> {
                     .lasts(150)
                     .lasts_between(96, 240)
                     .waits(21)
+                    .waits_between(14, 56)
                     .remark("Re-set, one new leaf, as a pair"),
                 buy(SMITHY, 118_00)
                     .freight(16_00)
@@ -76,7 +77,8 @@ fn springs(bench: &mut Bench, garage: &Garage) -> anyhow::Result<()> {
                     .strip(150)
                     .is(Correctness::FaithfulReproduction)
                     .lasts(240)
-                    .waits(28),
+                    .waits(28)
+                    .wait_is(Certainty::About),
                 by(Route::Donor).own(90).fails(35).strip(150).lasts(60),
             ],
         );

@@ -45,7 +45,7 @@ export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -237,7 +237,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -671,6 +671,18 @@ export interface Values {
      *
      */
     part?: Id;
+    /**
+     *
+     */
+    wait_certainty?: Certainty;
+    /**
+     *
+     */
+    wait_least?: number;
+    /**
+     *
+     */
+    wait_most?: number;
     /**
      *
      */
@@ -1435,7 +1447,7 @@ export interface ProblemsView {
 }
 
 /**
- * What was ever written to a record.
+ * What was ever written to a record, and to what was said about it: findings, readings, quotes and the like.
  */
 export interface HistoryView {
     /**
@@ -1443,7 +1455,15 @@ export interface HistoryView {
      */
     id: Id;
     /**
-     * One line an entry, latest last.
+     * What it is.
+     */
+    kind?: Kind;
+    /**
+     * What it hangs on in the end: the part that a finding is of.
+     */
+    home?: Id;
+    /**
+     * One line for an entry and a record, latest last.
      */
     lines: HistoryLine[];
 }
@@ -1470,6 +1490,14 @@ export interface HistoryLine {
      * When.
      */
     at: Millis;
+    /**
+     * The record, where it is another one than was asked for.
+     */
+    about?: Id;
+    /**
+     * What that record is.
+     */
+    kind?: Kind;
     /**
      * What it wrote.
      */
@@ -1963,6 +1991,10 @@ export interface QuoteCertainty {
      * What choosing it is expected to cost beyond what turns out the cheapest.
      */
     regret: Estimate;
+    /**
+     * How long it takes to come in, where that was said.
+     */
+    wait?: WaitView;
 }
 
 /**
@@ -2112,6 +2144,32 @@ export interface UndecidedPart {
      * What it waits for, where no quote may be chosen.
      */
     waits?: Waits;
+}
+
+/**
+ * How long one waits for a quote, in days: exact, as nothing else moves it.
+ */
+export interface WaitView {
+    /**
+     * What was said.
+     */
+    likely: number;
+    /**
+     * The mean.
+     */
+    mean: number;
+    /**
+     * It is shorter than this 1 time in 10.
+     */
+    p10: number;
+    /**
+     * And this 5 times in 10.
+     */
+    p50: number;
+    /**
+     * And this 9 times in 10.
+     */
+    p90: number;
 }
 
 /**

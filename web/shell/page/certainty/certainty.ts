@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
-import type { CertaintyView, CostView, HeavyQuery, KnowingView, PricedTest, TestView } from '../../bridge/protocol';
+import type { CertaintyView, CostView, HeavyQuery, KnowingView, PricedTest, TestView, WaitView } from '../../bridge/protocol';
 import '../kit/button';
 import '../kit/field';
 import '../kit/leader';
@@ -11,7 +11,7 @@ import '../parts/pick';
 import { routeWord } from '../routes/route-word';
 import { today } from '../today';
 import { words } from '../words';
-import { minorDigits, moneyRound, ofHundred } from '../words/format';
+import { count, minorDigits, moneyRound, ofHundred } from '../words/format';
 import { readHours, readMoney, readNumber } from '../words/read';
 
 /** As many figures as are told to be worth finding out. */
@@ -55,7 +55,7 @@ export class Certainty extends LightElement {
     const say = words().certainty;
     const best = found.quotes.find(({ id }) => id === found.cheapest);
     const knowing = found.knowing.filter(({ worth }) => worth.minor >= 10 ** minorDigits(worth.currency)).slice(0, TOLD);
-    return html`<p><b>${say.often}</b></p>${found.quotes.map((quote) => html`<asf-leader .label=${html`${routeWord(quote.route)} <span class="second">${say.range(moneyRound(quote.p10), moneyRound(quote.p90))}</span>`} .value=${ofHundred(quote.cheapest)}></asf-leader>`)}
+    return html`<p><b>${say.often}</b></p>${found.quotes.map((quote) => html`<asf-leader .label=${html`${routeWord(quote.route)} <span class="second">${say.range(moneyRound(quote.p10), moneyRound(quote.p90))}${quote.wait ? html`<br>${waited(quote.wait)}` : nothing}</span>`} .value=${ofHundred(quote.cheapest)}></asf-leader>`)}
       ${best ? html`<p class="reckoned">${found.regret.minor >= 10 ** minorDigits(found.currency) ? say.wrong(routeWord(best.route), moneyRound(found.regret)) : say.right(routeWord(best.route))}</p>` : nothing}
       <p><b>${say.knowing}</b></p>${knowing.length ? knowing.map((one) => html`<asf-leader .label=${this.named(one)} .value=${say.upTo(moneyRound(one.worth))}></asf-leader>`) : html`<p class="second">${found.knowing.length ? say.nothing : say.sure}</p>`}`;
   }
@@ -121,6 +121,12 @@ export class Certainty extends LightElement {
       if (!asking.signal.aborted) this.stage = 'failed';
     }
   }
+}
+
+/** How long one waits 8 times in 10, in whole days. */
+function waited({ p10, p90, likely }: WaitView): string {
+  const days = (value: number): number => Math.round(value);
+  return days(p10) === days(p90) ? words().certainty.waitOf(count(days(likely), 'day')) : words().certainty.waits(String(days(p10)), count(days(p90), 'day'));
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-certainty': Certainty } }

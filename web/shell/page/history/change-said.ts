@@ -40,7 +40,8 @@ const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_mos
 const CHANCES: readonly FieldName[] = ['chance', 'chance_least', 'chance_most', 'withheld'];
 const MONTHS: readonly FieldName[] = ['life', 'life_least', 'life_most'];
 const PERCENT: readonly FieldName[] = ['interest', 'tax_rate'];
-const CERTAINTIES: readonly FieldName[] = ['cash_certainty', 'own_time_certainty', 'chance_certainty', 'life_certainty'];
+const CERTAINTIES: readonly FieldName[] = ['cash_certainty', 'own_time_certainty', 'chance_certainty', 'life_certainty', 'wait_certainty'];
+const DAYS: readonly FieldName[] = ['wait', 'wait_least', 'wait_most'];
 
 function moneySaid(change: Change): string | undefined {
   const [field, value] = Object.entries(change)[0] as [FieldName, Figure];
@@ -58,7 +59,7 @@ function timeSaid(change: Change): string | undefined {
   if (MONTHS.includes(field)) return value % 12 === 0 ? count(value / 12, 'year') : count(value, 'month');
   if (PERCENT.includes(field)) return say.percent(number(value / 100, 2));
   if (field === 'exchange_rate') return number(value / 1_000_000, 6);
-  return field === 'wait' ? count(value, 'day') : undefined;
+  return DAYS.includes(field) ? count(value, 'day') : undefined;
 }
 
 function specialFigure(change: Change): string | undefined {

@@ -29,20 +29,27 @@ export class PlaceHistory extends LightElement {
 
   override render(): TemplateResult {
     const say = words().history;
-    const lines = this.live.view?.lines ?? [];
+    const entries = byEntry(this.live.view?.lines ?? []);
     const thing = this.naming.of(this.recordId);
-    const nothingThere = this.live.nothing || (this.live.view && lines.length === 0);
-    return html`<asf-head .name=${say.title} .second=${[thing.name, this.live.view ? say.second(lines.length) : ''].filter(Boolean).join(', ')} back=${thing.address || '#/job'}></asf-head>
+    const nothingThere = this.live.nothing || (this.live.view && entries.length === 0);
+    return html`<asf-head .name=${say.title} .second=${[thing.name, this.live.view ? say.second(entries.length) : ''].filter(Boolean).join(', ')} back=${thing.address || '#/job'}></asf-head>
       <div class="body history-body">${nothingThere ? html`<asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="back" word=${say.gone.go} href="#/job"></asf-button></asf-empty>` : html`<p class="reckoned">${say.unchanged}</p>
-        <ol class="history-lines">${[...lines].reverse().map((line) => html`<li class="history-line">${this.line(line)}</li>`)}</ol>`}</div>`;
+        <ol class="history-lines">${entries.reverse().map((lines) => html`<li class="history-line">${this.entry(lines)}</li>`)}</ol>`}</div>`;
   }
 
-  private line({ entry, at, changes }: HistoryLine): TemplateResult {
+  /** What one entry wrote, to the record and to what is said about it. */
+  private entry(lines: readonly HistoryLine[]): TemplateResult | typeof nothing {
     const say = words().history;
-    const told = changes.filter((change) => !('kind' in change) && !('done' in change));
-    return html`<p class="second">${moment(new Date(at))}</p>
-      <dl>${told.map((change) => { const { label, value } = this.said(change); return html`<div class="leader-row"><dt>${label}</dt><span class="leader-dots" aria-hidden="true"></span><dd class="leader-value">${value}</dd></div>`; })}</dl>
-      <asf-button compact plain icon="undo" word=${say.undo} label="${say.undo}: ${told.map((change) => changeSaid(change).label).join(', ')}" @click=${() => { void takeBack(entry, say.undone); }}></asf-button>${nothing}`;
+    const [first] = lines;
+    if (!first) return nothing;
+    const labels = lines.flatMap((line) => toldOf(line).map((change) => changeSaid(change).label));
+    return html`<p class="second">${moment(new Date(first.at))}</p>${lines.map((line) => this.line(line))}
+      <asf-button compact plain icon="undo" word=${say.undo} label="${say.undo}: ${labels.join(', ')}" @click=${() => { void takeBack(first.entry, say.undone); }}></asf-button>`;
+  }
+
+  private line(line: HistoryLine): TemplateResult {
+    return html`${line.kind ? html`<p class="history-about">${words().problems.thing[line.kind]}</p>` : nothing}
+      <dl>${toldOf(line).map((change) => { const { label, value } = this.said(change); return html`<div class="leader-row"><dt>${label}</dt><span class="leader-dots" aria-hidden="true"></span><dd class="leader-value">${value}</dd></div>`; })}</dl>`;
   }
 
   private said(change: Change): ReturnType<typeof changeSaid> {
@@ -51,6 +58,22 @@ export class PlaceHistory extends LightElement {
     if (said.value !== words().history.other || typeof value !== 'string') return said;
     return { ...said, value: this.naming.of(value).name || said.value };
   }
+}
+
+/** Lines of one entry stand next to each other. */
+function byEntry(lines: readonly HistoryLine[]): HistoryLine[][] {
+  const entries: HistoryLine[][] = [];
+  for (const line of lines) {
+    const last = entries.at(-1);
+    if (last?.[0]?.entry === line.entry) last.push(line);
+    else entries.push([line]);
+  }
+  return entries;
+}
+
+/** What is worth reading of a line: not that a record began, nor whose it is where that is plain. */
+function toldOf({ about, changes }: HistoryLine): Change[] {
+  return changes.filter((change) => !('kind' in change) && !('done' in change) && !(about && ('of' in change || 'part' in change || 'taken' in change)));
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-history': PlaceHistory } }

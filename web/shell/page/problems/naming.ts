@@ -1,12 +1,14 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { desk } from '../../bridge/desk';
-import type { Id } from '../../bridge/protocol';
+import type { Id, Kind } from '../../bridge/protocol';
 import { tagFigures } from '../parts/tag-figures';
 import { words } from '../words';
 
 /** What a record is called, and where it is shown. */
 export interface Named { name: string; address: string }
 
+/** Where what is said about a part is shown, if not on its sheet. */
+const SHOWN: Partial<Record<Kind, string>> = { quote: '#/routes/', choice: '#/routes/', cover: '#/routes/', finding: '#/judge/', reading: '#/judge/', limit: '#/judge/' };
 const UNKNOWN: Named = { name: '', address: '' };
 
 /** Names of records by their ids, for places that meet records of every kind. */
@@ -47,6 +49,7 @@ export class Naming implements ReactiveController {
       await this.list();
       if (!this.names.has(id)) await this.askPart(id);
       if (!this.names.has(id)) await this.askPhoto(id);
+      if (!this.names.has(id)) await this.askHome(id);
     } catch {
       // The desk tells of trouble; it stays unnamed.
     }
@@ -76,5 +79,16 @@ export class Naming implements ReactiveController {
   private async askPhoto(id: Id): Promise<void> {
     const view = await desk.ask({ ask: 'photo', photo: id });
     if (view.view === 'photo') this.names.set(id, { name: words().photo.title, address: `#/photo/${id}` });
+  }
+
+  /** What has no page of its own is named by what it hangs on, and shown where that part of it is seen. */
+  private async askHome(id: Id): Promise<void> {
+    const view = await desk.ask({ ask: 'history', id });
+    if (view.view !== 'history' || !view.kind || !view.home) return;
+    const { kind, home } = view;
+    if (!this.names.has(home)) await this.askPart(home);
+    if (!this.names.has(home)) await this.askPhoto(home);
+    const named = this.names.get(home);
+    if (named) this.names.set(id, { name: `${words().problems.thing[kind]}: ${named.name}`, address: named.address.replace('#/part/', SHOWN[kind] ?? '#/part/') });
   }
 }

@@ -10,7 +10,7 @@ export type FigureKind = 'money' | 'hours' | 'chance' | 'years' | 'days' | 'rate
 export const FIGURES = {
   cash: 'money', cash_least: 'money', cash_most: 'money', freight: 'money', tax: 'money', duty: 'money', consumables: 'money', surcharge: 'money', withheld: 'chance',
   own_time: 'hours', own_time_least: 'hours', own_time_most: 'hours', chance: 'chance', chance_least: 'chance', chance_most: 'chance', strip_again: 'hours',
-  life: 'years', life_least: 'years', life_most: 'years', wait: 'days', exchange_rate: 'rate',
+  life: 'years', life_least: 'years', life_most: 'years', wait: 'days', wait_least: 'days', wait_most: 'days', exchange_rate: 'rate',
 } as const satisfies Partial<Record<FieldName, FigureKind>>;
 export type Figure = keyof typeof FIGURES;
 export const ALL_FIGURES = Object.keys(FIGURES) as Figure[];

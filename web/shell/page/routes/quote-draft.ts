@@ -4,7 +4,7 @@ import { words } from '../words';
 import { ALL_FIGURES, figureText, FIGURES, readFigure, type Figure } from './figure-kinds';
 
 /** The figures that are said with how sure they are. */
-export const JUDGED = ['cash', 'own_time', 'chance', 'life'] as const;
+export const JUDGED = ['cash', 'own_time', 'chance', 'life', 'wait'] as const;
 export type Judged = (typeof JUDGED)[number];
 
 /** A quote as it is being entered: texts, since half a figure is not one yet. */
@@ -27,7 +27,7 @@ export type DraftErrors = Partial<Record<Figure | 'valid_until', string>>;
 
 export const emptyDraft = (route: Route, currency: Currency): QuoteDraft => ({
   route, from: '', currency, text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, ''])) as Record<Figure, string>,
-  how: { cash: 'about', own_time: 'about', chance: 'about', life: 'about' }, fails_at_bench: false, correctness: '', valid_until: '', fallback: '',
+  how: { cash: 'about', own_time: 'about', chance: 'about', life: 'about', wait: 'about' }, fails_at_bench: false, correctness: '', valid_until: '', fallback: '',
 });
 
 /** A quote that is there, to be changed. */
@@ -37,7 +37,7 @@ export function draftOf(quote: QuoteCost, currency: Currency): QuoteDraft {
   const empty = emptyDraft(quote.route, prices[0]?.currency ?? currency);
   return {
     ...empty, from: values.from ?? '', text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, figureText(figure, values)])) as Record<Figure, string>,
-    how: { cash: howOf(values, 'cash'), own_time: howOf(values, 'own_time'), chance: howOf(values, 'chance'), life: howOf(values, 'life') },
+    how: { cash: howOf(values, 'cash'), own_time: howOf(values, 'own_time'), chance: howOf(values, 'chance'), life: howOf(values, 'life'), wait: howOf(values, 'wait') },
     fails_at_bench: values.fails_at_bench ?? false, correctness: values.correctness ?? '', valid_until: values.valid_until ?? '', fallback: values.fallback ?? '',
   };
 }

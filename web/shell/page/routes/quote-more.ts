@@ -44,10 +44,11 @@ export class QuoteMore extends LightElement {
         ${this.pick(say.fallback, draft.fallback, [['', say.cheapestLeft], ...this.others()], (fallback) => ({ fallback }))}</div></details>
       <details class="quote-fold"><summary>${say.folds.offer}</summary><div class="quote-form">
         ${this.pick(say.correctness, draft.correctness, [['', say.notSaid], ...ORIGINAL.map((value) => [value, words().costing.correctness[value]] as const)], (correctness) => ({ correctness: correctness as QuoteDraft['correctness'] }))}
-        ${this.day()}${this.figure('wait')}</div></details>
+        ${this.day()}${this.judged('wait', say.sure.wait)}</div></details>
       <details class="quote-fold"><summary>${say.folds.range}</summary><p class="second">${say.rangeHint}</p><div class="quote-form quote-pairs">
         ${this.figure('cash_least')}${this.figure('cash_most')}${this.figure('own_time_least')}${this.figure('own_time_most')}
-        ${this.figure('chance_least')}${this.figure('chance_most')}${this.figure('life_least')}${this.figure('life_most')}</div></details>`;
+        ${this.figure('chance_least')}${this.figure('chance_most')}${this.figure('life_least')}${this.figure('life_most')}
+        ${this.figure('wait_least')}${this.figure('wait_most')}</div></details>`;
   }
 
   /** What the usual tax on what was typed would be. */

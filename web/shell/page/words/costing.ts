@@ -24,14 +24,14 @@ export const costing = (trade: Vocabulary) => ({
     figure: {
       cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: capital(trade.surcharge), withheld: 'Withheld, times in 100',
       own_time: 'Own time', own_time_least: 'Own time, least', own_time_most: 'Own time, most', chance: 'Fails, times in 100', chance_least: 'Fails, least', chance_most: 'Fails, most',
-      strip_again: 'Strip again when it fails', life: 'Lasts', life_least: 'Lasts, least', life_most: 'Lasts, most', wait: 'Wait', exchange_rate: 'Rate of exchange',
+      strip_again: 'Strip again when it fails', life: 'Lasts', life_least: 'Lasts, least', life_most: 'Lasts, most', wait: 'Wait', wait_least: 'Wait, least', wait_most: 'Wait, most', exchange_rate: 'Rate of exchange',
     } satisfies Record<Figure, string>,
     unit: { chance: 'in 100', years: 'years', days: 'days', rate: '' },
     wrong: {
       money: 'Give a sum, like 18 or 18.50.', hours: 'Give hours, like 2, 2.5 or 1:30.', chance: 'Give a number from 0 to 100.', years: 'Give years, like 8 or 2.5, up to 100.', days: 'Give whole days.', rate: 'Give a rate, like 0.85.',
     },
     wrongDay: 'Give a day, like 2026-05-01.', nothing: 'Give one figure: cash or hours.',
-    sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?' },
+    sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?', wait: 'How sure is the wait?' },
     folds: { money: 'Freight, tax and what else is paid', lasts: 'How long it lasts, and what if it fails', offer: 'What is offered', range: 'Least and most' },
     currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
     atBench: 'A failure shows', afterRefit: 'after refitting: strip again', yesAtBench: 'at the bench: nothing to strip again',

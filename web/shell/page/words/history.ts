@@ -19,7 +19,7 @@ export const fieldNames: Record<FieldName, string> = {
   freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Consumables', surcharge: 'Surcharge', withheld: 'Surcharge withheld', exchange_rate: 'Rate of exchange',
   life: 'Lasts', life_certainty: 'Life is', fallback: 'If it fails', fails_at_bench: 'Failure shows at the bench', correctness: 'How original', valid_until: 'Valid until', wait: 'Wait',
   cash_least: 'Price, least', cash_most: 'Price, most', own_time_least: 'Hours, least', own_time_most: 'Hours, most', chance_least: 'Fails, least', chance_most: 'Fails, most', life_least: 'Lasts, least', life_most: 'Lasts, most',
-  part: 'Part', pair: 'Both sides together',
+  wait_certainty: 'Wait is', wait_least: 'Wait, least', wait_most: 'Wait, most', part: 'Part', pair: 'Both sides together',
   question: 'Looked at', outcome: 'Seen', finding: 'Shows', feature: 'Measured', spot: 'Measured at', measured: 'Read off', instrument: 'Measured with', zero_error: 'Zero error', resolution: 'Smallest step', uncertainty: 'Uncertainty', coverage: 'Coverage factor',
   limit_kind: 'Kind of limit', least: 'Least', most: 'Most', machining_least: 'Least after machining', machining_most: 'Most after machining', as_new: 'As new', limit_source: 'Limit from', dimension: 'Measured in', hazard: 'Caution',
 };
