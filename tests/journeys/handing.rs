@@ -10,13 +10,16 @@ fn saves_a_file(engine: Engine) -> anyhow::Result<()> {
     let profile = Profile::fresh()?;
     let browser = Browser::start(engine, Size::Desk, &profile)?;
     browser.open(app.address())?;
+    // A page that is still coming up may take the link away with it.
+    browser.wait_for("asfound-app main")?;
+    browser.wait_until_kept()?;
     let save = "const link = document.createElement('a');
         link.href = URL.createObjectURL(new Blob(['tag,name'], { type: 'text/csv' }));
         link.download = 'list.csv';
         document.body.append(link);
         link.click();";
     browser.run_js(save, vec![])?;
-    let file = profile.wait_for_download("list.csv", Duration::from_secs(10))?;
+    let file = profile.wait_for_download("list.csv", Duration::from_secs(30))?;
     assert_eq!(fs::read_to_string(file)?, "tag,name");
     Ok(())
 }
