@@ -49,7 +49,7 @@ export class QuoteForm extends LightElement {
     const say = words().costing.form;
     const { draft, starting } = this;
     return html`<form class="quote-form" novalidate @submit=${this.put}>
-      <asf-choice columns="2" compact .label=${say.route} .options=${ROUTES_IN_ORDER.map((value) => ({ value, word: routeWord(value) }))} .value=${draft.route} @asf-change=${(event: CustomEvent<{ value: Route }>) => { this.change({ route: event.detail.value }); }}></asf-choice>
+      <asf-choice columns="2" compact .label=${say.route} .options=${ROUTES_IN_ORDER.map((value) => ({ value, word: routeWord(value), second: this.view.left.includes(value) ? '' : say.notLeft }))} .value=${draft.route} @asf-change=${(event: CustomEvent<{ value: Route }>) => { this.change({ route: event.detail.value }); }}></asf-choice>
       <p class="reckoned">${say.one}</p>
       ${this.judged('cash', say.sure.cash)}
       ${this.judged('own_time', say.sure.own_time, starting && say.starting(hours(starting.own_time)))}

@@ -8,6 +8,7 @@ import { Live } from '../live';
 import '../parts/pick';
 import { words } from '../words';
 import './edit-line';
+import './stamped';
 import { massInUnit, massText, massUnit } from './mass';
 import { putDown } from './write';
 import { readNumber } from '../words/read';
@@ -28,7 +29,7 @@ export class SheetNamed extends LightElement {
     return html`<asf-section .label=${say.title}>
       ${this.text('name', say.name)}
       ${this.figure('quantity', say.quantity, String(values.quantity ?? 1), '', (text) => whole(text, (quantity) => ({ quantity })))}
-      ${this.text('makers_number', say.makers_number)}${this.text('casting_number', say.casting_number)}${this.text('material', say.material)}
+      ${this.text('makers_number', say.makers_number)}<asf-stamped .text=${values.makers_number ?? values.name ?? ''}></asf-stamped>${this.text('casting_number', say.casting_number)}${this.text('material', say.material)}
       ${this.mass()}
       ${this.text('remark', words().sheet.notes.remark)}
       ${this.figure('tag', say.tag, values.tag === undefined ? '' : String(values.tag), '', (text) => whole(text, (tag) => ({ tag })))}

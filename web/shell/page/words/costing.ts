@@ -19,7 +19,7 @@ export const costing = (trade: Vocabulary) => ({
   edit: (route: string) => `Change the quote for ${route}`, editWord: 'Change', strike: 'Strike out', struck: 'Quote struck out',
   form: {
     title: 'Quote', route: 'Route', from: 'From whom', fromHint: `${trade.specialist}, supplier, donor: as you call them`,
-    one: 'One figure is enough; the rest may stay empty.',
+    one: 'One figure is enough; the rest may stay empty.', notLeft: 'not as it was judged',
     starting: (value: string) => `left empty: ${value}, a starting value`,
     figure: {
       cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: capital(trade.surcharge), withheld: 'Withheld, times in 100',

@@ -1,3 +1,4 @@
+import type { BearingSuffix } from '../../bridge/protocol';
 import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
 
@@ -19,6 +20,12 @@ export const sheet = (trade: Vocabulary) => ({
   named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass',
     side: 'Side', assembly: 'Assembly', empty: 'empty', sideOptions: { '': 'as its assembly', left: 'left', right: 'right' }, noAssembly: 'none',
     saved: (what: string) => `${what} put down`, cleared: (what: string) => `${what} emptied`, notANumber: 'Give it as a figure, like 2 or 2.5.', wholeNumber: 'Give a whole number, from 1.', put: 'Put down' },
+  stamped: {
+    size: (bore: string, outside: string, width: string) => `${bore} × ${outside} × ${width} mm`,
+    bearing: (designation: string, size: string) => `Bearing ${designation}: ${size}, bore, outside, width.`, seal: (size: string) => `Shaft seal: ${size}, shaft, bore, width.`,
+    orWidth: (width: string) => `Some tables give a width of ${width} mm: measure before ordering.`, unsourced: 'From memory, no table at hand: measure before ordering.',
+    suffixes: { 'two-seals': 'Rubbing seals on both sides.', 'one-seal': 'A rubbing seal on one side.', 'two-shields': 'Shields on both sides.', 'one-shield': 'A shield on one side.', c2: 'Less play than normal.', c3: 'More play than normal.', c4: 'Much more play than normal.', 'snap-ring': 'With its snap ring.', 'snap-ring-groove': 'Groove for a snap ring.' } satisfies Record<BearingSuffix, string>,
+  },
   marks: { title: 'Marks', single_use: 'single use', cannot_be_bought: 'cannot be bought', missing_from_start: 'missing from the start', wrong_piece: 'wrong piece fitted', stuck: 'stuck', safety_critical: 'safety-critical', caution: 'Brakes, steering, wheels, seat belts: renew it, or have it tested where there is any doubt. No welding or bending at home. The manual, local codes and a competent inspection come before the road.',
     tried: 'What was tried', none: 'none', set: (what: string) => `Marked: ${what}`, unset: (what: string) => `No longer marked: ${what}` },
   off: { title: 'On or off', off: 'off', on: 'on the vehicle' },
