@@ -4,3 +4,4 @@
 //! client to build who only wants to run a law.
 
 pub mod golden;
+pub mod plan_models;

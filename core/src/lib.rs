@@ -22,6 +22,7 @@ pub mod costing;
 pub mod inspect;
 pub mod job;
 pub mod papers;
+pub mod plan;
 pub mod problem;
 #[cfg(feature = "ts")]
 pub mod protocol;

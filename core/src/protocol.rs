@@ -53,6 +53,8 @@ pub fn declarations() -> String {
         words::Check,
         words::Route,
         words::Certainty,
+        words::Stance,
+        words::Relation,
         words::Correctness,
         words::Standing,
         Change,

@@ -18,6 +18,8 @@ fn of(kind: Kind) -> &'static [Kind] {
         Kind::Joint | Kind::Quote | Kind::Choice | Kind::Finding | Kind::Reading | Kind::Limit => &[Kind::Part],
         Kind::Mark => &[Kind::Photo],
         Kind::Slice => &[Kind::Note],
+        Kind::Tier => &[Kind::Supplier],
+        Kind::Rule => &[Kind::Vehicle, Kind::Part, Kind::Quote],
         _ => &[],
     }
 }

@@ -19,6 +19,7 @@ mod merging;
 mod moves;
 mod oracle;
 mod papers;
+mod planning;
 mod problems;
 mod seen;
 mod settling;

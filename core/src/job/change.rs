@@ -6,7 +6,8 @@ use serde::ser::SerializeMap;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
-    Aim, Certainty, Check, Correctness, Moment, PlaceKind, Route, Shape, Shot, Side, Triage, Units, Vocabulary,
+    Aim, Certainty, Check, Correctness, Moment, PlaceKind, Relation, Route, Shape, Shot, Side, Stance, Triage, Units,
+    Vocabulary,
 };
 use crate::quantity::bounds::{self, Bound};
 use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
@@ -155,7 +156,12 @@ changes! {
     zero_error: ZeroError(i64), resolution: Resolution(i64), uncertainty: Uncertainty(i64), coverage: Coverage(i64),
     limit_kind: LimitKind(LimitKind), least: Least(i64), most: Most(i64), machining_least: MachiningLeast(i64),
     machining_most: MachiningMost(i64), as_new: AsNew(i64), limit_source: LimitSource(LimitSource),
-    dimension: Dimension(Dimension), hazard: Hazard(Hazard),
+    dimension: Dimension(Dimension), hazard: Hazard(Hazard), shipping: Shipping(Money), free_from: FreeFrom(Money),
+    minimum_order: MinimumOrder(Money), minimum_charge: MinimumCharge(Money), back_order: BackOrder(Chance),
+    return_window: ReturnWindow(i64), restocking: Restocking(Chance), surcharge_deadline: SurchargeDeadline(i64),
+    warranty: Warranty(i64), stance: Stance(Stance), from_value: FromValue(Money), from_mass: FromMass(Mass),
+    relation: Relation(Relation), other: Other(Id), stage: Stage(i64), budget: Budget(Money),
+    own_hours: OwnHours(Minutes), latest: Latest(Day), sold: Sold(Money), bought: Bought(bool),
 }
 
 impl Change {
@@ -177,6 +183,7 @@ impl Change {
             | Self::Fallback(id)
             | Self::Finding(id)
             | Self::Instrument(id)
+            | Self::Other(id)
             | Self::Part(id) => Some(*id),
             _ => None,
         }
@@ -194,7 +201,8 @@ impl Change {
         Some(match self {
             Self::Tag(number) => (bounds::TAG, *number),
             Self::Quantity(pieces) => (bounds::PIECES, *pieces),
-            Self::Mass(mass) => (bounds::MASS, mass.grams()),
+            Self::Stage(stage) => (bounds::STAGE, *stage),
+            Self::Mass(mass) | Self::FromMass(mass) => (bounds::MASS, mass.grams()),
             Self::Thickness(length) => (bounds::LENGTH, *length),
             Self::HourValue(money)
             | Self::Cash(money)
@@ -206,18 +214,36 @@ impl Change {
             | Self::Consumables(money)
             | Self::Surcharge(money)
             | Self::CashLeast(money)
-            | Self::CashMost(money) => (bounds::PRICE, money.minor),
-            Self::OwnTime(time) | Self::StripAgain(time) | Self::OwnTimeLeast(time) | Self::OwnTimeMost(time) => {
-                (bounds::MINUTES, time.0)
+            | Self::CashMost(money)
+            | Self::Shipping(money)
+            | Self::FreeFrom(money)
+            | Self::MinimumOrder(money)
+            | Self::MinimumCharge(money)
+            | Self::FromValue(money)
+            | Self::Budget(money)
+            | Self::Sold(money) => (bounds::PRICE, money.minor),
+            Self::OwnTime(time)
+            | Self::StripAgain(time)
+            | Self::OwnTimeLeast(time)
+            | Self::OwnTimeMost(time)
+            | Self::OwnHours(time) => (bounds::MINUTES, time.0),
+            Self::Chance(chance)
+            | Self::Withheld(chance)
+            | Self::ChanceLeast(chance)
+            | Self::ChanceMost(chance)
+            | Self::BackOrder(chance)
+            | Self::Restocking(chance) => (bounds::CHANCE, chance.0),
+            Self::Life(months) | Self::LifeLeast(months) | Self::LifeMost(months) | Self::Warranty(months) => {
+                (bounds::LIFE, *months)
             }
-            Self::Chance(chance) | Self::Withheld(chance) | Self::ChanceLeast(chance) | Self::ChanceMost(chance) => {
-                (bounds::CHANCE, chance.0)
-            }
-            Self::Life(months) | Self::LifeLeast(months) | Self::LifeMost(months) => (bounds::LIFE, *months),
             Self::YearsKept(years) => (bounds::YEARS, *years),
             Self::Interest(rate) => (bounds::INTEREST, *rate),
             Self::TaxRate(rate) => (bounds::TAX, *rate),
-            Self::Wait(days) | Self::WaitLeast(days) | Self::WaitMost(days) => (bounds::DAYS, *days),
+            Self::Wait(days)
+            | Self::WaitLeast(days)
+            | Self::WaitMost(days)
+            | Self::ReturnWindow(days)
+            | Self::SurchargeDeadline(days) => (bounds::DAYS, *days),
             Self::ExchangeRate(rate) => (bounds::EXCHANGE, rate.0),
             Self::ExpectedThen(expected) => (bounds::EXPECTED, whole(*expected)),
             Self::Number(block) => (bounds::BLOCK, *block),

@@ -187,6 +187,28 @@ stored_enum! {
 }
 
 stored_enum! {
+    /// Whether a plan is free to take something.
+    pub enum Stance {
+        /// It must be in the plan.
+        Pinned = "pinned",
+        /// It must not.
+        Forbidden = "forbidden",
+    }
+}
+
+stored_enum! {
+    /// What a fit rule says of its subject and the other.
+    pub enum Relation {
+        /// The subject is chosen only together with the other.
+        Needs = "needs",
+        /// They are never chosen together.
+        RulesOut = "rules-out",
+        /// The subject without the other costs extra.
+        GoesWith = "goes-with",
+    }
+}
+
+stored_enum! {
     /// Where a part stands; worked out, never set by hand.
     pub enum Standing {
         /// On the vehicle.

@@ -278,7 +278,7 @@ fn rivals_of(item: &Item, links: &[(FieldName, Id)]) -> Vec<Id> {
 }
 
 /// The fields that point at another record.
-const POINTING: [FieldName; 15] = [
+const POINTING: [FieldName; 16] = [
     FieldName::Device,
     FieldName::Vehicle,
     FieldName::Inside,
@@ -294,6 +294,7 @@ const POINTING: [FieldName; 15] = [
     FieldName::Part,
     FieldName::Finding,
     FieldName::Instrument,
+    FieldName::Other,
 ];
 
 impl Job {
@@ -312,6 +313,7 @@ impl Job {
             Change::Part(_) => &[Kind::Part],
             Change::Finding(_) => &[Kind::Finding],
             Change::Instrument(_) => &[Kind::Instrument],
+            Change::Other(_) => &[Kind::Quote, Kind::Part, Kind::Vehicle],
             Change::Of(_) => Self::targets_of(holder),
             _ => &[],
         }
@@ -327,6 +329,8 @@ impl Job {
             Kind::Cover => &[Kind::Quote],
             Kind::Mark => &[Kind::Photo],
             Kind::Slice => &[Kind::Note],
+            Kind::Tier => &[Kind::Supplier],
+            Kind::Rule => &[Kind::Quote, Kind::Part, Kind::Vehicle],
             // Other kinds have no such field, which is told as that.
             _ => &[],
         }

@@ -67,6 +67,8 @@ pub const TEXT: Bound = Bound { what: "text", least: 0, most: 20_000 };
 pub const YEARS: Bound = Bound { what: "years", least: 1, most: 100 };
 /// A service life in months: up to a hundred years.
 pub const LIFE: Bound = Bound { what: "life", least: 1, most: 1_200 };
+/// A stage of ordering.
+pub const STAGE: Bound = Bound { what: "stage", least: 1, most: 99 };
 /// A wait in days: up to ten years.
 pub const DAYS: Bound = Bound { what: "days", least: 0, most: 3_650 };
 /// A yearly rate of interest in parts of ten thousand: up to 50 %.

@@ -55,6 +55,12 @@ stored_enum! {
         OwnCheck = "own-check",
         /// A caution that was read and acknowledged.
         Caution = "caution",
+        /// Who sells, or who works on what is sent out, with terms.
+        Supplier = "supplier",
+        /// What carriage costs from a value or a mass on.
+        Tier = "tier",
+        /// What goes, or does not go, with what.
+        Rule = "rule",
     }
 }
 
@@ -136,7 +142,7 @@ fields! {
     /// How many years the vehicle will be kept.
     18 YearsKept "years_kept" on (Job);
     /// Usual rate of tax, in parts of ten thousand.
-    19 TaxRate "tax_rate" on (Job);
+    19 TaxRate "tax_rate" on (Job Supplier);
     /// By how much another route must be cheaper before a decision comes back.
     22 Threshold "threshold" on (Job);
     /// Which entries that job file held.
@@ -155,7 +161,7 @@ fields! {
     32 IdentityNumber "identity_number" on (Vehicle);
 
     /// Which vehicle it belongs to.
-    40 Vehicle "vehicle" on (Assembly);
+    40 Vehicle "vehicle" on (Assembly Quote);
     /// Which assembly it is inside.
     41 Inside "inside" on (Assembly);
     /// Left or right, from the driver's seat.
@@ -220,7 +226,7 @@ fields! {
     78 Size "size" on (Piece);
 
     /// What it is of: the part of a photo, the photo of a mark.
-    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover Finding Reading Limit);
+    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover Finding Reading Limit Tier Rule);
     /// Before, off, after.
     82 Moment "moment" on (Photo);
     /// What the photo was taken for.
@@ -263,7 +269,7 @@ fields! {
     /// What happens to the part.
     100 Route "route" on (Quote Choice Purchase OwnFamily);
     /// Cash.
-    101 Cash "cash" on (Quote Choice Purchase);
+    101 Cash "cash" on (Quote Choice Purchase Vehicle Rule);
     /// Own hours, in minutes.
     102 OwnTime "own_time" on (Quote Choice);
     /// The chance that it fails.
@@ -313,7 +319,7 @@ fields! {
     /// The last day on which it holds.
     125 ValidUntil "valid_until" on (Quote);
     /// How long one waits for it, in days.
-    126 Wait "wait" on (Quote);
+    126 Wait "wait" on (Quote Supplier);
     /// The least that the cash may be.
     127 CashLeast "cash_least" on (Quote);
     /// The most that the cash may be.
@@ -333,11 +339,11 @@ fields! {
     /// The part that a kit covers, or that something was bought for.
     135 Part "part" on (Cover Purchase);
     /// How sure the wait is.
-    136 WaitCertainty "wait_certainty" on (Quote);
+    136 WaitCertainty "wait_certainty" on (Quote Supplier);
     /// The shortest wait in days.
-    137 WaitLeast "wait_least" on (Quote);
+    137 WaitLeast "wait_least" on (Quote Supplier);
     /// The longest wait in days.
-    138 WaitMost "wait_most" on (Quote);
+    138 WaitMost "wait_most" on (Quote Supplier);
 
     /// Which question was answered: a code of the tables, or the id of a question of the user's own.
     140 Question "question" on (Finding);
@@ -379,4 +385,44 @@ fields! {
     158 Dimension "dimension" on (Limit);
     /// Which hazard.
     159 Hazard "hazard" on (Caution);
+    /// Carriage of one order or one batch.
+    160 Shipping "shipping" on (Supplier Tier);
+    /// The value of an order from which its carriage is free.
+    161 FreeFrom "free_from" on (Supplier);
+    /// The least value of an order.
+    162 MinimumOrder "minimum_order" on (Supplier);
+    /// The least that a batch is charged.
+    163 MinimumCharge "minimum_charge" on (Supplier);
+    /// The chance that what is ordered has to wait until it is made or comes in.
+    164 BackOrder "back_order" on (Supplier);
+    /// How many days after receipt a part may go back.
+    165 ReturnWindow "return_window" on (Supplier);
+    /// The share of the price that is kept when a part goes back.
+    166 Restocking "restocking" on (Supplier);
+    /// Days within which the old unit must be back for the surcharge to be returned.
+    167 SurchargeDeadline "surcharge_deadline" on (Supplier);
+    /// Warranty in months.
+    168 Warranty "warranty" on (Supplier);
+    /// Whether a plan must take it or must leave it.
+    169 Stance "stance" on (Quote Supplier Vehicle);
+    /// The value of an order from which a carriage holds.
+    170 FromValue "from_value" on (Tier);
+    /// The mass of an order from which a carriage holds.
+    171 FromMass "from_mass" on (Tier);
+    /// What a rule says.
+    172 Relation "relation" on (Rule);
+    /// What the subject of a rule needs, rules out or goes with.
+    173 Other "other" on (Rule);
+    /// In which stage of ordering.
+    174 Stage "stage" on (Part Assembly);
+    /// The most cash that may be out at once.
+    175 Budget "budget" on (Job);
+    /// The most own hours, in minutes.
+    176 OwnHours "own_hours" on (Job);
+    /// The day by which everything must be in.
+    177 Latest "latest" on (Job);
+    /// What surplus of a donor was sold for.
+    178 Sold "sold" on (Vehicle);
+    /// A donor that is here already: what it cost is spent.
+    179 Bought "bought" on (Vehicle);
 }

@@ -22,6 +22,8 @@ export const fieldNames: Record<FieldName, string> = {
   wait_certainty: 'Wait is', wait_least: 'Wait, least', wait_most: 'Wait, most', part: 'Part', pair: 'Both sides together',
   question: 'Looked at', outcome: 'Seen', finding: 'Shows', feature: 'Measured', spot: 'Measured at', measured: 'Read off', instrument: 'Measured with', zero_error: 'Zero error', resolution: 'Smallest step', uncertainty: 'Uncertainty', coverage: 'Coverage factor',
   limit_kind: 'Kind of limit', least: 'Least', most: 'Most', machining_least: 'Least after machining', machining_most: 'Most after machining', as_new: 'As new', limit_source: 'Limit from', dimension: 'Measured in', hazard: 'Caution',
+  shipping: 'Carriage', free_from: 'Carriage free from', minimum_order: 'Least order', minimum_charge: 'Least charge', back_order: 'Has to be waited for', return_window: 'May go back within', restocking: 'Kept when it goes back', surcharge_deadline: 'Old unit back within', warranty: 'Warranty',
+  stance: 'In the plan', from_value: 'From a value of', from_mass: 'From a mass of', relation: 'Rule', other: 'The other', stage: 'Stage of ordering', budget: 'Budget', own_hours: 'Own hours at most', latest: 'All in by', sold: 'Surplus sold for', bought: 'Here already',
 };
 
 /** What was ever written, in words. */
