@@ -153,7 +153,7 @@ export class PlaceDecide extends LightElement {
     const worth = row && isMuch(row) ? say.worth(moneyRound(row.regret)) : '';
     const open = inspect.together.filter(({ standing }) => standing !== 'decided').length;
     const verb = picked ? (open > 0 ? say.chooseAll(routeWord(picked.route), open + 1) : say.choose(routeWord(picked.route))) : say.addQuote;
-    const price = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? say.cash(money(picked.cash)) : '') : '';
+    const price = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? say.cash(money(picked.cash), open + 1) : '') : '';
     const act = (): void => { if (picked) this.decide(); else this.quoting = true; };
     return html`${settle ? html`<asf-primary .verb=${settle} .cost=${worth} key="M" @click=${() => { this.measures?.measureMore(); }}></asf-primary>
         <asf-button word=${verb} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-button>`
