@@ -211,7 +211,7 @@ fn chromium_words_before_it_is_slackened() -> anyhow::Result<()> {
     let typed = || browser.run_js(&format!("return document.querySelector('{field}').value"), vec![]);
     Place {
         browser,
-        saved: "Gaps: safe",
+        saved: "Gaps: kept",
         act: &|fault| browser.replace_in(field, &format!("4 mm after {fault}\n")),
         holds: &|fault| {
             let typed = typed()?;

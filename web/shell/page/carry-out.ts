@@ -11,6 +11,8 @@ declare global {
   interface DocumentEventMap {
     'asf-done': CustomEvent<Done>;
     'asf-refused': CustomEvent<Refused>;
+    /** Told with the entry that was taken back. */
+    'asf-taken-back': CustomEvent<string>;
   }
 }
 
@@ -28,7 +30,10 @@ export async function carryOut(command: Command, message = '', beside: Beside[] 
 /** Takes one entry back. */
 export async function takeBack(entry: string, message: string): Promise<Answer> {
   const answer = await carryOut({ do: 'undo', entry });
-  if (answer.ok) tell('asf-done', { message, entry: null });
+  if (answer.ok) {
+    tell('asf-done', { message, entry: null });
+    document.dispatchEvent(new CustomEvent('asf-taken-back', { detail: entry }));
+  }
   return answer;
 }
 

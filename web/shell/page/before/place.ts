@@ -49,7 +49,7 @@ export class BeforePlace extends LightElement {
     const text = words().before;
     const { line } = this;
     if (!line) return html`<asf-head .name=${text.title} back="#/assemblies"></asf-head>${this.live.view ? assemblyGone() : nothing}`;
-    return html`<asf-head .name=${text.title} .second=${`${line.record.values.name ?? words().assemblies.unnamed} · ${text.done(answered(line), CHECKS.length)}`} back="#/assemblies"></asf-head>
+    return html`<asf-head .name=${text.title} .second=${[line.record.values.name ?? words().assemblies.unnamed, line.side ? words().sides[line.side] : '', text.done(answered(line), CHECKS.length)].filter(Boolean).join(' · ')} back="#/assemblies"></asf-head>
       ${this.aiming ? html`<asf-sight class="bf-sight" .finder=${this.finder} @asf-shoot=${this.shoot} .over=${html`<div class="td-plates"><span class="td-kind">${text.check[this.aiming]}</span></div>`}></asf-sight>
         <div class="body"><div class="pair"><asf-button icon="camera" word=${text.photo} label=${text.photoOf(text.check[this.aiming])} @click=${this.shoot}></asf-button>
         <asf-button word=${words().kit.close} @click=${() => { this.aim(null); }}></asf-button></div></div>` : nothing}

@@ -7,6 +7,7 @@ import '../certainty/certainty';
 import { KeepingWord } from '../frame/keeping-word';
 import { go } from '../frame/start';
 import '../judge/findings';
+import { answered } from '../judge/said';
 import '../judge/verdict';
 import '../kit/button';
 import '../kit/dialog';
@@ -22,6 +23,7 @@ import { Live } from '../live';
 import '../measures/measures';
 import type { Measures } from '../measures/measures';
 import { settlingSaid } from '../measures/proof-said';
+import { tagFigures } from '../parts/tag-figures';
 import { tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
 import '../routes/bars';
@@ -68,10 +70,12 @@ export class PlaceDecide extends LightElement {
   override connectedCallback(): void {
     super.connectedCallback();
     document.addEventListener('keydown', this.pressed);
+    document.addEventListener('asf-taken-back', this.takenBack);
   }
 
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.pressed);
+    document.removeEventListener('asf-taken-back', this.takenBack);
     super.disconnectedCallback();
   }
 
@@ -121,7 +125,7 @@ export class PlaceDecide extends LightElement {
     const at = all.findIndex(({ part }) => part === this.partId);
     const row = all[at];
     const stake = row && isMuch(row) ? say.stake(moneyRound(row.regret)) : row?.waits ? say.waits[row.waits] : say.noStake;
-    return html`<div class="decide-where"><p><b>${row ? say.of(at + 1, all.length) : say.gone.first}</b> <span class="second">${row ? `${say.first}; ${stake}` : say.gone.then}</span></p>
+    return html`<div class="decide-where"><p><b>${row ? say.of(at + 1, all.length) : say.gone.first}</b> <span class="second">${row ? `${say.first}; ${stake}.` : say.gone.then}</span></p>
       <span class="decide-turn"><asf-button compact icon="back" word=${say.before} key="←" @click=${() => { this.turn(-1); }}></asf-button><asf-button compact icon="next" word=${say.next} key="→" @click=${() => { this.turn(1); }}></asf-button></span></div>`;
   }
 
@@ -149,12 +153,12 @@ export class PlaceDecide extends LightElement {
     const worth = row && isMuch(row) ? say.worth(moneyRound(row.regret)) : '';
     const open = inspect.together.filter(({ standing }) => standing !== 'decided').length;
     const verb = picked ? (open > 0 ? say.chooseAll(routeWord(picked.route), open + 1) : say.choose(routeWord(picked.route))) : say.addQuote;
-    const price = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? money(picked.cash) : '') : '';
+    const price = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? say.cash(money(picked.cash), open + 1) : '') : '';
     const act = (): void => { if (picked) this.decide(); else this.quoting = true; };
     return html`${settle ? html`<asf-primary .verb=${settle} .cost=${worth} key="M" @click=${() => { this.measures?.measureMore(); }}></asf-primary>
         <asf-button word=${verb} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-button>`
       : html`<asf-primary .verb=${verb} .cost=${price} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-primary>`}
-      <div class="pair"><asf-button icon="skip" word=${say.later} key="L" @click=${() => { this.putOff(); }}></asf-button><asf-button icon="find" word=${say.finding} key="F" href=${`#/judge/${this.partId}`}></asf-button></div>`;
+      <div class="pair"><asf-button icon="skip" word=${say.later} key="L" @click=${() => { this.putOff(); }}></asf-button><asf-button icon="find" word=${wayToJudge(inspect)} key="F" href=${`#/judge/${this.partId}`}></asf-button></div>`;
   }
 
   private footKeys(): TemplateResult {
@@ -200,7 +204,10 @@ export class PlaceDecide extends LightElement {
     const next = this.queue.after(this.partId);
     const { command, sides } = await choosing(view, picked, who);
     const say = words().costing;
-    const { ok, entry } = await carryOut(command, sides > 1 ? say.choosenBoth(routeWord(picked.route), sides) : say.choosen(routeWord(picked.route)));
+    const what = sides > 1 ? say.choosenBoth(routeWord(picked.route), sides) : say.choosen(routeWord(picked.route));
+    // The next part is in hand by the time this is read: it says which one it was.
+    const tag = this.whole.view?.line.tag;
+    const { ok, entry } = await carryOut(command, tag === undefined ? what : words().decide.done(tagFigures(tag), what));
     if (!ok) return;
     this.undoable = { entry: entry ?? '', part: this.partId };
     this.to(next);
@@ -209,16 +216,22 @@ export class PlaceDecide extends LightElement {
   private undoable = { entry: '', part: '' };
 
   private async undo(): Promise<void> {
-    const { entry, part } = this.undoable;
-    if (!entry) return;
-    this.undoable = { entry: '', part: '' };
-    const { ok } = await takeBack(entry, words().decide.undone);
-    if (ok) go(`#/decide/${part}`, true);
+    const { entry } = this.undoable;
+    if (entry) await takeBack(entry, words().decide.undone);
   }
+
+  /** By whichever way the last choice was taken back: its part is in hand again. */
+  private readonly takenBack = ({ detail }: CustomEvent<string>): void => {
+    const { entry, part } = this.undoable;
+    if (!entry || detail !== entry) return;
+    this.undoable = { entry: '', part: '' };
+    go(`#/decide/${part}`, true);
+  };
 
   private readonly pressed = (event: KeyboardEvent): void => {
     const { key, target } = event;
-    if (event.ctrlKey || event.metaKey || event.altKey || event.repeat || document.querySelector('dialog[open]')) return;
+    // What the notice has carried out is not carried out once more.
+    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || event.repeat || document.querySelector('dialog[open]')) return;
     if (target instanceof HTMLElement && target.matches('input, textarea, select')) return;
     if (key === 'Enter' && target instanceof Element && target.closest('button, a, summary')) return;
     if (this.carriesOut(key)) event.preventDefault();
@@ -243,6 +256,13 @@ export class PlaceDecide extends LightElement {
       default: return false;
     }
   }
+}
+
+/** What is left to do at its questions. */
+function wayToJudge(inspect: InspectView): string {
+  const say = words().decide;
+  if (inspect.family === undefined || answered(inspect) === 0) return say.finding;
+  return inspect.next === undefined ? say.look : say.goOn;
 }
 
 /** Whether anything worth telling is at stake: a whole unit of the currency. */

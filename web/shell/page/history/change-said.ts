@@ -7,12 +7,26 @@ import { bytes, count, hours, length, moment, money, number } from '../words/for
 
 export interface Said { label: string; value: string }
 
-/** A change in words: which field, and the value it got. Records that are pointed at are named by the caller. */
-export function changeSaid(change: Change): Said {
+/** A change in words: which field, and the value it got. Records that are pointed at are named by the caller. `beside`: what was written to the same record with it. */
+export function changeSaid(change: Change, beside: readonly Change[] = []): Said {
   const say = words();
   const [member, value] = Object.entries(change)[0] as [FieldName | 'clear', unknown];
-  if (member === 'clear') return { label: say.history.field[value as FieldName], value: say.history.emptied };
-  return { label: say.history.field[member], value: special(change) ?? plain(value) };
+  if (member === 'clear') return { label: say.history.field[value as FieldName], value: told(change, beside) ?? say.history.emptied };
+  return { label: say.history.field[member], value: told(change, beside) ?? special(change) ?? plain(value) };
+}
+
+/** What is only told in full by what stands beside it. */
+function told(change: Change, beside: readonly Change[]): string | undefined {
+  if ('outcome' in change) {
+    const asked = beside.find((other) => 'question' in other);
+    return asked && checkWords(asked).outcomes[change.outcome];
+  }
+  // A sum without a currency is in the job's own, as the value of an hour is.
+  if ('expected_then' in change) {
+    const hour = beside.find((other) => 'hour_value_then' in other);
+    return hour && money({ minor: change.expected_then, currency: hour.hour_value_then.currency });
+  }
+  return 'clear' in change && change.clear === 'chosen' ? words().history.takenBack : undefined;
 }
 
 function special(change: Change): string | undefined {

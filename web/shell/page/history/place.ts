@@ -42,18 +42,21 @@ export class PlaceHistory extends LightElement {
     const say = words().history;
     const [first] = lines;
     if (!first) return nothing;
-    const labels = lines.flatMap((line) => toldOf(line).map((change) => changeSaid(change).label));
-    return html`<p class="second">${moment(new Date(first.at))}</p>${lines.map((line) => this.line(line))}
+    // The decision below says what was chosen.
+    const isDecision = lines.some(({ kind, changes }) => kind === 'choice' && changes.some((change) => 'route' in change));
+    const told = lines.map((line) => ({ line, changes: toldOf(line).filter((change) => !isDecision || !('chosen' in change || 'quote' in change)) })).filter(({ changes }) => changes.length > 0);
+    const labels = told.flatMap(({ changes }) => changes.map((change) => changeSaid(change).label));
+    return html`<p class="second">${moment(new Date(first.at))}</p>${told.map(({ line, changes }) => this.line(line, changes))}
       <asf-button compact plain icon="undo" word=${say.undo} label="${say.undo}: ${labels.join(', ')}" @click=${() => { void takeBack(first.entry, say.undone); }}></asf-button>`;
   }
 
-  private line(line: HistoryLine): TemplateResult {
+  private line(line: HistoryLine, changes: readonly Change[]): TemplateResult {
     return html`${line.kind ? html`<p class="history-about">${words().problems.thing[line.kind]}</p>` : nothing}
-      <dl>${toldOf(line).map((change) => { const { label, value } = this.said(change); return html`<div class="leader-row"><dt>${label}</dt><span class="leader-dots" aria-hidden="true"></span><dd class="leader-value">${value}</dd></div>`; })}</dl>`;
+      <dl>${changes.map((change) => { const { label, value } = this.said(change, line.changes); return html`<div class="leader-row"><dt>${label}</dt><span class="leader-dots" aria-hidden="true"></span><dd class="leader-value">${value}</dd></div>`; })}</dl>`;
   }
 
-  private said(change: Change): ReturnType<typeof changeSaid> {
-    const said = changeSaid(change);
+  private said(change: Change, beside: readonly Change[]): ReturnType<typeof changeSaid> {
+    const said = changeSaid(change, beside);
     const [value] = Object.values(change);
     if (said.value !== words().history.other || typeof value !== 'string') return said;
     return { ...said, value: this.naming.of(value).name || said.value };
@@ -73,7 +76,8 @@ function byEntry(lines: readonly HistoryLine[]): HistoryLine[][] {
 
 /** What is worth reading of a line: not that a record began, nor whose it is where that is plain. */
 function toldOf({ about, changes }: HistoryLine): Change[] {
-  return changes.filter((change) => !('kind' in change) && !('done' in change) && !(about && ('of' in change || 'part' in change || 'taken' in change)));
+  const begins = changes.some((change) => 'kind' in change);
+  return changes.filter((change) => !('kind' in change) && !(begins && 'order' in change) && !('done' in change) && !(about && ('of' in change || 'part' in change || 'taken' in change)));
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-history': PlaceHistory } }

@@ -26,7 +26,7 @@ export class VerdictSaid extends LightElement {
     return html`<div class="verdict"><asf-icon name=${once ? 'route' : ICONS[view.verdict]} size="40"></asf-icon>
       <div class="verdict-words"><p class="verdict-word">${once ? say.once : say.verdict[view.verdict]}</p>
         <p class="reckoned">${this.sentence(view)}</p></div></div>
-      ${reasons.length ? html`<ul class="verdict-reasons" aria-label=${say.reasons}>${reasons.map((reason) => html`<li><asf-leader .label=${saidOf(view, reason)} .value=${valueOf(reason)}></asf-leader></li>`)}</ul>` : nothing}`;
+      ${reasons.length ? html`<ul class="verdict-reasons" aria-label=${say.reasons}>${reasons.map((reason) => html`<li><asf-leader .label=${saidOf(view, reason)} .value=${valueOf(view, reason)}></asf-leader></li>`)}</ul>` : nothing}`;
   }
 
   private sentence(view: InspectView): string {
@@ -42,8 +42,12 @@ export class VerdictSaid extends LightElement {
 }
 
 /** What a reason comes to in a word. */
-function valueOf({ outcome, condition }: Reason): string {
-  return outcome === 'not-measured' ? words().measures.none : words().judge.condition[condition];
+function valueOf({ measures }: InspectView, { about, outcome, condition }: Reason): string {
+  const say = words().measures;
+  if (outcome !== 'not-measured') return words().judge.condition[condition];
+  const measure = measures.find(({ feature }) => feature === about);
+  // A reading without a limit is measured, and still proves nothing.
+  return !measure?.readings.length ? say.none : measure.source === undefined ? say.noLimit : say.proved.nothing;
 }
 
 /** One reason in words: what was looked at, and what was seen there. */

@@ -89,7 +89,9 @@ export class Measures extends LightElement {
       const limit = measure.source === undefined ? '' : this.limitSaid(measure);
       return html`<p class="second">${[say.none, limit].filter(Boolean).join(' · ')}</p>`;
     }
-    return html`<details class="quote-fold measure-fold"><summary>${say.readings(measure.readings.length)}</summary><ul class="findings measure-list">${measure.readings.map((reading) => html`<li>${this.reading(measure, reading)}</li>`)}
+    const [last] = measure.readings.slice(-1);
+    const bare = measure.kind !== 'size' && measure.source === undefined && last;
+    return html`${bare ? html`<p class="second">${say.noLimitMore}</p>` : nothing}<details class="quote-fold measure-fold"><summary>${say.readings(measure.readings.length)}</summary><ul class="findings measure-list">${measure.readings.map((reading) => html`<li>${this.reading(measure, reading)}</li>`)}
       ${measure.other_side.map(({ spot, measured }) => html`<li><p class="second finding-beside">${say.otherSide([words().judge.otherWord, spot].filter(Boolean).join(', '), said(measured.value, measure.dimension, this.units))}</p></li>`)}</ul></details>`;
   }
 

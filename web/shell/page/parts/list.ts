@@ -94,15 +94,16 @@ export class PartsList extends LightElement {
     return html`<section class="parts-group" .style=${`transform:translateY(${top}px)`} aria-label=${headless ? say.list : nothing} aria-labelledby=${headless ? nothing : `parts-group-${index}`}>
       ${headless ? nothing : html`<div class=${withHead ? 'parts-head' : 'unseen'}><div class="section-head"><h2 class="section-label" id="parts-group-${index}">${groupTitle(group, listState().group)} ${groupSide(group)}</h2>
         <span class="section-count">${listState().find ? say.foundCount(group.count) : say.groupCount(group.count)}</span></div></div>`}
-      <ul class="parts-rows">${repeat(shown, (row) => this.rows.row(row)?.id ?? row, (row) => html`<li class="parts-item" aria-setsize=${group.count} aria-posinset=${row - group.from + 1} data-row=${row}>${this.row(row)}</li>`)}</ul>
+      <ul class="parts-rows">${repeat(shown, (row) => this.rows.row(row)?.id ?? row, (row) => html`<li class="parts-item" aria-setsize=${group.count} aria-posinset=${row - group.from + 1} data-row=${row}>${this.row(row, group)}</li>`)}</ul>
     </section>`;
   }
 
-  private row(index: number): TemplateResult | typeof nothing {
+  private row(index: number, group: PartsGroup): TemplateResult | typeof nothing {
     const line = this.rows.row(index);
     if (!line) return nothing;
     const look = {
       picture: line.photo ? this.pictures.small(line.photo) : '', selecting: this.selecting, chosen: this.selected.has(line.id), current: this.panes && line.id === this.current,
+      tellSide: listState().group === 'assembly' && line.side !== group.side,
     };
     return html`<div @click=${(event: MouseEvent) => { this.clicked(event, index, line); }}>${partRow(line, { ...look, href: `#/part/${line.id}` })}</div>`;
   }

@@ -13,11 +13,15 @@ export interface RowLook {
   chosen?: boolean;
   current?: boolean;
   compact?: boolean;
+  /** Its side is told: where it lies under the head of another one. */
+  tellSide?: boolean;
 }
 
 /** One part in a list, with the letters found. */
-export function partRow(line: PartLine, { picture, href, selecting = false, chosen = false, current = false, compact = false }: RowLook): TemplateResult {
-  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .marks=${tagMarks(line)} .name=${partName(line)} .second=${secondLine(line)}
+export function partRow(line: PartLine, { picture, href, selecting = false, chosen = false, current = false, compact = false, tellSide = false }: RowLook): TemplateResult {
+  const side = tellSide && line.side ? words().sides[line.side] : '';
+  const second = secondLine(line);
+  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .marks=${tagMarks(line)} .name=${partName(line)} .second=${side ? html`<b>${side}</b> ${second}` : second}
     .photo=${line.photo ? picture : ''} .href=${href} ?selecting=${selecting} ?chosen=${chosen} ?current=${current} ?compact=${compact}></asf-row>`;
 }
 

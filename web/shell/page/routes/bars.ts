@@ -4,7 +4,7 @@ import type { CostView, QuoteCost } from '../../bridge/protocol';
 import '../kit/route-bar';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
-import { money, moneyRound } from '../words/format';
+import { count, money, moneyRound } from '../words/format';
 import { lineOf, paid, sorted, sum } from './figure-words';
 import { confidenceOf, routeWord } from './route-word';
 
@@ -33,7 +33,8 @@ export class RouteBars extends LightElement {
 
   private below(quote: QuoteCost): TemplateResult | typeof nothing {
     const chosen = this.view?.chosen?.values.quote === quote.id ? words().costing.chosen : '';
-    const text = [quote.from ?? '', chosen].filter(Boolean).join(' · ');
+    const { wait } = quote.record.values;
+    const text = [quote.from ?? '', wait === undefined ? '' : words().certainty.waitOf(count(wait, 'day')), chosen].filter(Boolean).join(' · ');
     return text ? html`<p class="second route-below">${text}</p>` : nothing;
   }
 

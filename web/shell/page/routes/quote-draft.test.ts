@@ -30,6 +30,14 @@ test('nothing, or what cannot be meant, is refused at its field', () => {
   expect(read({ cash: '5' }, { valid_until: 'soon' }).errors.valid_until).toBeTruthy();
 });
 
+test('least and most stand around the figure', () => {
+  expect(read({ cash: '28', wait: '14', wait_least: '20', wait_most: '7' }).errors.wait_least).toBeTruthy();
+  expect(read({ cash: '28', cash_least: '30' }).errors.cash_least).toBeTruthy();
+  expect(read({ own_time: '2', own_time_most: '1:30' }).errors.own_time_most).toBeTruthy();
+  expect(read({ cash: '28', life_least: '9', life_most: '4' }).errors.life_least).toBeTruthy();
+  expect(read({ cash: '28', cash_least: '28', cash_most: '28', wait: '14', wait_least: '7', wait_most: '30' }).errors).toEqual({});
+});
+
 test('a quote that is opened and put down unchanged says what it said', () => {
   const values: Values = { cash: { minor: 1999, currency: 'EUR' }, freight: { minor: 250, currency: 'EUR' }, own_time: 100, chance: 333, strip_again: 7, life: 31, exchange_rate: 853_217, withheld: 1500, correctness: 'pattern', fails_at_bench: true, valid_until: '2026-05-01', wait: 3 };
   const quote = { route: 'exchange', record: { values } } as QuoteCost;

@@ -58,6 +58,7 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
     else changes.push(read);
   }
   if (!draft.text.cash.trim() && !draft.text.own_time.trim()) errors.cash = say.nothing;
+  for (const judged of JUDGED) Object.assign(errors, crossed(judged, changes, errors));
   for (const judged of JUDGED) {
     const field = `${judged}_certainty` as const;
     changes.push(draft.text[judged].trim() ? ({ [field]: draft.how[judged] } as unknown as Change) : { clear: field });
@@ -68,6 +69,22 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
   if (draft.valid_until && !/^\d{4}-\d{2}-\d{2}$/.test(draft.valid_until)) errors.valid_until = say.wrongDay;
   changes.push(draft.valid_until ? { valid_until: draft.valid_until } : { clear: 'valid_until' });
   return { changes, errors };
+}
+
+/** Least and most stand around the figure: what does not would be passed over in silence. */
+function crossed(figure: Judged, changes: readonly Change[], errors: DraftErrors): DraftErrors {
+  const say = words().costing.form;
+  const [least, most] = [`${figure}_least`, `${figure}_most`] as const;
+  if (errors[figure] || errors[least] || errors[most]) return {};
+  const size = (member: Figure): number | undefined => {
+    const value = (changes.find((change) => member in change) as Partial<Record<Figure, number | { minor: number }>> | undefined)?.[member];
+    return typeof value === 'object' ? value.minor : value;
+  };
+  const [low, likely, high] = [size(least), size(figure), size(most)];
+  if (low !== undefined && high !== undefined && low > high) return { [least]: say.crossed };
+  if (likely === undefined) return {};
+  if (low !== undefined && low > likely) return { [least]: say.leastAbove };
+  return high !== undefined && high < likely ? { [most]: say.mostBelow } : {};
 }
 
 /** What a new quote starts with where nothing was said: marked as a starting value, and counted as a guess. */

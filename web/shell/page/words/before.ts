@@ -31,7 +31,7 @@ export const before = {
   open: 'open',
   unskip: 'Answer it after all',
   save: 'Save',
-  saved: (check: string) => `${check}: safe`,
+  saved: (check: string) => `${check}: kept`,
   skippedSaid: (check: string) => `${check}: skipped`,
   photos: (n: number) => (n === 1 ? '1 photo' : `${n} photos`),
   go: 'Take it apart',

@@ -5,14 +5,14 @@ type Wear = 'cracks' | 'crack-test' | 'bend' | 'thread' | 'tapped-thread' | 'pit
 
 /** Cracks, bends and wear; gears and shafts; fasteners. */
 export const wearChecks: ChecksOf<Wear> = {
-  cracks: { name: 'Cracks', ask: 'Is it cracked?', how: 'Clean it bright. Look hardest at corners, holes and welds.', small: '', outcomes: { none: 'none seen', 'not-tested': 'not looked yet', cracked: 'cracked' } },
+  cracks: { name: 'Cracks', ask: 'Is it cracked?', how: 'Clean it bright. Look hardest at corners, at holes and at any weld.', small: '', outcomes: { none: 'none seen', 'not-tested': 'not looked yet', cracked: 'cracked' } },
   'crack-test': { name: 'Crack test', ask: 'What did the crack test show?', how: 'Dye penetrant or magnetic particles, on clean bare metal. By eye alone is not a test.', small: '', outcomes: { clean: 'clean', 'not-tested': 'not tested yet', shows: 'shows a crack' } },
   bend: { name: 'Straight', ask: 'Is it straight?', how: 'Between centres, on vee blocks, or against a straight edge.', small: '', outcomes: { straight: 'straight', unsure: 'not sure', bent: 'bent' } },
   thread: { name: 'Thread', ask: 'How is its thread?', how: 'Run a new nut down by hand.', small: '', outcomes: { clean: 'clean', worn: 'worn or bruised', stripped: 'stripped' } },
   'tapped-thread': { name: 'Tapped holes', ask: 'How are the threads in its holes?', how: 'A stripped one can take an insert.', small: '', outcomes: { clean: 'clean', stripped: 'stripped' } },
   pits: { name: 'Rust pits', ask: 'Are there rust pits?', how: 'A deep pit catches a fingernail.', small: '', outcomes: { none: 'none', light: 'light', deep: 'deep' } },
   steps: { name: 'Wear step', ask: 'Is a step worn into it?', how: 'Draw a fingernail from the unworn to the worn place.', small: '', outcomes: { none: 'none', felt: 'felt' } },
-  rock: { name: 'Rock', ask: 'Does it rock in its bush or socket?', how: 'With the brake on, so that the wheel bearing does not count.', small: '', outcomes: { none: 'none', slight: 'slight', rocks: 'rocks' } },
+  rock: { name: 'Rock', ask: 'Does it rock in its bush or socket?', how: 'Fitted: with the brake on, so that the wheel bearing does not count. Off: put together by hand.', small: '', outcomes: { none: 'none', slight: 'slight', rocks: 'rocks' } },
   scoring: { name: 'Scores', ask: 'Is its working surface scored?', how: 'Draw a fingernail across it.', small: '', outcomes: { none: 'none', light: 'light', deep: 'felt by nail' } },
   ridge: { name: 'Ridge', ask: 'Is there a ridge where the wear ends?', how: '', small: '', outcomes: { none: 'none', felt: 'felt' } },
   burnt: { name: 'Burnt', ask: 'Is its rubber burnt, charred or sticky?', how: 'If it is: do not touch it with bare hands. Read the caution.', small: '', outcomes: { no: 'no', burnt: 'burnt' } },

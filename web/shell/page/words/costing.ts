@@ -19,7 +19,7 @@ export const costing = (trade: Vocabulary) => ({
   edit: (route: string) => `Change the quote for ${route}`, editWord: 'Change', strike: 'Strike out', struck: 'Quote struck out',
   form: {
     title: 'Quote', route: 'Route', from: 'From whom', fromHint: `${trade.specialist}, supplier, donor: as you call them`,
-    one: 'One figure is enough; the rest may stay empty.', notLeft: 'not as it was judged',
+    one: 'One figure is enough; the rest may stay empty.', notLeft: 'not left for it',
     starting: (value: string) => `left empty: ${value}, a starting value`,
     figure: {
       cash: 'Cash', cash_least: 'Cash, least', cash_most: 'Cash, most', freight: 'Freight', tax: 'Tax', duty: 'Duty', consumables: 'Abrasive, gas, grease', surcharge: capital(trade.surcharge), withheld: 'Withheld, times in 100',
@@ -30,13 +30,13 @@ export const costing = (trade: Vocabulary) => ({
     wrong: {
       money: 'Give a sum, like 18 or 18.50.', hours: 'Give hours, like 2, 2.5 or 1:30.', chance: 'Give a number from 0 to 100.', years: 'Give years, like 8 or 2.5, up to 100.', days: 'Give whole days.', rate: 'Give a rate, like 0.85.',
     },
-    wrongDay: 'Give a day, like 2026-05-01.', nothing: 'Give one figure: cash or hours.',
+    wrongDay: 'Give a day, like 2026-05-01.', nothing: 'Give one figure: cash or hours.', crossed: 'The least is more than the most.', leastAbove: 'The least is more than the figure itself.', mostBelow: 'The most is less than the figure itself.',
     sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?', wait: 'How sure is the wait?' },
     folds: { money: 'Freight, tax and what else is paid', lasts: 'How long it lasts, and what if it fails', offer: 'What is offered', range: 'Least and most' },
     currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
     atBench: 'A failure shows', afterRefit: 'after refitting: strip again', yesAtBench: 'at the bench: nothing to strip again',
     fallback: 'If it fails', cheapestLeft: 'the cheapest that is left', correctness: 'How original', notSaid: 'not said', validUntil: 'Valid until',
-    rangeHint: 'In place of a word: where the figure lies 8 times in 10.',
+    rangeHint: 'In place of sure, about or wild guess: between these two the figure lies 8 times in 10.',
     put: 'Put the quote down', done: (route: string) => `Quote for ${route} put down`,
   },
   kit: {
@@ -78,7 +78,7 @@ export const costing = (trade: Vocabulary) => ({
   },
   who: { title: 'Who decides?', lead: 'A decision is kept with a name. It is asked once on this device.', label: 'Name', go: 'Choose', without: 'Choose without a name' },
   reasons: {
-    'cannot-be-bought': 'marked: cannot be bought', 'single-use': 'marked: single use', 'other-currency': 'priced in another currency', 'nothing-there': 'missing from the start: nothing to work on',
+    'cannot-be-bought': 'marked: cannot be bought', 'single-use': 'single use: a new one goes in', 'other-currency': 'priced in another currency', 'nothing-there': 'missing from the start: nothing to work on',
     'below-aim': 'less original than the aim of this job', safety: 'safety-critical: not repaired at home; renew it, or have it tested', 'run-out': 'no longer valid: ask again',
     'not-in-trade': 'the trade does not do this with such a part', 'judged-scrap': 'judged to be scrap', 'needs-rework': 'judged to need work first', 'waits-for-proof': 'waits for proof: not proved counts as bad',
   } satisfies Record<WhyNot, string>,

@@ -29,7 +29,7 @@ export const fieldNames: Record<FieldName, string> = {
 /** What was ever written, in words. */
 export const history = {
   title: 'History', second: (n: number) => count(n, 'entry', 'entries'), field: fieldNames,
-  emptied: 'emptied', heldOf: (devices: number) => `entries of ${count(devices, 'device')}`, yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, percent: (n: string) => `${n} %`, undo: 'Undo this', undone: 'Undone',
+  emptied: 'emptied', takenBack: 'taken back', heldOf: (devices: number) => `entries of ${count(devices, 'device')}`, yes: 'yes', no: 'no', ofHundred: (n: string) => `${n} in 100`, percent: (n: string) => `${n} %`, undo: 'Undo this', undone: 'Undone',
   gone: { first: 'Nothing was written about this.', then: 'It is not in this job.', go: 'To the job' },
   certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess', starting: 'starting value' },
   triage: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' },

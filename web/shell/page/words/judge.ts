@@ -12,7 +12,7 @@ export const judge = {
       singleUse: 'Single use', singleUseSecond: 'a new one goes in whatever the old one looks like', pair: 'Both sides together', pairSecond: 'left and right of an axle',
       safety: 'Safety-critical', safetySecond: 'somebody can be hurt when it breaks', route: 'When it is not used again, usually', noRoute: 'not said', go: 'Make it', back: 'Back' },
   },
-  again: 'Used again:',
+  again: 'When it is used again:',
   question: (n: number, all: number) => `${n}${KEEP}of${KEEP}${all}`,
   questionName: (n: number, all: number) => `Question ${n} of ${all}`,
   otherSide: (side: string, what: string) => `${side}: ${what}`, otherSideOpen: (side: string) => `${side}: not looked at`, otherWord: 'other side',
@@ -34,5 +34,5 @@ export const judge = {
   together: (tag: string) => `Decide it together with ${tag}, the other side: both or neither.`, matchedWith: (tags: string) => `Decide it together with ${tags}: one matched set.`, matched: 'It is kept and renewed together with what it was matched to.', pairAlone: 'Both sides of the axle are decided together; the other side is not in the job yet.',
   otherVerdict: (side: string, tag: string, verdict: string) => `${side ? `${side}, ` : ''}${tag}: ${verdict}`,
   toRoutes: 'To its routes', toRoutesCost: 'quotes and choice', goOn: 'Go on', open: (n: number) => `${n}${KEEP}open`, start: 'Judge it', change: 'Change', changeAnswer: 'Change:',
-  sheet: { title: 'Judged', family: 'Family', say: 'Say what it is', perhaps: (family: string) => `${family}?`, go: 'Judge it', goOn: 'Go on judging', look: 'Look again', open: 'not judged yet' },
+  sheet: { title: 'Judged', family: 'Family', say: 'Say what it is', perhaps: (family: string) => `${family}?`, go: 'Judge it', goOn: 'Go on judging', look: 'Look again', open: 'nothing looked at yet' },
 };

@@ -3,15 +3,15 @@ import { count, KEEP } from './format';
 
 /** Readings, limits and what they prove. */
 export const measures = {
-  title: 'Measured', none: 'not measured yet', read: 'Put a reading down', limit: 'Say the limit', limitChange: 'Change the limit', other: 'Measure something else', undone: 'Taken back',
+  title: 'Measured', none: 'not measured yet', noLimit: 'no limit yet', noLimitMore: 'No limit yet: it proves nothing.', read: 'Put a reading down', limit: 'Say the limit', limitChange: 'Change the limit', other: 'Measure something else', undone: 'Taken back',
   form: {
     title: 'A reading', value: 'Read off', accepted: 'As 31.76, 1.2505 in, 1 1/4, 31.76 mm or -2 thou.', spot: 'Where', spotHint: 'Place and plane, like: bottom, upright. The same words again: a repeat of the same place.',
-    instrument: 'Measured with', noInstrument: 'not said: then nothing is proved', usual: (name: string) => `${name}, usual figures`, ownInstrument: 'One of my own', zero: 'Zero error', zeroHint: 'What it shows when closed; it is taken off first.',
+    instrument: 'Measured with', noInstrument: 'not said: proves nothing', usual: (name: string) => `${name}, usual figures`, ownInstrument: 'One of my own', zero: 'Zero error', zeroHint: 'What it shows when closed; it is taken off first.',
     put: 'Put it down', done: (what: string, value: string) => `${what}: ${value}`,
   },
   ownInstrument: { name: 'What is it?', resolution: 'Smallest step', uncertainty: 'Stated uncertainty', uncertaintyHint: 'From its paper; leave it out when none is stated.' },
   limitForm: {
-    title: 'The limit', kind: 'It may be', least: 'No less than', most: 'No more than', differ: 'Sides may differ by', machining: 'After machining', machiningHint: 'Stricter than the discard limit; the manual has both.',
+    title: 'The limit', kind: 'It may be', least: 'No less than', most: 'No more than', differ: 'Sides may differ by', machining: 'After machining', machiningHint: 'Only where metal may be cut off it: stricter than the discard limit above. Else leave it empty.',
     new: 'Size when new', source: 'From', page: 'Page', pageHint: 'So that you find it again.', put: 'Put it down', done: 'Limit put down', needed: 'Give the figure first.', crossed: 'The least is more than the most.',
   },
   own: { title: 'Measure something else', name: 'What is measured?', go: 'Go on', needed: 'Say what is measured.' },
