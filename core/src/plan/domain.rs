@@ -66,10 +66,6 @@ impl Domain {
         }
     }
 
-    pub(super) fn drop_band(&mut self, order: usize, band: usize) {
-        self.bands[order][band] = false;
-    }
-
     /// Draws what follows from what was said, until nothing more does.
     pub(super) fn follow(&mut self, model: &Model) -> Result<(), Empty> {
         loop {

@@ -37,8 +37,8 @@ pub struct Solved {
 }
 
 /// Steps of the relaxation at the beginning, and at every node after it.
-const FIRST_STEPS: u32 = 500;
-const STEPS: u32 = 45;
+const FIRST_STEPS: u32 = 1500;
+const STEPS: u32 = 100;
 /// As many nodes wait at most: what is beyond is not looked into, and the bound stays honest.
 const MOST_WAITING: usize = 4_000;
 
@@ -235,8 +235,8 @@ impl<'m> Search<'m> {
                 let plan = self.descent.down(&taken, 0);
                 self.keep(plan);
             }
-            if idle >= 12 {
-                pace *= 0.7;
+            if idle >= 20 {
+                pace *= 0.8;
                 idle = 0;
             }
             let target =
@@ -316,20 +316,26 @@ impl<'m> Search<'m> {
                 best = Some((weight, one, other));
             }
         };
-        for at in 0..model.orders.len() {
+        for (at, order) in model.orders.iter().enumerate() {
+            // What hangs on it: the dearer the carriage, the more is settled.
+            let stake = u64::try_from(order.charge(0, 0)).unwrap_or(1).max(1);
             let open: u32 = seen.bands[at].iter().sum();
             if domain.orders[at] == OrderOpen::Free {
-                offer(half(open) * 4, Said::Order(at, true), Said::Order(at, false));
+                offer(half(open) * stake, Said::Order(at, true), Said::Order(at, false));
             }
             let mut below = 0;
             for (band, count) in seen.bands[at].iter().enumerate() {
                 below += count;
                 let weight = half(below).min(half(open - below));
-                offer(weight * 4, Said::Bands(at, band, true), Said::Bands(at, band, false));
+                offer(weight * stake, Said::Bands(at, band, true), Said::Bands(at, band, false));
             }
         }
         for at in (0..model.shared.len()).filter(|at| domain.shared[*at].is_none()) {
-            offer(half(seen.shared[at]) * 3, Said::Shared(at, true), Said::Shared(at, false));
+            offer(
+                half(seen.shared[at]) * u64::try_from(model.shared[at].cost).unwrap_or(1).max(1),
+                Said::Shared(at, true),
+                Said::Shared(at, false),
+            );
         }
         for (cell, counts) in seen.takes.iter().enumerate() {
             if domain.takes[cell].iter().filter(|left| **left).count() > 1 {
@@ -340,7 +346,13 @@ impl<'m> Search<'m> {
                     .max_by_key(|(at, count)| (**count, usize::MAX - at));
                 let Some((take, count)) = most else { continue };
                 // Even what is always the same is divided in the end.
-                offer(half(*count).max(1), Said::Take(cell, take, true), Said::Take(cell, take, false));
+                let dearer = self.found.dearer[cell]
+                    .iter()
+                    .enumerate()
+                    .filter(|(at, _)| *at != self.found.taken[cell] && domain.takes[cell][*at]);
+                let gap = dearer.map(|(_, more)| *more).fold(f64::INFINITY, f64::min);
+                let stake = u64::try_from(ceil(gap)).unwrap_or(0);
+                offer((half(*count) * stake).max(1), Said::Take(cell, take, true), Said::Take(cell, take, false));
             }
         }
         best.map(|(_, one, other)| (one, other))
