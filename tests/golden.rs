@@ -1,11 +1,12 @@
 //! A fixed job and all that can be asked of it, as one hash: the same on every machine, native and in wasm.
 #![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
-use asfound_core::costing::{HeavyQuery, PricedTest, reckon};
+use asfound_core::costing::PricedTest;
 use asfound_core::inspect::{ProofQuery, Surface};
 use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Triage};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask};
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
+use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::{Hash, Id, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 

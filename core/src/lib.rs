@@ -10,6 +10,8 @@
 //! - [`tables`]: what the trade and the standards say, as data.
 //! - [`inspect`]: judging a part: check-lists, readings, cautions.
 //! - [`costing`]: what each way to follow a route really costs.
+//! - [`plan`]: the whole job at once.
+//! - [`reckoning`]: heavy questions, answered apart.
 //! - [`papers`]: lists and the job file.
 //!
 //! One tap, end to end: the page sends a [`job::Sent`]; [`job::apply`] answers with entries; whoever called stores them,
@@ -27,5 +29,6 @@ pub mod problem;
 #[cfg(feature = "ts")]
 pub mod protocol;
 pub mod quantity;
+pub mod reckoning;
 pub mod record;
 pub mod tables;

@@ -15,10 +15,15 @@ pub fn declarations() -> String {
     use crate::papers::{
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
     };
+    use crate::plan::{
+        Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanQuery, PlanSums, PlanView,
+        PlanWhy, Proof, Spare, StageBudget,
+    };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
         Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
     };
+    use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
@@ -104,6 +109,20 @@ pub fn declarations() -> String {
         CoverView,
         Overtaken,
         HeavyQuery,
+        PlanQuery,
+        StageBudget,
+        PlanView,
+        PlanSums,
+        PlanChoice,
+        PlanWhy,
+        Because,
+        PlanOrder,
+        PlanKit,
+        Spare,
+        PlanDonor,
+        Collides,
+        Collision,
+        Proof,
         PricedTest,
         Reckoned,
         CertaintyView,

@@ -1,9 +1,10 @@
 //! Everything that can be asked of a job, as text: two jobs are the same to a person when all of it is equal.
 
-use asfound_core::costing::{HeavyQuery, PricedTest, reckon};
+use asfound_core::costing::PricedTest;
 use asfound_core::job::vocabulary::{Route, Standing};
 use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
 use asfound_core::quantity::{Day, Unit};
+use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::Id;
 use asfound_core::tables::hazards::Step;
 

@@ -1,8 +1,8 @@
 //! How sure the quotes of recorded jobs are, asked as the reckoning worker and the native door ask.
 #![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
-use asfound_core::costing::{HeavyQuery, reckon};
 use asfound_core::job::{Query, View, ask};
+use asfound_core::reckoning::{HeavyQuery, reckon};
 use serde_json::{Value, json};
 
 use crate::bench::{Bench, PART, id, money};

@@ -148,6 +148,45 @@ pub(crate) fn decided_now(job: &Job, part: Id, today: Option<Day>) -> Option<Quo
     priced.whole(priced.decided_quote()?)
 }
 
+/// What may be chosen for a part, each as it costs when nothing of it is shared with other parts.
+pub(crate) struct Offers {
+    /// Quotes that may be chosen; of a decided part the one it was decided for, even where that may no longer be chosen.
+    pub(crate) quotes: Vec<QuoteCost>,
+    /// Kits that cover it.
+    pub(crate) kits: Vec<KitView>,
+    /// The quote of the least present value, by itself.
+    pub(crate) cheapest: Option<Id>,
+    /// Whether somebody chose.
+    pub(crate) decided: bool,
+}
+
+pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> Offers {
+    let priced = priced(job, part, today, set);
+    let chosen = priced.chosen_quote().filter(|chosen| priced.views.iter().any(|view| view.id == *chosen));
+    let is_open = |view: &&QuoteCost| match chosen {
+        Some(chosen) => view.id == chosen,
+        None => view.allowed,
+    };
+    // A kit by itself: neither less what others save by it, nor with what it holds too few of.
+    let mut alone = priced.setting.quotes.clone();
+    for kit in &priced.kits {
+        if let Some(figures) = alone.iter_mut().find(|figures| figures.id == kit.quote) {
+            figures.cash -= whole(shared(kit, part).1);
+            figures.shared = 0.0;
+        }
+    }
+    let alone = alone.iter().zip(costs(&alone, &priced.setting.terms)).collect::<Vec<_>>();
+    let quotes = priced.views.iter().filter(is_open).cloned().map(|mut view| {
+        let own = alone.iter().find(|(figures, _)| figures.id == view.id && view.route == Route::Kit);
+        if let Some((_, cost)) = own {
+            view.present.minor = cost.present();
+        }
+        view
+    });
+    let quotes = quotes.collect();
+    Offers { quotes, cheapest: priced.cheapest(), decided: chosen.is_some(), kits: priced.kits }
+}
+
 /// Whether a chosen quote is dearer than the cheapest by more than a threshold.
 fn overtaken(views: &[QuoteCost], best: Id, chosen: Id, threshold: Money) -> Option<Overtaken> {
     let of = |id: Id| views.iter().find(|view| view.id == id).map(|view| view.present);

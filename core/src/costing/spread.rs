@@ -39,7 +39,7 @@ const GIVEN: [(Input, FieldName, FieldName, FieldName); 4] = [
 
 /// How long a stored quote takes to come in, in days: likeliest, least and most as given, else by the word. A wait costs
 /// nothing by itself, so that it is no figure of a [`Setting`].
-pub(super) fn wait_of(quote: &Item) -> Option<(f64, f64, f64)> {
+pub(crate) fn wait_of(quote: &Item) -> Option<(f64, f64, f64)> {
     let days = |field| quote.read::<i64>(field).map(whole);
     let likely = days(FieldName::Wait)?;
     let (under, over) = spread_of(quote.read(FieldName::WaitCertainty).unwrap_or(Certainty::Sure));

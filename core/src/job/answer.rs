@@ -10,7 +10,7 @@ use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
 use crate::tables;
 
-/// Answers a question. `device` says whose next tag is shown. Heavy questions are refused: [`costing::reckon`] answers them.
+/// Answers a question. `device` says whose next tag is shown. Heavy questions are refused: [`reckon`](crate::reckoning::reckon) answers them.
 ///
 /// ```
 /// use asfound_core::job::{ask, Job, Query, View};
@@ -42,7 +42,7 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             Some(View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
-        Query::Certainty | Query::Undecided => {
+        Query::Certainty | Query::Undecided | Query::Plan => {
             Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
         }
         Query::Places => Some(View::Places(job.places_view())),

@@ -84,10 +84,12 @@ pub enum Query {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         assembly: Option<Id>,
     },
-    /// A heavy question, refused here: [`HeavyQuery`](crate::costing::HeavyQuery) has its members.
+    /// A heavy question, refused here: [`HeavyQuery`](crate::reckoning::HeavyQuery) has its members.
     Certainty,
     /// A heavy question, refused here, as `certainty`.
     Undecided,
+    /// A heavy question, refused here, as `certainty`.
+    Plan,
     /// All places, each after the one it is within.
     Places,
     /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.

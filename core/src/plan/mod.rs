@@ -1,18 +1,28 @@
 //! The whole job at once: one quote for every part, so that all of them together cost least.
 //!
-//! - [`model`]: a job in whole numbers, as a plan sees it.
-//! - [`worth`]: what a plan comes to, counted from nothing.
-//! - [`search`]: the best plan, with what is proved of it; [`relaxed`] bounds it from below, [`descent`] finds plans.
+//! - [`plan`]: asked of a job, told with its reasons; where nothing fits, what collides.
+//! - [`Model`]: a job in whole numbers, as a plan sees it; [`Worth`]: what a plan comes to, counted from nothing.
+//! - [`Search`]: the best plan, with what is proved of it. A relaxation bounds it from below, small changes find plans.
 
 mod bands;
+mod collide;
 mod descent;
 mod domain;
 mod model;
+mod of_job;
+mod plan;
+mod query;
 mod relaxed;
 mod search;
 mod state;
+mod view;
 mod worth;
 
 pub use model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
+pub use plan::plan;
+pub use query::{PlanQuery, StageBudget};
 pub use search::{PlanLinks, Proof, Search, Solved, solve};
+pub use view::{
+    Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanSums, PlanView, PlanWhy, Spare,
+};
 pub use worth::{Breach, Ordered, Worth};

@@ -2,6 +2,8 @@ use std::cmp::Ordering;
 use std::collections::BinaryHeap;
 use std::rc::Rc;
 
+use serde::{Deserialize, Serialize};
+
 use super::descent::Descent;
 use super::domain::{Domain, Empty, OrderOpen, Said};
 use super::model::Model;
@@ -9,7 +11,9 @@ use super::relaxed::{Found, Relaxed};
 use super::state::Links;
 
 /// How sure it is that no plan is better.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
 pub enum Proof {
     /// No plan costs less, to the minor unit.
     Best,

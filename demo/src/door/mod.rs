@@ -12,11 +12,11 @@ mod thumbs;
 
 use std::path::Path;
 
-use asfound_core::costing::{Reckoned, reckon};
 use asfound_core::job::{Context, Query, View, apply as carry_out, ask as answer_to, troubles};
 use asfound_core::papers::{Errand, Errands, PaperWords, errands_csv, errands_html, parts_csv, parts_html};
 use asfound_core::problem::{Code, Hint, Problem};
 use asfound_core::quantity::{Day, Millis};
+use asfound_core::reckoning::{Reckoned, reckon};
 use asfound_core::record::{Id, Kind, Replica};
 use serde_json::{Value, json};
 
@@ -119,7 +119,7 @@ pub fn ask(file: &Path, word: &str, arguments: Option<&str>, device: Option<Id>)
     let opened = Opened::read(file)?;
     let (job, mut problems) = opened.job();
     let device = device.or_else(|| job.ids(Kind::Device).next()).unwrap_or(Id::from_bytes([0; 16]));
-    let view = if matches!(word, "certainty" | "undecided") {
+    let view = if matches!(word, "certainty" | "undecided" | "plan") {
         as_json(&question::read(&job, word, arguments)?.map_or(Reckoned::Nothing, |query| reckon(&job, &query)))
     } else {
         let query: Option<Query> = question::read(&job, word, arguments)?;

@@ -1,4 +1,4 @@
-use asfound_core::costing::{HeavyQuery, reckon};
+use asfound_core::reckoning::{HeavyQuery, reckon};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 

@@ -40,12 +40,12 @@ export type Held = EntryId[];
 /**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -225,6 +225,16 @@ export type Route = "use-again" | "repair-here" | "send-out" | "exchange" | "buy
 export type Certainty = "sure" | "about" | "wild-guess" | "starting";
 
 /**
+ * Whether a plan is free to take something.
+ */
+export type Stance = "pinned" | "forbidden";
+
+/**
+ * What a fit rule says of its subject and the other.
+ */
+export type Relation = "needs" | "rules-out" | "goes-with";
+
+/**
  * How original what a quote brings is.
  */
 export type Correctness = "original" | "new-old-stock" | "faithful-reproduction" | "pattern" | "uprated" | "home-made";
@@ -237,7 +247,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -767,6 +777,86 @@ export interface Values {
      *
      */
     hazard?: Hazard;
+    /**
+     *
+     */
+    shipping?: Money;
+    /**
+     *
+     */
+    free_from?: Money;
+    /**
+     *
+     */
+    minimum_order?: Money;
+    /**
+     *
+     */
+    minimum_charge?: Money;
+    /**
+     *
+     */
+    back_order?: Chance;
+    /**
+     *
+     */
+    return_window?: number;
+    /**
+     *
+     */
+    restocking?: Chance;
+    /**
+     *
+     */
+    surcharge_deadline?: number;
+    /**
+     *
+     */
+    warranty?: number;
+    /**
+     *
+     */
+    stance?: Stance;
+    /**
+     *
+     */
+    from_value?: Money;
+    /**
+     *
+     */
+    from_mass?: Mass;
+    /**
+     *
+     */
+    relation?: Relation;
+    /**
+     *
+     */
+    other?: Id;
+    /**
+     *
+     */
+    stage?: number;
+    /**
+     *
+     */
+    budget?: Money;
+    /**
+     *
+     */
+    own_hours?: Minutes;
+    /**
+     *
+     */
+    latest?: Day;
+    /**
+     *
+     */
+    sold?: Money;
+    /**
+     *
+     */
+    bought?: boolean;
 }
 
 /**
@@ -827,7 +917,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1862,7 +1952,346 @@ export interface Overtaken {
  * A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
  * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
  */
-export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number };
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | ({ ask: "plan" } & PlanQuery);
+
+/**
+ * What a plan is asked for. What is left out is as the job says.
+ */
+export interface PlanQuery {
+    /**
+     * Which day it is: quotes that have run out, and waits that would pass the latest day, are left out.
+     */
+    today?: Day;
+    /**
+     * The most cash that is paid at first, in minor units; the budget of the job where it is left out.
+     */
+    budget?: number;
+    /**
+     * The same for stages, each with its number.
+     */
+    stages?: StageBudget[];
+    /**
+     * The most own time, in minutes; the own hours of the job where it is left out.
+     */
+    minutes?: number;
+    /**
+     * The day by which everything must be in.
+     */
+    latest?: Day;
+    /**
+     * Another aim.
+     */
+    aim?: Aim;
+    /**
+     * Quotes, suppliers and donors that must be taken where they offer something, besides those the job pins.
+     */
+    pin?: Id[];
+    /**
+     * Quotes, suppliers and donors that must not be taken, besides those the job forbids.
+     */
+    forbid?: Id[];
+    /**
+     * Routes that must not be taken.
+     */
+    forbid_routes?: Route[];
+    /**
+     * Budget, hours and latest day of the job do not count.
+     */
+    without_limits?: boolean;
+    /**
+     * Figures turned for this question alone, as in `cost`.
+     */
+    set?: WhatIf;
+    /**
+     * The seed from which plans are shaken.
+     */
+    seed?: number;
+    /**
+     * How many steps are made at most, from 1 to 100,000; left out, 300.
+     */
+    nodes?: number;
+}
+
+/**
+ * The most cash that is paid in one stage.
+ */
+export interface StageBudget {
+    /**
+     * Which stage.
+     */
+    stage: number;
+    /**
+     * How much, in minor units.
+     */
+    budget: number;
+}
+
+/**
+ * One quote for every part, so that all of them together cost least, with what is known of how good that is.
+ */
+export interface PlanView {
+    /**
+     * The currency of all sums.
+     */
+    currency: Currency;
+    /**
+     * How sure it is that nothing is better.
+     */
+    proof: Proof;
+    /**
+     * How many steps were made.
+     */
+    nodes: number;
+    /**
+     * What the plan comes to; nothing while none is found that fits.
+     */
+    sums?: PlanSums;
+    /**
+     * No plan costs less.
+     */
+    bound?: Money;
+    /**
+     * What each part's own cheapest would come to together, and whether that keeps all limits and rules.
+     */
+    singly?: PlanSums;
+    /**
+     * What is taken for each part, by part.
+     */
+    choices: PlanChoice[];
+    /**
+     * What goes with each supplier and specialist whose terms are known, by stage and supplier.
+     */
+    orders: PlanOrder[];
+    /**
+     * Kits that are bought, by quote.
+     */
+    kits: PlanKit[];
+    /**
+     * Donors that are used, by vehicle.
+     */
+    donors: PlanDonor[];
+    /**
+     * Parts that the plan leaves out: nothing that may be chosen is quoted for them.
+     */
+    unplanned: Id[];
+    /**
+     * Rules that only cost extra, and are not kept, by id.
+     */
+    unkept: Id[];
+    /**
+     * Where nothing fits: limits that collide; without any one of them these would no longer.
+     */
+    collide: Collides[];
+}
+
+/**
+ * What a plan comes to.
+ */
+export interface PlanSums {
+    /**
+     * Present value, all in.
+     */
+    cost: Money;
+    /**
+     * All that is paid at first.
+     */
+    cash: Money;
+    /**
+     * Own time.
+     */
+    own_time: Minutes;
+    /**
+     * The longest wait in days, as far as waits are known.
+     */
+    wait: number;
+    /**
+     * Carriage and what is short of least charges.
+     */
+    carriage: Money;
+    /**
+     * It keeps all limits and rules.
+     */
+    fits: boolean;
+}
+
+/**
+ * What is taken for one part.
+ */
+export interface PlanChoice {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Which quote.
+     */
+    quote: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * The quote for pieces that a kit has too few of.
+     */
+    rest?: Id;
+    /**
+     * It was decided before.
+     */
+    decided: boolean;
+    /**
+     * The part's own cheapest, where that is another one.
+     */
+    instead_of?: Id;
+    /**
+     * Why not that one.
+     */
+    why?: PlanWhy;
+}
+
+/**
+ * Why a part does not take its own cheapest quote.
+ */
+export interface PlanWhy {
+    /**
+     * What stands against it.
+     */
+    because: Because;
+    /**
+     * What the job would cost more with it, where it would still fit; else by how much a budget or the hours are passed, in
+     * minor units or minutes.
+     */
+    more: number;
+}
+
+/**
+ * What stands against the cheapest quote of a part.
+ */
+export type Because = "shared" | "carriage" | "budget" | "hours" | "least-order" | "rule" | "together" | "dearer";
+
+/**
+ * What goes with one order or batch.
+ */
+export interface PlanOrder {
+    /**
+     * From whom.
+     */
+    supplier: Id;
+    /**
+     * In which stage.
+     */
+    stage: number;
+    /**
+     * Quotes that go with it.
+     */
+    quotes: Id[];
+    /**
+     * Their value.
+     */
+    value: Money;
+    /**
+     * Their mass in grams, as far as it is known.
+     */
+    mass: number;
+    /**
+     * Carriage.
+     */
+    carriage: Money;
+    /**
+     * What is paid because the pieces come short of the least charge.
+     */
+    short: Money;
+    /**
+     * What is missing until carriage is free.
+     */
+    to_free?: Money;
+}
+
+/**
+ * A kit that is bought.
+ */
+export interface PlanKit {
+    /**
+     * Its quote.
+     */
+    quote: Id;
+    /**
+     * How many.
+     */
+    copies: number;
+    /**
+     * What each costs.
+     */
+    price: Money;
+    /**
+     * What is left over.
+     */
+    spare: Spare[];
+}
+
+/**
+ * Pieces of a kit that are left over.
+ */
+export interface Spare {
+    /**
+     * Of which part.
+     */
+    part: Id;
+    /**
+     * How many.
+     */
+    pieces: number;
+}
+
+/**
+ * A donor that is used.
+ */
+export interface PlanDonor {
+    /**
+     * Which vehicle.
+     */
+    vehicle: Id;
+    /**
+     * What it really costs: its price, less what surplus was sold for; nothing where it is here already.
+     */
+    cost: Money;
+    /**
+     * The parts it gives.
+     */
+    parts: Id[];
+}
+
+/**
+ * A limit or a rule that collides with others, and the cheapest way to give way.
+ */
+export interface Collides {
+    /**
+     * Which.
+     */
+    limit: Collision;
+    /**
+     * The rule, or the supplier of a least order.
+     */
+    of?: Id;
+    /**
+     * Of the stage whose budget it is.
+     */
+    stage?: number;
+    /**
+     * How much more it would take while all else is kept, in minor units or minutes; nothing where more of it alone does not
+     * help.
+     */
+    more?: number;
+}
+
+/**
+ * What can collide.
+ */
+export type Collision = "budget" | "stage" | "hours" | "least-order" | "rule";
+
+/**
+ * How sure it is that no plan is better.
+ */
+export type Proof = "best" | "within" | "nothing-fits" | "open";
 
 /**
  * A test that may be made before choosing: whether a quote's route will fail.
@@ -1898,7 +2327,7 @@ export interface PricedTest {
  * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
  * alone does not carry what heavy ones need.
  */
-export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | { view: "nothing" };
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "plan" } & PlanView) | { view: "nothing" };
 
 /**
  * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.
@@ -2604,31 +3033,9 @@ export interface Against {
 }
 
 /**
- * What a reading proves against a limit, and by which rule.
+ * How sure it is that no plan is better.
  */
-export interface Proof {
-    /**
-     * What is proved.
-     */
-    proved: Proved;
-    /**
-     * By which rule.
-     */
-    rule: Rule;
-    /**
-     * The chance of conforming, from 0 to 1; left out where nothing is known of the instrument.
-     */
-    chance?: number;
-    /**
-     * How wide the guard band is on each side of a limit. By the edition of 2017, between two limits so near to one another
-     * that both are in doubt, what is proved good may have to lie further inside than this.
-     */
-    guard: number;
-    /**
-     * How far inside the nearer end the reading is; less than nothing outside.
-     */
-    margin: number;
-}
+export type Proof = "best" | "within" | "nothing-fits" | "open";
 
 /**
  * What a reading proves. In order: the worst first.

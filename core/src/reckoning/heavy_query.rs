@@ -1,7 +1,7 @@
 use serde::{Deserialize, Serialize};
 
-use super::priced_test::PricedTest;
-use super::what_if::WhatIf;
+use crate::costing::{PricedTest, WhatIf};
+use crate::plan::PlanQuery;
 use crate::quantity::Day;
 use crate::record::Id;
 
@@ -43,4 +43,6 @@ pub enum HeavyQuery {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         seed: Option<u32>,
     },
+    /// One quote for every part, so that all together cost least.
+    Plan(Box<PlanQuery>),
 }

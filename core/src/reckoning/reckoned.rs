@@ -1,10 +1,9 @@
 use serde::{Deserialize, Serialize};
 
-use super::certainty::{Drawing, certainty};
-use super::certainty_view::CertaintyView;
 use super::heavy_query::HeavyQuery;
-use super::undecided::{UndecidedView, undecided};
+use crate::costing::{CertaintyView, Drawing, UndecidedView, certainty, undecided};
 use crate::job::Job;
+use crate::plan::{PlanView, plan};
 use crate::record::Kind;
 
 /// The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
@@ -17,6 +16,8 @@ pub enum Reckoned {
     Certainty(Box<CertaintyView>),
     /// To [`HeavyQuery::Undecided`].
     Undecided(Box<UndecidedView>),
+    /// To [`HeavyQuery::Plan`].
+    Plan(Box<PlanView>),
     /// What was asked about is not in this job.
     Nothing,
 }
@@ -24,7 +25,7 @@ pub enum Reckoned {
 /// Answers a heavy question.
 ///
 /// ```
-/// use asfound_core::costing::{reckon, HeavyQuery, Reckoned};
+/// use asfound_core::reckoning::{reckon, HeavyQuery, Reckoned};
 /// use asfound_core::job::Job;
 /// let query: HeavyQuery = serde_json::from_str(r#"{"ask":"undecided"}"#).unwrap();
 /// assert!(matches!(reckon(&Job::new(), &query), Reckoned::Undecided(view) if view.parts.is_empty()));
@@ -43,5 +44,6 @@ pub fn reckon(job: &Job, query: &HeavyQuery) -> Reckoned {
             let drawing = Drawing { draws: *draws, seed: *seed };
             Reckoned::Undecided(Box::new(undecided(job, *today, drawing)))
         }
+        HeavyQuery::Plan(query) => Reckoned::Plan(Box::new(plan(job, query))),
     }
 }

@@ -1,0 +1,501 @@
+//! A job as a model: which quotes may be taken for which parts, what they share, what goes with which order.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::bands::as_f64;
+use super::model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
+use super::query::PlanQuery;
+use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, wait_of};
+use crate::inspect::together;
+use crate::job::Job;
+use crate::job::vocabulary::{Relation, Route, Stance};
+use crate::quantity::{Mass, Money};
+use crate::record::{FieldName, Id, Item, Kind};
+
+/// A model with what its numbers stand for.
+pub(super) struct Planned {
+    pub(super) model: Model,
+    /// For each cell, for each take: what it settles, part by part.
+    pub(super) settles: Vec<Vec<Vec<Settled>>>,
+    /// For each cell whether it was decided before, and the part's own cheapest quote by part.
+    pub(super) decided: Vec<bool>,
+    pub(super) cheapest: BTreeMap<Id, Id>,
+    /// Copies of kits by number, and donors.
+    pub(super) shared: Vec<What>,
+    /// Supplier and stage of each order.
+    pub(super) orders: Vec<(Id, i64)>,
+    /// The record of each rule.
+    pub(super) rules: Vec<Id>,
+    pub(super) stages: Vec<i64>,
+    pub(super) unplanned: Vec<Id>,
+    /// How long each quote takes to come in.
+    pub(super) waits: BTreeMap<Id, i64>,
+}
+
+/// What is taken for one part.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Settled {
+    pub(super) part: Id,
+    pub(super) quote: Id,
+    pub(super) route: Route,
+    pub(super) rest: Option<Id>,
+}
+
+/// Something that is paid once.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum What {
+    /// A copy of a kit, with the pieces in it by part.
+    Kit {
+        quote: Id,
+        pieces: Vec<(Id, i64)>,
+    },
+    Donor(Id),
+}
+
+/// A take of one part, before parts are put together.
+#[derive(Clone)]
+struct Way {
+    take: Take,
+    settled: Settled,
+}
+
+struct Builder<'a> {
+    job: &'a Job,
+    query: &'a PlanQuery,
+    model: Model,
+    shared: Vec<What>,
+    kits: BTreeMap<Id, Vec<usize>>,
+    donors: BTreeMap<Id, usize>,
+    /// Suppliers by their names as they are compared.
+    suppliers: BTreeMap<String, Id>,
+    orders: BTreeMap<(Id, i64), usize>,
+    stages: Vec<i64>,
+    waits: BTreeMap<Id, i64>,
+    pinned: BTreeSet<Id>,
+    forbidden: BTreeSet<Id>,
+}
+
+/// What a supplier is called, so that the same is found however it is typed.
+pub(crate) fn called(name: &str) -> String {
+    name.split_whitespace().map(str::to_lowercase).collect::<Vec<_>>().join(" ")
+}
+
+pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
+    let mut builder = Builder::new(job, query);
+    let parts: Vec<Id> = job.standing_ids(Kind::Part).collect();
+    let mut all: BTreeMap<Id, Offers> = BTreeMap::new();
+    for part in parts {
+        all.insert(part, offers(job, part, query.today, query.set.as_ref()));
+    }
+    builder.stages = stages(job, all.keys().copied());
+    let mut ways: BTreeMap<Id, (bool, Vec<Way>)> = BTreeMap::new();
+    let mut unplanned = Vec::new();
+    for (part, offers) in &all {
+        let found = builder.ways(*part, offers);
+        if found.is_empty() {
+            unplanned.push(*part);
+        } else {
+            ways.insert(*part, (offers.decided, found));
+        }
+    }
+    let cheapest = all.iter().filter_map(|(part, offers)| Some((*part, offers.cheapest?))).collect();
+    let (mut settles, mut decided) = (Vec::new(), Vec::new());
+    let mut done: BTreeSet<Id> = BTreeSet::new();
+    for part in ways.keys().copied().collect::<Vec<_>>() {
+        if !done.insert(part) {
+            continue;
+        }
+        let mut group = vec![part];
+        if !ways[&part].0 {
+            let others = together(job, part).into_iter();
+            group.extend(
+                others.filter(|other| ways.get(other).is_some_and(|(decided, _)| !decided) && !done.contains(other)),
+            );
+        }
+        let cells = match group.len() {
+            1 => None,
+            _ => combined(&group.iter().map(|part| ways[part].1.as_slice()).collect::<Vec<_>>()),
+        };
+        match cells {
+            Some(takes) => {
+                done.extend(&group);
+                let (of_takes, of_settles) = takes.into_iter().unzip();
+                builder.model.cells.push(Cell { takes: of_takes });
+                settles.push(of_settles);
+                decided.push(false);
+            }
+            // One alone, or parts that no route is left for together.
+            None => {
+                let (was_decided, of_part) = &ways[&part];
+                builder.model.cells.push(Cell { takes: of_part.iter().map(|way| way.take.clone()).collect() });
+                settles.push(of_part.iter().map(|way| vec![way.settled]).collect());
+                decided.push(*was_decided);
+            }
+        }
+    }
+    let rules = builder.rules(&settles);
+    builder.limit();
+    let mut orders: Vec<(usize, (Id, i64))> = builder.orders.iter().map(|(key, at)| (*at, *key)).collect();
+    orders.sort_unstable();
+    Planned {
+        model: builder.model,
+        settles,
+        decided,
+        cheapest,
+        shared: builder.shared,
+        orders: orders.into_iter().map(|(_, key)| key).collect(),
+        rules,
+        stages: builder.stages,
+        unplanned,
+        waits: builder.waits,
+    }
+}
+
+/// The takes of parts that are decided together: each with the same route. Nothing where there is none.
+fn combined(parts: &[&[Way]]) -> Option<Vec<(Take, Vec<Settled>)>> {
+    /// More are not tried: four wheels with four suppliers each are 256.
+    const MOST: usize = 400;
+    let mut all: Vec<(Take, Vec<Settled>)> = Vec::new();
+    for route in Route::ALL {
+        let mut of_route: Vec<(Take, Vec<Settled>)> = vec![(Take::default(), Vec::new())];
+        for ways in parts {
+            let same: Vec<&Way> = ways.iter().filter(|way| way.settled.route == *route).collect();
+            let mut next = Vec::new();
+            for (take, settled) in &of_route {
+                next.extend(same.iter().map(|way| {
+                    let mut settled = settled.clone();
+                    settled.push(way.settled);
+                    (both(take, &way.take, settled.len() == 1), settled)
+                }));
+            }
+            next.truncate(MOST);
+            of_route = next;
+        }
+        all.extend(of_route);
+    }
+    (!all.is_empty()).then_some(all)
+}
+
+fn both(one: &Take, other: &Take, is_first: bool) -> Take {
+    let mut uses = one.uses.clone();
+    uses.extend(other.uses.iter().filter(|at| !one.uses.contains(at)));
+    Take {
+        cost: one.cost + other.cost,
+        cash: one.cash + other.cash,
+        minutes: one.minutes + other.minutes,
+        // Parts that are decided together are paid in the stage of the first.
+        stage: if is_first { other.stage } else { one.stage },
+        loads: one.loads.iter().chain(&other.loads).copied().collect(),
+        uses,
+    }
+}
+
+/// The stages in which parts are ordered, in order; parts of which nothing is said are in the first.
+fn stages(job: &Job, parts: impl Iterator<Item = Id>) -> Vec<i64> {
+    let all: BTreeSet<i64> = parts.map(|part| stage_of(job, part)).chain([1]).collect();
+    all.into_iter().collect()
+}
+
+/// The stage of a part: its own, else that of the assembly it is from, or of one that holds that.
+fn stage_of(job: &Job, part: Id) -> i64 {
+    let item = job.item(part);
+    let own: Option<i64> = item.and_then(|item| item.read(FieldName::Stage));
+    let assembly: Option<Id> = item.and_then(|item| item.read(FieldName::Assembly));
+    let mut assemblies = assembly.into_iter().flat_map(|assembly| job.outwards(FieldName::Inside, assembly));
+    own.or_else(|| assemblies.find_map(|assembly| job.item(assembly)?.read(FieldName::Stage))).unwrap_or(1)
+}
+
+impl<'a> Builder<'a> {
+    fn new(job: &'a Job, query: &'a PlanQuery) -> Self {
+        let with = |stance: Stance, more: &[Id]| {
+            let kinds =
+                [Kind::Quote, Kind::Supplier, Kind::Vehicle].into_iter().flat_map(|kind| job.standing_ids(kind));
+            let said = kinds.filter(|id| job.item(*id).and_then(|item| item.read(FieldName::Stance)) == Some(stance));
+            said.chain(more.iter().copied()).collect::<BTreeSet<Id>>()
+        };
+        let suppliers = job.standing_ids(Kind::Supplier).filter(|id| !called(&job.name(*id)).is_empty());
+        Self {
+            job,
+            query,
+            model: Model::default(),
+            shared: Vec::new(),
+            kits: BTreeMap::new(),
+            donors: BTreeMap::new(),
+            // Of several of one name the first by id counts.
+            suppliers: suppliers.collect::<Vec<_>>().into_iter().rev().map(|id| (called(&job.name(id)), id)).collect(),
+            orders: BTreeMap::new(),
+            stages: vec![1],
+            waits: BTreeMap::new(),
+            pinned: with(Stance::Pinned, &query.pin),
+            forbidden: with(Stance::Forbidden, &query.forbid),
+        }
+    }
+
+    fn supplier_of(&self, quote: &Item) -> Option<Id> {
+        let from: String = quote.read(FieldName::From)?;
+        self.suppliers.get(&called(&from)).copied()
+    }
+
+    fn donor_of(&self, quote: &QuoteCost) -> Option<Id> {
+        let donor = quote.record.values.vehicle.filter(|_| quote.route == Route::Donor)?;
+        self.job.item_of(Kind::Vehicle, donor).map(|_| donor)
+    }
+
+    /// Every way to settle one part.
+    fn ways(&mut self, part: Id, offers: &Offers) -> Vec<Way> {
+        let mut quotes: Vec<&QuoteCost> =
+            offers.quotes.iter().filter(|quote| offers.decided || self.is_open(quote)).collect();
+        let is_pinned = |builder: &Self, quote: &QuoteCost| {
+            let item = builder.job.item(quote.id);
+            let whose = [Some(quote.id), item.and_then(|item| builder.supplier_of(item)), builder.donor_of(quote)];
+            whose.into_iter().flatten().any(|id| builder.pinned.contains(&id))
+        };
+        if quotes.iter().any(|quote| is_pinned(self, quote)) {
+            quotes.retain(|quote| is_pinned(self, quote));
+        }
+        let pieces = self.job.item(part).and_then(|item| item.read(FieldName::Quantity)).unwrap_or(1_i64).max(1);
+        let stage = stage_of(self.job, part);
+        let stage = self.stages.iter().position(|known| *known == stage).unwrap_or(0);
+        let mut ways: Vec<Way> = Vec::new();
+        let (kits, singles): (Vec<&QuoteCost>, Vec<&QuoteCost>) =
+            quotes.into_iter().partition(|quote| quote.route == Route::Kit);
+        for quote in &singles {
+            let take = self.take(part, quote, stage, (pieces, pieces));
+            ways.push(Way { take, settled: Settled { part, quote: quote.id, route: quote.route, rest: None } });
+        }
+        for kit in kits {
+            let Some(view) = offers.kits.iter().find(|view| view.quote == kit.id) else { continue };
+            let held = view.covers.iter().find(|cover| cover.part == part).map_or(0, |cover| cover.pieces);
+            if held <= 0 {
+                continue;
+            }
+            for copies in 1..=(pieces + held - 1) / held {
+                // As many copies as this are bought for nobody.
+                if copies > 12 {
+                    break;
+                }
+                let uses = self.copies(kit, view, stage, usize::try_from(copies).unwrap_or(1));
+                let rest = pieces - copies * held;
+                let settled = Settled { part, quote: kit.id, route: Route::Kit, rest: None };
+                if rest <= 0 {
+                    ways.push(Way { take: Take { stage, uses, ..Take::default() }, settled });
+                    continue;
+                }
+                for single in singles.iter().filter(|single| single.route == Route::Buy) {
+                    let mut take = self.take(part, single, stage, (rest, pieces));
+                    take.uses.extend(uses.iter().copied());
+                    ways.push(Way { take, settled: Settled { rest: Some(single.id), ..settled } });
+                }
+            }
+        }
+        ways
+    }
+
+    /// Whether a quote may be taken at all.
+    fn is_open(&mut self, quote: &QuoteCost) -> bool {
+        let Some(item) = self.job.item(quote.id) else { return false };
+        let supplier = self.supplier_of(item);
+        let whose = [Some(quote.id), supplier, self.donor_of(quote)];
+        let supplier_wait = || self.job.item(supplier?).and_then(wait_of);
+        let wait = wait_of(item).or_else(supplier_wait).map(|(likely, _, _)| whole(likely));
+        if let Some(wait) = wait {
+            self.waits.insert(quote.id, wait);
+        }
+        let latest =
+            self.query.latest.or_else(|| self.of_job(FieldName::Latest).filter(|_| !self.query.without_limits));
+        let days = latest.zip(self.query.today).map(|(latest, today)| latest.0 - today.0);
+        !whose.into_iter().flatten().any(|id| self.forbidden.contains(&id))
+            && !self.query.forbid_routes.contains(&quote.route)
+            && !wait.zip(days).is_some_and(|(wait, days)| wait > days)
+    }
+
+    fn of_job<T: crate::record::Stored>(&self, field: FieldName) -> Option<T> {
+        self.job.id().and_then(|id| self.job.item(id)?.read(field))
+    }
+
+    /// A quote for some of the pieces of a part.
+    fn take(&mut self, part: Id, quote: &QuoteCost, stage: usize, (wanted, of): (i64, i64)) -> Take {
+        let share = |amount: i64| share_of(amount, wanted, of);
+        let mass =
+            self.job.item(part).and_then(|item| item.read::<Mass>(FieldName::Mass)).map_or(0, |mass| mass.grams());
+        let mut take = Take {
+            cost: share(rounded(quote.present.minor)),
+            cash: share(quote.peak.minor),
+            minutes: share(quote.own_time.0),
+            stage,
+            loads: self.loads(quote, stage, share(self.price(quote)), mass.saturating_mul(wanted)),
+            uses: Vec::new(),
+        };
+        if let Some(donor) = self.donor_of(quote) {
+            take.uses.push(self.donor(donor));
+        }
+        take
+    }
+
+    /// Its price without carriage, tax and duty: what a supplier counts.
+    fn price(&self, quote: &QuoteCost) -> i64 {
+        let item = self.job.item(quote.id);
+        let price = item.and_then(|item| in_job_currency(self.job, item, item.read::<Money>(FieldName::Cash)?));
+        price.unwrap_or(0).max(0)
+    }
+
+    /// What a quote adds to the order of its supplier, where the terms of that one are known.
+    fn loads(&mut self, quote: &QuoteCost, stage: usize, value: i64, mass: i64) -> Vec<Load> {
+        let supplier = self.job.item(quote.id).and_then(|item| self.supplier_of(item));
+        let load = supplier.map(|supplier| Load { order: self.order(supplier, stage), value, mass });
+        load.into_iter().collect()
+    }
+
+    fn order(&mut self, supplier: Id, stage: usize) -> usize {
+        let key = (supplier, self.stages[stage]);
+        if let Some(known) = self.orders.get(&key) {
+            return *known;
+        }
+        let money = |id: Id, field| {
+            let money: Option<Money> = self.job.item(id).and_then(|item| item.read(field));
+            let currency = self.job.settings().currency;
+            money.filter(|money| money.currency == currency).map(|money| money.minor.max(0))
+        };
+        let tiers = self.job.children(Kind::Tier, FieldName::Of, supplier).filter_map(|tier| {
+            let from_mass: Option<Mass> = self.job.item(tier).and_then(|item| item.read(FieldName::FromMass));
+            Some(Carriage {
+                from_value: money(tier, FieldName::FromValue).unwrap_or(0),
+                from_mass: from_mass.map_or(0, |mass| mass.grams()),
+                carriage: money(tier, FieldName::Shipping)?,
+            })
+        });
+        let mut tiers: Vec<Carriage> = tiers.collect();
+        tiers.sort_unstable();
+        let at = self.model.orders.len();
+        self.model.orders.push(Order {
+            stage,
+            carriage: money(supplier, FieldName::Shipping).unwrap_or(0),
+            tiers,
+            free_from: money(supplier, FieldName::FreeFrom),
+            minimum_order: money(supplier, FieldName::MinimumOrder).unwrap_or(0),
+            minimum_charge: money(supplier, FieldName::MinimumCharge).unwrap_or(0),
+        });
+        self.orders.insert(key, at);
+        at
+    }
+
+    /// So many copies of a kit.
+    fn copies(&mut self, kit: &QuoteCost, view: &KitView, stage: usize, copies: usize) -> Vec<usize> {
+        let mut known = self.kits.remove(&kit.id).unwrap_or_default();
+        while known.len() < copies {
+            let loads = self.loads(kit, stage, self.price(kit), 0);
+            known.push(self.model.shared.len());
+            self.model.shared.push(Shared {
+                cost: rounded(kit.present.minor),
+                cash: kit.peak.minor,
+                minutes: kit.own_time.0,
+                stage,
+                loads,
+            });
+            let pieces = view.covers.iter().map(|cover| (cover.part, cover.pieces)).collect();
+            self.shared.push(What::Kit { quote: kit.id, pieces });
+        }
+        let first = known[..copies].to_vec();
+        self.kits.insert(kit.id, known);
+        first
+    }
+
+    fn donor(&mut self, vehicle: Id) -> usize {
+        if let Some(known) = self.donors.get(&vehicle) {
+            return *known;
+        }
+        let (cost, cash) = donor_cost(self.job, vehicle);
+        let at = self.model.shared.len();
+        self.model.shared.push(Shared { cost, cash, ..Shared::default() });
+        self.shared.push(What::Donor(vehicle));
+        self.donors.insert(vehicle, at);
+        at
+    }
+
+    /// The rules that can be read, with their records.
+    fn rules(&mut self, settles: &[Vec<Vec<Settled>>]) -> Vec<Id> {
+        let mut ids = Vec::new();
+        for id in self.job.standing_ids(Kind::Rule).collect::<Vec<_>>() {
+            let Some(item) = self.job.item(id) else { continue };
+            let subject: Option<Id> = item.read(FieldName::Of);
+            let (Some(relation), Some(subject), Some(other)) =
+                (item.read::<Relation>(FieldName::Relation), subject, item.read::<Id>(FieldName::Other))
+            else {
+                continue;
+            };
+            let price: Option<Money> = item.read(FieldName::Cash);
+            let rule = Rule {
+                relation,
+                subject: self.chosen(settles, subject),
+                other: self.chosen(settles, other),
+                price: price.map_or(0, |price| price.minor.max(0)),
+            };
+            self.model.rules.push(rule);
+            ids.push(id);
+        }
+        ids
+    }
+
+    /// What of a rule a plan can choose: a quote; a part that another piece comes in for; a donor.
+    fn chosen(&self, settles: &[Vec<Vec<Settled>>], id: Id) -> Chosen {
+        if let Some(at) = self.donors.get(&id) {
+            return Chosen::Shared(*at);
+        }
+        let is_renewed = |route| matches!(route, Route::Exchange | Route::Buy | Route::Kit | Route::Donor);
+        let counts = |settled: &Settled| {
+            settled.quote == id || settled.rest == Some(id) || (settled.part == id && is_renewed(settled.route))
+        };
+        for (cell, takes) in settles.iter().enumerate() {
+            let which: Vec<bool> = takes.iter().map(|settled| settled.iter().any(counts)).collect();
+            if which.contains(&true) {
+                return Chosen::Takes { cell, which };
+            }
+        }
+        Chosen::Never
+    }
+
+    fn limit(&mut self) {
+        let counts = !self.query.without_limits;
+        let currency = self.job.settings().currency;
+        let budget: Option<Money> = self.of_job(FieldName::Budget);
+        let budget = budget.filter(|budget| counts && budget.currency == currency).map(|budget| budget.minor);
+        let hours: Option<crate::quantity::Minutes> = self.of_job(FieldName::OwnHours);
+        let stages = self
+            .query
+            .stages
+            .iter()
+            .filter_map(|one| Some((self.stages.iter().position(|stage| *stage == one.stage)?, one.budget.max(0))));
+        self.model.limits = Limits {
+            cash: self.query.budget.or(budget),
+            stages: stages.collect::<BTreeMap<_, _>>().into_iter().collect(),
+            minutes: self.query.minutes.or_else(|| hours.filter(|_| counts).map(|hours| hours.0)),
+        };
+    }
+}
+
+/// What a donor really costs, and what is paid for it: nothing where it is here already.
+pub(super) fn donor_cost(job: &Job, vehicle: Id) -> (i64, i64) {
+    let Some(item) = job.item(vehicle).filter(|item| !item.is(FieldName::Bought)) else { return (0, 0) };
+    let minor = |field| {
+        let money: Option<Money> = item.read(field);
+        money.filter(|money| money.currency == job.settings().currency).map_or(0, |money| money.minor)
+    };
+    (minor(FieldName::Cash) - minor(FieldName::Sold), minor(FieldName::Cash))
+}
+
+/// A share of an amount, rounded up to the unit.
+fn share_of(amount: i64, wanted: i64, of: i64) -> i64 {
+    let exact = i128::from(amount) * i128::from(wanted);
+    i64::try_from((exact + i128::from(of) - 1).div_euclid(i128::from(of.max(1)))).unwrap_or(i64::MAX)
+}
+
+/// An estimate, rounded once.
+#[expect(clippy::cast_possible_truncation, reason = "costs are bounded, and a plan of larger ones would be refused")]
+fn rounded(minor: f64) -> i64 {
+    libm::rint(minor.clamp(-as_f64(1 << 44), as_f64(1 << 44))) as i64
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "waits are whole days within their bound")]
+const fn whole(days: f64) -> i64 {
+    days as i64
+}

@@ -1,0 +1,256 @@
+use std::collections::BTreeMap;
+
+use super::collide::collide;
+use super::of_job::{Planned, Settled, What, donor_cost, planned};
+use super::query::PlanQuery;
+use super::search::solve;
+use super::view::{Because, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanSums, PlanView, PlanWhy, Spare};
+use super::worth::Worth;
+use crate::job::Job;
+use crate::job::vocabulary::Route;
+use crate::quantity::{Currency, Millis, Minutes, Money};
+use crate::record::{Entry, EntryId, FieldName, Id, Op, Replica, Stored};
+
+/// How many steps are made where nothing is said.
+const NODES: u32 = 300;
+/// The most steps.
+const MOST_NODES: u32 = 100_000;
+
+/// One quote for every part, so that all together cost least: present value, carriage, least charges, kits and donors once, under
+/// the budget, the own hours and the fit rules. Every sum that is told was counted again in whole numbers.
+#[must_use]
+pub fn plan(job: &Job, query: &PlanQuery) -> PlanView {
+    let turned = query.aim.map(|aim| with_aim(job, aim));
+    let job = turned.as_ref().unwrap_or(job);
+    let planned = planned(job, query);
+    let model = &planned.model;
+    let nodes = query.nodes.unwrap_or(NODES).clamp(1, MOST_NODES);
+    let solved = solve(model, nodes, query.seed.unwrap_or(1).into());
+    let currency = job.settings().currency;
+    let money = |minor| Money::from_minor(minor, currency);
+    let singly = planned.singly().map(|taken| (model.worth(&taken), taken));
+    let mut view = PlanView {
+        currency,
+        proof: solved.proof,
+        nodes: solved.nodes,
+        sums: None,
+        bound: solved.bound.map(money),
+        singly: singly.as_ref().map(|(worth, taken)| planned.sums(worth, taken, currency)),
+        choices: Vec::new(),
+        orders: Vec::new(),
+        kits: Vec::new(),
+        donors: Vec::new(),
+        unplanned: planned.unplanned.clone(),
+        unkept: Vec::new(),
+        collide: Vec::new(),
+    };
+    let Some(taken) = solved.taken else {
+        view.collide = collide(&planned, nodes);
+        return view;
+    };
+    let worth = model.worth(&taken);
+    view.sums = Some(planned.sums(&worth, &taken, currency));
+    view.choices = planned.choices(&worth, &taken, singly.as_ref().map(|(_, taken)| taken.as_slice()));
+    view.orders = planned.told_orders(job, &worth, &taken, currency);
+    view.kits = planned.told_kits(job, &worth, &taken, currency);
+    view.donors = planned.told_donors(job, &worth, &taken, currency);
+    let broken = model.rules.iter().zip(&planned.rules).filter(|(rule, _)| rule.is_broken(&taken, |at| worth.used[at]));
+    view.unkept = broken.map(|(_, id)| *id).collect();
+    view
+}
+
+/// The same job with another aim, as an entry that nobody stores would make it.
+fn with_aim(job: &Job, aim: crate::job::vocabulary::Aim) -> Job {
+    let mut turned = job.clone();
+    let Some((record, item)) = job.id().and_then(|id| Some((id, job.item(id)?))) else { return turned };
+    let field = FieldName::Aim.id();
+    let op = Op { record, field, value: aim.store(), over: item.head_entries(field) };
+    let id =
+        EntryId { replica: Replica::from_bytes([0; 8]), seq: job.record().last_seq(Replica::from_bytes([0; 8])) + 1 };
+    turned.absorb([Entry { id, at: Millis(0), ops: vec![op] }]);
+    turned
+}
+
+impl Planned {
+    /// The take of each cell that has each part's own cheapest quote; the cheapest by itself where parts are decided together.
+    fn singly(&self) -> Option<Vec<usize>> {
+        let fits = |settled: &Settled| self.cheapest.get(&settled.part) == Some(&settled.quote);
+        let of_cell = |(cell, takes): (usize, &Vec<Vec<Settled>>)| {
+            let of = |take: usize| &self.model.cells[cell].takes[take];
+            let alone =
+                |take: usize| of(take).cost + of(take).uses.iter().map(|at| self.model.shared[*at].cost).sum::<i64>();
+            (0..takes.len()).min_by_key(|take| (!takes[*take].iter().all(fits), alone(*take), of(*take).uses.len()))
+        };
+        self.settles.iter().enumerate().map(of_cell).collect()
+    }
+
+    fn sums(&self, worth: &Worth, taken: &[usize], currency: Currency) -> PlanSums {
+        let money = |minor| Money::from_minor(minor, currency);
+        let quotes = self.settled(taken).flat_map(|settled| [Some(settled.quote), settled.rest]).flatten();
+        PlanSums {
+            cost: money(worth.cost),
+            cash: money(worth.cash),
+            own_time: Minutes(worth.minutes),
+            wait: quotes.filter_map(|quote| self.waits.get(&quote).copied()).max().unwrap_or(0),
+            carriage: money(worth.orders.iter().map(|order| order.charge).sum()),
+            fits: worth.breach.is_none(),
+        }
+    }
+
+    fn settled<'a>(&'a self, taken: &'a [usize]) -> impl Iterator<Item = &'a Settled> {
+        self.settles.iter().zip(taken).flat_map(|(takes, at)| &takes[*at])
+    }
+
+    fn choices(&self, worth: &Worth, taken: &[usize], singly: Option<&[usize]>) -> Vec<PlanChoice> {
+        let mut choices: Vec<PlanChoice> = Vec::new();
+        for (cell, take) in taken.iter().enumerate() {
+            let alone = singly.map(|singly| singly[cell]).filter(|alone| alone != take && !self.decided[cell]);
+            for (at, settled) in self.settles[cell][*take].iter().enumerate() {
+                let Settled { part, quote, route, rest } = *settled;
+                let other = self.cheapest.get(&part).copied().filter(|other| *other != quote && !self.decided[cell]);
+                let offered = |take: &Vec<Settled>| take.get(at).is_some_and(|settled| Some(settled.quote) == other);
+                let own = alone.filter(|alone| offered(&self.settles[cell][*alone]));
+                let own = own.or_else(|| self.settles[cell].iter().position(offered).filter(|_| other.is_some()));
+                let why = match (other, own) {
+                    (Some(_), Some(own)) => Some(self.why(worth, taken, cell, own)),
+                    // No take of the cell has it: the others that are decided with it do not go that way.
+                    (Some(_), None) => Some(PlanWhy { because: Because::Together, more: 0 }),
+                    (None, _) => None,
+                };
+                choices.push(PlanChoice {
+                    part,
+                    quote,
+                    route,
+                    rest,
+                    decided: self.decided[cell],
+                    instead_of: other,
+                    why,
+                });
+            }
+        }
+        choices.sort_unstable_by_key(|choice| choice.part);
+        choices
+    }
+
+    /// What stands against another take of a cell, all others as they are.
+    fn why(&self, worth: &Worth, taken: &[usize], cell: usize, own: usize) -> PlanWhy {
+        let mut turned = taken.to_vec();
+        turned[cell] = own;
+        let then = self.model.worth(&turned);
+        let breach = then.breach;
+        let more = then.cost - worth.cost;
+        let carriage = |worth: &Worth| worth.orders.iter().map(|order| order.charge).sum::<i64>();
+        let dearer_carriage = carriage(&then) - carriage(worth);
+        let is_shared = self.model.cells[cell].takes[taken[cell]].uses.iter().any(|at| worth.used[*at]);
+        let (because, more) = if breach.rules > 0 {
+            (Because::Rule, more)
+        } else if breach.orders > 0 {
+            (Because::LeastOrder, breach.orders)
+        } else if breach.cash > 0 {
+            (Because::Budget, breach.cash)
+        } else if breach.minutes > 0 {
+            (Because::Hours, breach.minutes)
+        } else if dearer_carriage > 0 && 2 * dearer_carriage > more {
+            (Because::Carriage, more)
+        } else if is_shared {
+            (Because::Shared, more)
+        } else if self.settles[cell][taken[cell]].len() > 1 {
+            (Because::Together, more)
+        } else {
+            (Because::Dearer, more)
+        };
+        PlanWhy { because, more }
+    }
+
+    fn told_orders(&self, job: &Job, worth: &Worth, taken: &[usize], currency: Currency) -> Vec<PlanOrder> {
+        let money = |minor| Money::from_minor(minor, currency);
+        let mut told: Vec<PlanOrder> = Vec::new();
+        for ((order, ordered), (supplier, stage)) in self.model.orders.iter().zip(&worth.orders).zip(&self.orders) {
+            if ordered.count == 0 {
+                continue;
+            }
+            let carriage = order.carriage_of(ordered.value, ordered.mass);
+            let to_free = order.free_from.filter(|free| *free > ordered.value).map(|free| money(free - ordered.value));
+            told.push(PlanOrder {
+                supplier: *supplier,
+                stage: *stage,
+                quotes: Vec::new(),
+                value: money(ordered.value),
+                mass: ordered.mass,
+                carriage: money(carriage),
+                short: money(ordered.charge - carriage),
+                to_free,
+            });
+        }
+        let names: BTreeMap<String, Id> =
+            told.iter().map(|order| (super::of_job::called(&job.name(order.supplier)), order.supplier)).collect();
+        for (cell, take) in taken.iter().enumerate() {
+            let stage = self.stages[self.model.cells[cell].takes[*take].stage];
+            for quote in
+                self.settles[cell][*take].iter().flat_map(|settled| [Some(settled.quote), settled.rest]).flatten()
+            {
+                let from: Option<String> = job.item(quote).and_then(|item| item.read(FieldName::From));
+                let supplier = from.and_then(|from| names.get(&super::of_job::called(&from)).copied());
+                let order = told.iter_mut().find(|order| Some(order.supplier) == supplier && order.stage == stage);
+                if let Some(order) = order
+                    && !order.quotes.contains(&quote)
+                {
+                    order.quotes.push(quote);
+                }
+            }
+        }
+        told.iter_mut().for_each(|order| order.quotes.sort_unstable());
+        told.sort_unstable_by_key(|order| (order.stage, order.supplier));
+        told
+    }
+
+    fn told_kits(&self, job: &Job, worth: &Worth, taken: &[usize], currency: Currency) -> Vec<PlanKit> {
+        let mut kits: BTreeMap<Id, PlanKit> = BTreeMap::new();
+        for ((what, shared), used) in self.shared.iter().zip(&self.model.shared).zip(&worth.used) {
+            let What::Kit { quote, pieces } = what else { continue };
+            if !used {
+                continue;
+            }
+            let price = Money::from_minor(shared.cash, currency);
+            let kit = kits.entry(*quote).or_insert(PlanKit { quote: *quote, copies: 0, price, spare: Vec::new() });
+            kit.copies += 1;
+            for (part, held) in pieces {
+                match kit.spare.iter_mut().find(|spare| spare.part == *part) {
+                    Some(spare) => spare.pieces += held,
+                    None => kit.spare.push(Spare { part: *part, pieces: *held }),
+                }
+            }
+        }
+        for settled in self.settled(taken).filter(|settled| settled.route == Route::Kit) {
+            let needed = job.item(settled.part).and_then(|item| item.read(FieldName::Quantity)).unwrap_or(1_i64).max(1);
+            let kit = kits.get_mut(&settled.quote);
+            if let Some(spare) = kit.and_then(|kit| kit.spare.iter_mut().find(|spare| spare.part == settled.part)) {
+                spare.pieces = (spare.pieces - needed).max(0);
+            }
+        }
+        let mut kits: Vec<PlanKit> = kits.into_values().collect();
+        for kit in &mut kits {
+            kit.spare.retain(|spare| spare.pieces > 0);
+            kit.spare.sort_unstable();
+        }
+        kits
+    }
+
+    fn told_donors(&self, job: &Job, worth: &Worth, taken: &[usize], currency: Currency) -> Vec<PlanDonor> {
+        let used = self.shared.iter().zip(&worth.used).filter(|(_, used)| **used);
+        let donors = used.filter_map(|(what, _)| if let What::Donor(vehicle) = what { Some(*vehicle) } else { None });
+        let mut told: Vec<PlanDonor> = donors
+            .map(|vehicle| {
+                let gives = |settled: &&Settled| {
+                    let from: Option<Id> = job.item(settled.quote).and_then(|item| item.read(FieldName::Vehicle));
+                    settled.route == Route::Donor && from == Some(vehicle)
+                };
+                let mut parts: Vec<Id> = self.settled(taken).filter(gives).map(|settled| settled.part).collect();
+                parts.sort_unstable();
+                PlanDonor { vehicle, cost: Money::from_minor(donor_cost(job, vehicle).0, currency), parts }
+            })
+            .collect();
+        told.sort_unstable_by_key(|donor| donor.vehicle);
+        told
+    }
+}
