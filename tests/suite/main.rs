@@ -9,4 +9,5 @@ mod history;
 mod job_file;
 mod judging;
 mod lists;
+mod planning;
 mod sample;
