@@ -3,7 +3,7 @@ use std::collections::BTreeMap;
 use super::nature::Nature;
 use crate::job::Job;
 use crate::quantity::Millis;
-use crate::record::{FieldName, Id, Item, Kind};
+use crate::record::{FieldName, Id, Item, Kind, Stored};
 use crate::tables::Outcome;
 use crate::tables::checks::{Condition, OWN_OUTCOMES, look};
 
@@ -21,9 +21,9 @@ pub(super) struct Asked {
 }
 
 impl Asked {
-    /// What an answer means.
-    pub(super) fn condition(&self, outcome: &str) -> Option<Condition> {
-        self.outcomes.iter().find(|one| one.code == outcome).map(|one| one.condition)
+    /// What an answer means. One that the question does not have, from two devices or a newer version, leaves it open.
+    pub(super) fn condition(&self, outcome: &str) -> Condition {
+        self.outcomes.iter().find(|one| one.code == outcome).map_or(Condition::Doubtful, |one| one.condition)
     }
 }
 
@@ -59,6 +59,14 @@ fn of_user(job: &Job, id: Id) -> Option<Asked> {
     Some(Asked { question: id.to_string(), text: Some(text), outcomes: OWN_OUTCOMES, standard: None })
 }
 
+/// Whether a question has an answer: nothing where the question is not known here. `is_own` says whether a record is a question
+/// of the user's own.
+pub(crate) fn has_answer(question: &str, outcome: &str, is_own: impl Fn(Id) -> bool) -> Option<bool> {
+    let of_user = || question.parse().ok().filter(|id| is_own(*id)).map(|_| OWN_OUTCOMES);
+    let outcomes = look(question).map(|look| look.outcomes).or_else(of_user)?;
+    Some(outcomes.iter().any(|one| one.code == outcome))
+}
+
 /// The findings of a part, earliest first.
 pub(super) fn findings(job: &Job, part: Id) -> Vec<(Id, &Item)> {
     let all = job.children(Kind::Finding, FieldName::Of, part).filter_map(|id| Some((id, job.item(id)?)));
@@ -73,7 +81,15 @@ pub(super) fn answers(job: &Job, part: Id) -> BTreeMap<String, Id> {
     all.filter_map(|(id, item)| Some((item.read(FieldName::Question)?, id))).collect()
 }
 
-/// What one of these answers says.
+/// All that one of these answers says: several things where two devices answered without knowing of one another, nothing among
+/// them where one of them took its answer back.
+pub(super) fn outcomes(job: &Job, answers: &BTreeMap<String, Id>, question: &str) -> Vec<Option<String>> {
+    let item = answers.get(question).and_then(|id| job.item(*id));
+    let heads = item.map(|item| item.heads(FieldName::Outcome.id())).unwrap_or_default();
+    heads.into_iter().map(|head| Stored::read(&head.value)).collect()
+}
+
+/// What one of these answers says, as every device shows it.
 pub(super) fn outcome(job: &Job, answers: &BTreeMap<String, Id>, question: &str) -> Option<String> {
     job.item(*answers.get(question)?)?.read(FieldName::Outcome)
 }

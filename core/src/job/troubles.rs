@@ -71,7 +71,29 @@ pub(super) fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
     for field in item.fields().filter_map(FieldName::of) {
         problems.extend(of_field(job, id, item, kind, field));
     }
+    problems.extend(contradicted(job, id, item, kind));
     problems
+}
+
+/// Fields that deny one another, as two devices or an undo may leave them: no one command would have been allowed to.
+fn contradicted(job: &Job, id: Id, item: &Item, kind: Kind) -> Option<Problem> {
+    match kind {
+        Kind::Finding => {
+            let (question, outcome): (String, String) =
+                (item.read(FieldName::Question)?, item.read(FieldName::Outcome)?);
+            let is_own = |id| job.kind(id) == Some(Kind::OwnCheck);
+            // A question that is not known here may be one of a newer version.
+            let is_odd = inspect::has_answer(&question, &outcome, is_own) == Some(false);
+            let problem = Problem::warning(Code::NotAnAnswer).at(id).field(FieldName::Outcome).hint(Hint::CorrectValue);
+            is_odd.then(|| problem.value("question", question).value("outcome", outcome))
+        }
+        Kind::Limit => {
+            let of: Option<String> = item.read(FieldName::Feature);
+            let field = inspect::crossed(item.read(FieldName::LimitKind), of.as_deref(), |field| item.read(field))?;
+            Some(Problem::warning(Code::LimitCrossed).at(id).field(field).hint(Hint::CorrectValue))
+        }
+        _ => None,
+    }
 }
 
 /// What is wrong with one field of a record.
