@@ -25,7 +25,7 @@ export class Certainty extends LightElement {
   @state() private found: CertaintyView | undefined;
   @state() private stage: 'closed' | 'working' | 'done' | 'failed' = 'closed';
   @state() private typed: Typed = { quote: '', price: '', time: '', finds: '90', spares: '90' };
-  @state() private error = '';
+  @state() private errors: Partial<Typed> = {};
   private asking: AbortController | undefined;
 
   override disconnectedCallback(): void {
@@ -71,10 +71,10 @@ export class Certainty extends LightElement {
     return html`<details class="quote-fold"><summary>${say.title}</summary><form class="quote-form" novalidate @submit=${this.ask}>
       <p class="second">${say.lead}</p>
       <asf-pick .label=${say.quote} .value=${this.typed.quote || risky[0]?.id || ''} .options=${risky.map(({ id, route, from }) => [id, [routeWord(route), from].filter(Boolean).join(' · ')] as const)} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.typed = { ...this.typed, quote: event.detail.value }; }}></asf-pick>
-      <div class="pair"><asf-field kind="money" .label=${say.price} .currency=${view.currency} .value=${this.typed.price} max="40" @input=${this.follow('price')}></asf-field>
-        <asf-field kind="hours" .label=${say.time} .value=${this.typed.time} max="40" @input=${this.follow('time')}></asf-field></div>
-      <div class="pair"><asf-field kind="number" .label=${say.finds} .value=${this.typed.finds} max="6" @input=${this.follow('finds')}></asf-field>
-        <asf-field kind="number" .label=${say.spares} .value=${this.typed.spares} .error=${this.error} max="6" @input=${this.follow('spares')}></asf-field></div>
+      <div class="pair"><asf-field kind="money" .label=${say.price} .currency=${view.currency} .value=${this.typed.price} .error=${this.errors.price ?? ''} max="40" @input=${this.follow('price')}></asf-field>
+        <asf-field kind="hours" .label=${say.time} .value=${this.typed.time} .error=${this.errors.time ?? ''} max="40" @input=${this.follow('time')}></asf-field></div>
+      <div class="pair"><asf-field kind="number" .label=${say.finds} .value=${this.typed.finds} .error=${this.errors.finds ?? ''} max="6" @input=${this.follow('finds')}></asf-field>
+        <asf-field kind="number" .label=${say.spares} .value=${this.typed.spares} .error=${this.errors.spares ?? ''} max="6" @input=${this.follow('spares')}></asf-field></div>
       <button type="submit" class="second-button">${say.go}</button>
       <div role="status">${found.test ? this.verdict(view, found.test) : nothing}</div></form></details>`;
   }
@@ -88,7 +88,7 @@ export class Certainty extends LightElement {
   private follow(member: keyof Typed): (event: Event) => void {
     return (event) => {
       if (!(event.target instanceof HTMLInputElement)) return;
-      this.error = '';
+      this.errors = {};
       this.typed = { ...this.typed, [member]: event.target.value };
     };
   }
@@ -97,12 +97,21 @@ export class Certainty extends LightElement {
     event.preventDefault();
     const { view } = this;
     if (!view) return;
+    const { typed: t } = this;
     const share = (text: string): number => (readNumber(text) ?? -1) / 100;
-    const [sensitivity, specificity] = [share(this.typed.finds), share(this.typed.spares)];
-    if ([sensitivity, specificity].some((one) => one < 0 || one > 1)) { this.error = words().certainty.test.wrong; return; }
-    const quote = this.typed.quote || view.quotes.find(({ allowed }) => allowed)?.id || '';
-    const price = readMoney(this.typed.price, view.currency)?.minor ?? 0;
-    void this.weigh({ quote, sensitivity, specificity, price, own_time: readHours(this.typed.time) ?? 0 });
+    const [sensitivity, specificity] = [share(t.finds), share(t.spares)];
+    // What was left out costs nothing; what cannot be read is not left out.
+    const price = t.price.trim() ? readMoney(t.price, view.currency)?.minor : 0;
+    const time = t.time.trim() ? readHours(t.time) : 0;
+    const { wrong } = words().costing.form;
+    const beyond = (one: number): boolean => one < 0 || one > 1;
+    this.errors = {
+      ...(price === undefined && { price: wrong.money }), ...(time === null && { time: wrong.hours }),
+      ...(beyond(sensitivity) && { finds: words().certainty.test.wrong }), ...(beyond(specificity) && { spares: words().certainty.test.wrong }),
+    };
+    if (price === undefined || time === null || beyond(sensitivity) || beyond(specificity)) return;
+    const quote = t.quote || view.quotes.find(({ allowed }) => allowed)?.id || '';
+    void this.weigh({ quote, sensitivity, specificity, price, own_time: time });
   };
 
   private async weigh(test?: PricedTest): Promise<void> {
