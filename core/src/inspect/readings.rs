@@ -83,7 +83,7 @@ fn features(job: &Job, part: Id, nature: &Nature) -> Vec<String> {
     all
 }
 
-/// The measures of a part.
+/// The measures of a part, without what would settle them: no verdict hangs on that, and it takes longer than all else.
 pub(super) fn measures(job: &Job, part: Id, nature: &Nature) -> Vec<MeasureView> {
     let other = counterpart(job, part);
     features(job, part, nature).into_iter().map(|code| measure(job, part, other, code)).collect()
@@ -109,16 +109,14 @@ fn measure(job: &Job, part: Id, other: Option<Id>, code: String) -> MeasureView 
     let governs = worst(&measured, &limits.discard, DEFAULT_RULE).map(|(at, _)| at);
     let condition =
         governs.and_then(|at| condition(places[at].against?.allows, known.is_some_and(|one| one.reworkable)));
-    let is_length = dimension == Dimension::Length;
-    let is_worn = is_length && condition.is_some_and(|one| one != Condition::Sound);
+    let is_worn = dimension == Dimension::Length && condition.is_some_and(|one| one != Condition::Sound);
     let surface = known.and_then(|known| known.surface).filter(|_| is_worn);
     let steps = if job.settings().units == Units::Inch { SizeSteps::Inch } else { SizeSteps::Metric };
     let next_size =
         surface.zip(limits.as_new).and_then(|(surface, new)| next_size(&measured, new, surface, steps, 0.0));
-    let settling_of = governs.and_then(|at| settling(&measured[at], &limits.discard, DEFAULT_RULE));
     MeasureView {
         next_size,
-        settling: settling_of.map(|found| if is_length { found } else { found.of_no_length() }),
+        settling: None,
         source: match said {
             Some(values) => Some(values.limit_source.unwrap_or(LimitSource::Own)),
             None => usual.map(|_| LimitSource::Usual),
@@ -134,6 +132,14 @@ fn measure(job: &Job, part: Id, other: Option<Id>, code: String) -> MeasureView 
         governs,
         condition,
     }
+}
+
+/// The same with what would settle it.
+pub(super) fn with_settling(measure: MeasureView) -> MeasureView {
+    let worst = measure.governs.and_then(|at| measure.places.get(at));
+    let found = worst.and_then(|place| settling(&place.measured, &measure.limits.discard, DEFAULT_RULE));
+    let is_length = measure.dimension == Dimension::Length;
+    MeasureView { settling: found.map(|found| if is_length { found } else { found.of_no_length() }), ..measure }
 }
 
 fn proved(spot: String, measured: Measured, limits: &Limits) -> PlaceMeasured {

@@ -3,7 +3,7 @@ use serde::{Deserialize, Serialize};
 use super::checklist::{Asked, answers, asked, outcome};
 use super::counterpart::{counterpart, together};
 use super::nature::{Nature, nature};
-use super::readings::{MeasureView, measures};
+use super::readings::{MeasureView, measures, with_settling};
 use super::verdict::{Reason, Verdict, verdict};
 use crate::costing::{Barred, WhyNot};
 use crate::job::vocabulary::Route;
@@ -169,7 +169,7 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
         safety_critical: nature.safety_critical,
         next: asked.iter().position(|one| one.answer.is_none() && !one.skipped),
         asked,
-        measures: measures(job, part, &nature),
+        measures: measures(job, part, &nature).into_iter().map(with_settling).collect(),
         keep_as_pattern: verdict_here == Verdict::Scrap && !item.is(FieldName::MissingFromStart),
         verdict: verdict_here,
         reasons,
