@@ -348,6 +348,34 @@ fn of_two_answers_at_once_the_worst_counts() {
     assert_eq!(inspected(&other, PART)["verdict"], "not-known");
 }
 
+/// Two devices answer the same question, each with a finding of its own: the worse answer counts and the other finding is told,
+/// until one of them is struck out, or says the same. Of one device the latest holds.
+/// Break: in `answers` keep the latest of all alone.
+#[test]
+fn two_findings_of_one_question_stand_beside_one_another() {
+    for (here, there) in [("dry", "leaks"), ("leaks", "dry")] {
+        let mut bench = of_family("damper");
+        all_sound(&mut bench, 300, PART);
+        bench.change(300, json!({ "struck": true }));
+        let mut other = bench.other_device();
+        found(&mut bench, 600, PART, "leaks", "damp");
+        found(&mut bench, 601, PART, "leaks", here);
+        found(&mut other, 700, PART, "leaks", there);
+        assert_eq!(told(&bench), []);
+        bench.bring(&other);
+        let view = inspected(&bench, PART);
+        assert_eq!((&view["asked"][0]["answer"], &view["verdict"]), (&json!(there), &json!("rework")));
+        assert_eq!(why(&view, "use-again"), "needs-rework");
+        assert_eq!(told(&bench), [(json!("conflict"), json!("outcome"))]);
+        bench.change(601, json!({ "outcome": there }));
+        assert_eq!(told(&bench), []);
+        bench.change(601, json!({ "struck": true }));
+        bench.change(600, json!({ "struck": true }));
+        let verdict = if there == "dry" { "fit" } else { "rework" };
+        assert_eq!((inspected(&bench, PART)["verdict"].clone(), told(&bench)), (json!(verdict), vec![]));
+    }
+}
+
 /// One device says which question was answered, another one what: an answer that the question does not have leaves it open. It
 /// is told, and can be put right or struck out.
 /// Break: in `Asked::condition` take what is not known for sound; in `Draft::change` check the answer whatever is said.

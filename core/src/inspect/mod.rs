@@ -18,7 +18,7 @@ mod view;
 
 pub use crate::tables::features::Surface;
 pub use cautions::{CautionView, CautionsView, caution_codes, cautions};
-pub(crate) use checklist::has_answer;
+pub(crate) use checklist::{answers_apart, has_answer};
 pub(crate) use counterpart::couples;
 pub use counterpart::{counterpart, together};
 pub use limits::{Against, Limits, Use, Wear, WearStands, after_cut, against, wear};

@@ -1,6 +1,6 @@
 use serde::{Deserialize, Serialize};
 
-use super::checklist::{Asked, answers, asked, outcome};
+use super::checklist::{Answers, Asked, answers, asked, outcome};
 use super::counterpart::{counterpart, together};
 use super::nature::{Nature, nature};
 use super::readings::{MeasureView, measures, with_settling};
@@ -180,11 +180,8 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
     })
 }
 
-/// The findings that answer each question.
-type Answers = std::collections::BTreeMap<String, Id>;
-
 fn asked_view(job: &Job, mine: &Answers, theirs: &Answers, one: Asked) -> AskedView {
-    let finding = mine.get(&one.question).and_then(|id| job.record_view(*id));
+    let finding = mine.get(&one.question).and_then(|ids| job.record_view(*ids.last()?));
     let values = finding.as_ref().map(|finding| &finding.values);
     let photos = finding.iter().flat_map(|finding| job.children(Kind::Photo, FieldName::Finding, finding.id));
     let outcomes = one.outcomes.iter();
