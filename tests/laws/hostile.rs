@@ -155,9 +155,9 @@ fn every_query_is_asked() {
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
-            Q::Certainty | Q::Undecided => {}
+            Q::Certainty | Q::Undecided | Q::Plan => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 19);
+    assert_eq!(kinds.len(), 20);
 }
