@@ -2123,6 +2123,14 @@ export interface PlanChoice {
      */
     part: Id;
     /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
      * Which quote.
      */
     quote: Id;
@@ -2130,6 +2138,10 @@ export interface PlanChoice {
      * Its route.
      */
     route: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
     /**
      * The quote for pieces that a kit has too few of.
      */
@@ -2176,6 +2188,10 @@ export interface PlanOrder {
      * From whom.
      */
     supplier: Id;
+    /**
+     * What that one is called.
+     */
+    name: string;
     /**
      * In which stage.
      */
@@ -2251,6 +2267,10 @@ export interface PlanDonor {
      */
     vehicle: Id;
     /**
+     * What it is called.
+     */
+    name: string;
+    /**
      * What it really costs: its price, less what surplus was sold for; nothing where it is here already.
      */
     cost: Money;
@@ -2272,6 +2292,10 @@ export interface Collides {
      * The rule, or the supplier of a least order.
      */
     of?: Id;
+    /**
+     * What that supplier is called, or what the rule is about and what it says of it.
+     */
+    names?: string[];
     /**
      * Of the stage whose budget it is.
      */
