@@ -220,7 +220,13 @@ impl Planned {
                 continue;
             }
             let price = Money::from_minor(shared.cash, currency);
-            let kit = kits.entry(*quote).or_insert(PlanKit { quote: *quote, copies: 0, price, spare: Vec::new() });
+            let kit = kits.entry(*quote).or_insert(PlanKit {
+                quote: *quote,
+                from: job.item(*quote).and_then(|item| item.read(FieldName::From)),
+                copies: 0,
+                price,
+                spare: Vec::new(),
+            });
             kit.copies += 1;
             for (part, held) in pieces {
                 match kit.spare.iter_mut().find(|spare| spare.part == *part) {

@@ -154,6 +154,9 @@ pub struct PlanOrder {
 pub struct PlanKit {
     /// Its quote.
     pub quote: Id,
+    /// From whom.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub from: Option<String>,
     /// How many.
     pub copies: i64,
     /// What each costs.

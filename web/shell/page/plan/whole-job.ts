@@ -95,8 +95,8 @@ export class WholeJob extends LightElement {
 
   private shared({ kits, donors }: PlanView): TemplateResult {
     const say = words().plan.whole;
-    return html`<asf-section .label=${say.shared}>${kits.map(({ copies, price, spare }) => html`<asf-leader .label=${html`${say.kit(copies)} <span class="second">${spare.length ? say.spare(spare.reduce((all, { pieces }) => all + pieces, 0)) : say.noSpare}</span>`} .value=${money({ ...price, minor: price.minor * copies })}></asf-leader>`)}
-      ${donors.map(({ name, cost, parts }) => html`<asf-leader .label=${html`${name} <span class="second">${say.gives(parts.length)}</span>`} .value=${money(cost)}></asf-leader>`)}</asf-section>`;
+    return html`<asf-section .label=${say.shared}>${kits.map(({ from, copies, price, spare }) => html`<asf-leader .label=${html`${[say.kit(copies), from].filter(Boolean).join(', ')} <span class="second">${spare.length ? say.spare(spare.reduce((all, { pieces }) => all + pieces, 0)) : say.noSpare}</span>`} .value=${money({ ...price, minor: price.minor * copies })}></asf-leader>`)}
+      ${donors.map(({ name, cost, parts }) => html`<asf-leader .label=${html`${name} <span class="second">${say.gives(parts.length)}</span>`} .value=${cost.minor === 0 ? say.here : money(cost)}></asf-leader>`)}</asf-section>`;
   }
 
   /** Other limits, tried out without being kept. */
