@@ -7,4 +7,5 @@ mod currencies;
 mod engineering_economy;
 mod expected_cost;
 mod measurement;
+mod plans;
 mod rust_grades;
