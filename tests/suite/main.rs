@@ -10,3 +10,4 @@ mod job_file;
 mod judging;
 mod lists;
 mod sample;
+mod terms;
