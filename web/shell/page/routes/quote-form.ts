@@ -9,6 +9,8 @@ import '../kit/confidence';
 import '../kit/field';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
+import { Live } from '../live';
+import '../parts/pick';
 import { write } from '../sheet/write';
 import { words } from '../words';
 import type { Confidence } from '../words/confidence';
@@ -30,6 +32,8 @@ export class QuoteForm extends LightElement {
   @property() route: Route = 'repair-here';
   @state() private draft: QuoteDraft = emptyDraft('repair-here', 'GBP');
   @state() private errors: DraftErrors = {};
+  private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
+  private readonly suppliers = new Live(this, 'suppliers', () => ({ ask: 'suppliers' }));
   private keyShown = '';
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -55,11 +59,27 @@ export class QuoteForm extends LightElement {
       ${this.judged('own_time', say.sure.own_time, starting && say.starting(hours(starting.own_time)))}
       ${this.judged('chance', say.sure.chance, starting && say.starting(number(starting.chance / 100)))}
       ${draft.text.chance.trim() ? this.figure('strip_again') : nothing}
-      <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} max="200" @input=${(event: Event) => {
+      ${draft.route === 'donor' ? this.donor() : nothing}
+      <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} .suggestions=${this.fromWhom()} max="200" @input=${(event: Event) => {
         if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
       }}></asf-field>
       <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
       <div class="form-put"><asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></div></form>`;
+  }
+
+  /** Which donor it comes from: what that one costs is paid once, however much of it is used. */
+  private donor(): TemplateResult {
+    const say = words().costing.form;
+    const donors = (this.head.view?.vehicles ?? []).filter(({ struck, values }) => !struck && values.donor);
+    if (donors.length === 0) return html`<p class="reckoned">${say.noDonor}</p>`;
+    return html`<asf-pick .label=${say.donor} .value=${this.draft.vehicle} .options=${[['', say.donorNotSaid], ...donors.map(({ id, values }) => [id, values.name ?? words().vehicles.noName] as const)]}
+      @asf-change=${(event: CustomEvent<{ value: string }>) => { event.stopPropagation(); this.change({ vehicle: event.detail.value }); }}></asf-pick>`;
+  }
+
+  /** Names as they are known already: a quote is found by them. */
+  private fromWhom(): string[] {
+    const { suppliers = [], unnamed = [] } = this.suppliers.view ?? {};
+    return [...suppliers.map(({ record }) => record.values.name ?? ''), ...unnamed.map(({ name }) => name)].filter(Boolean);
   }
 
   /** What stands in for what is not said; an older quote keeps what it has. */

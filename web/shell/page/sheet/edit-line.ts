@@ -102,6 +102,11 @@ export class EditLine extends LightElement {
 
   private async put(withFocus: boolean): Promise<void> {
     if (this.busy || !this.open) return;
+    // Half a day reads as none: it must not empty what stands there.
+    if (this.querySelector('input')?.validity.badInput) {
+      this.wrong = words().sheet.named.notADay;
+      return;
+    }
     if (this.text === this.value) {
       this.close(withFocus);
       return;
