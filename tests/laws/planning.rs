@@ -33,3 +33,68 @@ fn it_finds_what_brute_force_finds() {
     }
     assert!((25..400).contains(&nothing), "{nothing} of 500 cannot be done: the draw does not try both");
 }
+
+/// With more money, more hours or one rule less nothing costs more; with one take less nothing costs less.
+/// Break: in `Relaxed::find` add what a limit is priced at instead of taking it away.
+#[test]
+fn giving_way_never_costs_more() {
+    for seed in 1_000..1_060 {
+        let model = drawn(seed, 8);
+        let cost = |model: &Model| {
+            let solved = solve(model, 20_000, 1);
+            assert!(matches!(solved.proof, Proof::Best | Proof::NothingFits), "seed {seed}");
+            solved.cost.unwrap_or(i64::MAX)
+        };
+        let now = cost(&model);
+        let mut richer = model.clone();
+        richer.limits.cash = richer.limits.cash.map(|cash| cash + 20_00);
+        let mut freer = model.clone();
+        freer.limits.minutes = freer.limits.minutes.map(|minutes| minutes + 60);
+        let mut ruled = model.clone();
+        ruled.rules.pop();
+        for other in [&richer, &freer, &ruled] {
+            assert!(cost(other) <= now, "seed {seed}");
+        }
+        let mut fewer = model.clone();
+        let cell = usize::try_from(seed % 8).expect("few");
+        fewer.cells[cell].takes.truncate(2);
+        fewer.rules.clear();
+        ruled.rules.clear();
+        assert!(cost(&fewer) >= cost(&ruled), "seed {seed}");
+    }
+}
+
+/// The order of cells is nothing to what the best plan costs; the same steps give the same plan.
+/// Break: in `combined` stop at the first route.
+#[test]
+fn order_is_nothing_and_the_same_steps_give_the_same_plan() {
+    for seed in 2_000..2_040 {
+        let mut model = drawn(seed, 9);
+        model.rules.clear();
+        let solved = solve(&model, 20_000, 1);
+        assert_eq!(solved, solve(&model, 20_000, 1), "seed {seed}");
+        model.cells.reverse();
+        model.cells.iter_mut().for_each(|cell| cell.takes.reverse());
+        assert_eq!(solved.cost, solve(&model, 20_000, 1).cost, "seed {seed}");
+    }
+}
+
+/// A bound is never above the best plan, and no plan is shown that breaks a limit or a rule, however soon it is asked.
+/// Break: in `Search::keep` leave out that the plan is counted again.
+#[test]
+fn it_is_honest_at_every_step() {
+    for seed in 3_000..3_010 {
+        let model = drawn(seed, 25);
+        let best = solve(&model, 3_000, 1);
+        for nodes in [1, 2, 5, 20, 60] {
+            let early = solve(&model, nodes, 7);
+            if let (Some(bound), Some(best)) = (early.bound, best.cost) {
+                assert!(bound <= best, "seed {seed} after {nodes}: {bound} is above {best}");
+            }
+            if let (Some(taken), Some(cost)) = (&early.taken, early.cost) {
+                let worth = model.worth(taken);
+                assert!(worth.breach.is_none() && worth.cost == cost, "seed {seed} after {nodes}");
+            }
+        }
+    }
+}

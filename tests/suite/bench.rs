@@ -10,6 +10,7 @@ use serde_json::{Value, json};
 pub(crate) struct Bench {
     pub(crate) job: Job,
     number: u16,
+    device: u8,
 }
 
 pub(crate) const PART: u16 = 100;
@@ -26,7 +27,7 @@ pub(crate) fn money(minor: i64) -> Value {
 impl Bench {
     /// A job with one part, an hour being worth 20.
     pub(crate) fn new() -> Self {
-        let mut bench = Self { job: Job::new(), number: 9_000 };
+        let mut bench = Self { job: Job::new(), number: 9_000, device: 7 };
         bench.done(json!({ "do": "create", "id": id(1), "kind": "job", "changes": [{ "hour_value": money(2000) }] }));
         bench.part(PART, 1);
         bench
@@ -34,7 +35,17 @@ impl Bench {
 
     /// Another window on the same job, whose commands have other numbers.
     pub(crate) fn other_window(&self) -> Self {
-        Self { job: self.job.clone(), number: 20_000 }
+        Self { job: self.job.clone(), number: 20_000, device: self.device }
+    }
+
+    /// Another device with the same job.
+    pub(crate) fn other_device(&self) -> Self {
+        Self { job: self.job.clone(), number: 30_000, device: 8 }
+    }
+
+    /// Brings in what another device wrote.
+    pub(crate) fn bring(&mut self, other: &Self) {
+        self.job.absorb(other.job.record().entries().cloned());
     }
 
     pub(crate) fn part(&mut self, number: u16, pieces: i64) {
@@ -60,7 +71,7 @@ impl Bench {
     pub(crate) fn tried(&mut self, command: Value) -> Vec<Problem> {
         self.number += 1;
         let command: Command = serde_json::from_value(command).expect("a command");
-        let context = Context { replica: Replica::from_bytes([7; 8]), device: id(2), at: Millis(0) };
+        let context = Context { replica: Replica::from_bytes([self.device; 8]), device: id(2), at: Millis(0) };
         let applied = apply(&self.job, &Sent { id: id(self.number), command }, &context);
         self.job.absorb(applied.entries);
         applied.problems

@@ -181,6 +181,42 @@ fn a_word_that_names_no_family_says_nothing() {
     assert_eq!(view["proposed"][0]["family"], "rolling-bearing");
 }
 
+/// A vehicle of which nobody knows the year may be older than one whose year is known; where all years are known, the oldest counts.
+/// Break: in `InHand::of` leave out what has no year.
+#[test]
+fn an_unknown_year_may_be_old() {
+    let mut bench = Bench::new();
+    bench.change(PART, json!({ "family": "brake-lining" }));
+    let hazards = |bench: &Bench| {
+        let view = bench.asked(json!({ "ask": "cautions", "step": "judge", "part": id(PART) }));
+        let all = view["cautions"].as_array().expect("cautions").clone();
+        all.into_iter().map(|one| one["hazard"].clone()).collect::<Vec<_>>()
+    };
+    bench.done(json!({ "do": "create", "id": id(10), "kind": "vehicle", "changes": [{ "year": 2015 }] }));
+    assert_eq!(hazards(&bench), ["safety-parts"]);
+    bench.done(json!({ "do": "create", "id": id(11), "kind": "vehicle", "changes": [{ "name": "Corvane" }] }));
+    assert_eq!(hazards(&bench), ["asbestos", "safety-parts"]);
+    bench.change(11, json!({ "year": 2009 }));
+    assert_eq!(hazards(&bench), ["safety-parts"]);
+}
+
+/// What is not in the job, or is no such thing, has no cautions to be told of: that is said, not that there are none.
+#[test]
+fn what_is_not_here_is_not_free_of_hazards() {
+    let mut bench = Bench::new();
+    bench.done(json!({ "do": "create", "id": id(11), "kind": "assembly", "changes": [{ "name": "Brake" }] }));
+    let view = |about: Value| {
+        let mut query = json!({ "ask": "cautions", "step": "judge" });
+        query.as_object_mut().expect("an object").extend(about.as_object().expect("an object").clone());
+        bench.asked(query)["view"].clone()
+    };
+    assert_eq!(view(json!({ "part": id(PART) })), "cautions");
+    assert_eq!(view(json!({ "assembly": id(11) })), "cautions");
+    for about in [json!({ "part": id(999) }), json!({ "part": id(11) }), json!({ "assembly": id(PART) })] {
+        assert_eq!(view(about.clone()), "nothing", "{about}");
+    }
+}
+
 /// What goes out of the house carries the cautions that concern whoever gets it, in each form of the list.
 /// Break: in `Errands::of` leave the cautions out.
 #[test]

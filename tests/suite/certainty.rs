@@ -88,6 +88,64 @@ fn a_wait_has_its_bracket_and_moves_no_sum() {
     }
 }
 
+/// A least above its most is a range said the wrong way round: it is put in order, and does not make a guess sure.
+/// Break: in `in_order` answer both as they came.
+#[test]
+fn a_range_the_wrong_way_round_is_put_in_order() {
+    let asked = |more: Value| {
+        let mut bench = Bench::new();
+        bench.quote(10, PART, "buy", 100_00, more);
+        bench.quote(11, PART, "donor", 105_00, json!([]));
+        let cost = bench.cost(PART);
+        (certainty(&bench)["quotes"].clone(), certainty(&bench)["knowing"].clone(), cost["quotes"][0]["high"].clone())
+    };
+    let right = asked(
+        json!([{ "cash_least": money(80_00) }, { "cash_most": money(130_00) }, { "wait": 20 }, { "wait_least": 10 }, { "wait_most": 30 }]),
+    );
+    let round = asked(
+        json!([{ "cash_least": money(130_00) }, { "cash_most": money(80_00) }, { "wait": 20 }, { "wait_least": 30 }, { "wait_most": 10 }]),
+    );
+    assert_eq!(right, round);
+    assert_eq!(right.1.as_array().map(Vec::len), Some(1));
+}
+
+/// A test beyond what is accepted is counted at the bound: whatever is asked, every figure is one.
+/// Break: in `tested` take the price as it comes.
+#[test]
+fn a_test_beyond_all_bounds_has_a_price() {
+    let mut bench = Bench::new();
+    bench.quote(10, PART, "repair-here", 18_00, json!([{ "chance": 2500 }]));
+    bench.quote(11, PART, "buy", 106_00, json!([]));
+    let costs = |price: f64, own_time: f64| {
+        let test =
+            json!({ "quote": id(10), "sensitivity": 0.9, "specificity": 0.9, "price": price, "own_time": own_time });
+        let view = asked(&bench, json!({ "ask": "certainty", "part": id(PART), "draws": 10, "test": test }));
+        minor(&view["test"]["costs"])
+    };
+    assert_eq!(costs(1_00.0, 30.0), 11_00.0);
+    assert_eq!(costs(-5.0, -5.0), 0.0);
+    assert_eq!(costs(1e308, 1e308), 1e12 + 6e6 / 60.0 * 20_00.0);
+}
+
+/// What is turned below the least that is accepted is turned to that: a life of nothing is the shortest, not one without end;
+/// years of nothing are one. A figure of the job is not one of a quote.
+/// Break: in `WhatIf::turn` leave out the least.
+#[test]
+fn what_is_turned_stays_within_what_is_accepted() {
+    let mut bench = Bench::new();
+    bench.quote(10, PART, "buy", 10_00, json!([{ "life": 12 }, { "own_time": 60 }]));
+    let with = |set: Value| {
+        let view = bench.asked(json!({ "ask": "cost", "part": id(PART), "set": set }));
+        let quote = &view["quotes"][0];
+        (quote["renewals"].as_u64(), minor(&quote["yearly"]), minor(&view["hour_value"]))
+    };
+    let of_quote = |input: &str, to: f64| with(json!({ "quotes": { id(10).to_string(): { input: to } } }));
+    assert_eq!(of_quote("life", 0.0), of_quote("life", 1.0));
+    assert_eq!(of_quote("life", 0.0).0, Some(119));
+    assert_eq!(with(json!({ "job": { "years": 0.0 } })), with(json!({ "job": { "years": 1.0 } })));
+    assert_eq!(of_quote("hour_value", 7.0), with(json!({})));
+}
+
 /// First what a wrong choice would cost, then the cash at stake, then what waits, and for what.
 #[test]
 fn the_most_consequential_comes_first() {

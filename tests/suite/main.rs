@@ -9,5 +9,6 @@ mod history;
 mod job_file;
 mod judging;
 mod lists;
+mod planning;
 mod sample;
 mod terms;

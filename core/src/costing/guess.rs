@@ -19,9 +19,8 @@ pub struct Guess {
 pub fn guesses(setting: &Setting, spreads: &[Spread]) -> Vec<Guess> {
     let guess = |spread: &Spread| {
         let likely = setting.read(spread.dial)?;
-        // A life below a month would be none at all.
-        let floor = if spread.dial.input == Input::Life { 1.0 } else { 0.0 };
-        let range = ThreePoint::bracket(likely, spread.least, spread.most, floor, spread.dial.input.most());
+        let (floor, ceiling) = (spread.dial.input.least(), spread.dial.input.most());
+        let range = ThreePoint::bracket(likely, spread.least, spread.most, floor, ceiling);
         Some(Guess { dial: spread.dial, range })
     };
     spreads.iter().filter_map(guess).collect()

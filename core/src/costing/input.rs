@@ -76,7 +76,16 @@ impl Input {
     /// Those of the job.
     pub(super) const OF_JOB: [Self; 3] = [Self::HourValue, Self::Interest, Self::Years];
 
-    /// The most that it can be; the least is nothing.
+    /// The least that is accepted: below a month a life would be none at all, and of no years there is no cost a year.
+    pub(super) const fn least(self) -> f64 {
+        match self {
+            Self::Life => super::figures::whole(bounds::LIFE.least),
+            Self::Years => super::figures::whole(bounds::YEARS.least),
+            _ => 0.0,
+        }
+    }
+
+    /// The most that it can be.
     pub(super) const fn most(self) -> f64 {
         match self {
             Self::Withheld | Self::Chance => 1.0,

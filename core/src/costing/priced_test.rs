@@ -92,7 +92,7 @@ pub fn tested(setting: &Setting, guesses: &[Guess], test: &PricedTest, draws: u3
     let [best_if_fails, best_if_not] = [least(&after[0])?, least(&after[1])?].map(|at| model.setting.quotes[at].id);
     let costs = after[0].iter().zip(&after[1]).map(|(fails, not)| vec![*fails, *not]).collect();
     let table = DecisionTable { chances: vec![says_fails, says_not], costs };
-    let hours = at_least_nothing(test.own_time) / 60.0;
+    let hours = within(test.own_time, Input::OwnTime.most()) / 60.0;
     Some(Tested {
         chance,
         says_fails,
@@ -101,15 +101,15 @@ pub fn tested(setting: &Setting, guesses: &[Guess], test: &PricedTest, draws: u3
         best_if_fails,
         best_if_not,
         worth: table.worth_of_certainty(),
-        costs: at_least_nothing(test.price) + hours * setting.terms.hour_value,
+        costs: within(test.price, Input::Cash.most()) + hours * setting.terms.hour_value,
     })
 }
 
-/// Within 0 to 1; what is no number is 0.
 fn share(value: f64) -> f64 {
-    at_least_nothing(value).min(1.0)
+    within(value, 1.0)
 }
 
-fn at_least_nothing(value: f64) -> f64 {
-    value.max(0.0)
+/// Within nothing and the most; what is no number is nothing.
+fn within(value: f64, most: f64) -> f64 {
+    value.max(0.0).min(most)
 }

@@ -18,6 +18,14 @@ pub struct Spread {
     pub most: f64,
 }
 
+/// Least and most as they were given, put in order where they were given the wrong way round.
+fn in_order(least: Option<f64>, most: Option<f64>) -> (Option<f64>, Option<f64>) {
+    match least.zip(most) {
+        Some((least, most)) => (Some(least.min(most)), Some(least.max(most))),
+        None => (least, most),
+    }
+}
+
 /// What a word says of a figure, as shares of it (common practice, no source: guesses of hours run over more often than
 /// under).
 #[must_use]
@@ -43,9 +51,8 @@ pub(crate) fn wait_of(quote: &Item) -> Option<(f64, f64, f64)> {
     let days = |field| quote.read::<i64>(field).map(whole);
     let likely = days(FieldName::Wait)?;
     let (under, over) = spread_of(quote.read(FieldName::WaitCertainty).unwrap_or(Certainty::Sure));
-    let least = days(FieldName::WaitLeast).unwrap_or(likely * under).min(likely);
-    let most = days(FieldName::WaitMost).unwrap_or(likely * over).max(likely);
-    Some((likely, least, most))
+    let (least, most) = in_order(days(FieldName::WaitLeast), days(FieldName::WaitMost));
+    Some((likely, least.unwrap_or(likely * under).min(likely), most.unwrap_or(likely * over).max(likely)))
 }
 
 /// The figures of a stored quote that are not sure, with their ranges: least and most as given, else by the word.
@@ -66,8 +73,9 @@ pub(super) fn spreads(
             _ => quote.read::<i64>(field).map(whole),
         };
         let is_said = input != Input::Life || quote.read::<i64>(FieldName::Life).is_some();
-        let least = end(least).unwrap_or(now * under).min(now);
-        let most = end(most).unwrap_or(now * over).clamp(now, input.most().max(now));
+        let (least, most) = in_order(end(least), end(most));
+        let least = least.unwrap_or(now * under).min(now);
+        let most = most.unwrap_or(now * over).clamp(now, input.most().max(now));
         (is_said && least < most).then_some(Spread { dial, least, most })
     });
     found.collect()

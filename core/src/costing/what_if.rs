@@ -28,13 +28,15 @@ pub struct WhatIf {
 }
 
 impl WhatIf {
-    /// Turns the figures.
+    /// Turns the figures. One of the job is not turned under a quote, nor the other way round.
     pub fn turn(&self, setting: &mut Setting) {
-        let of_quotes =
-            self.quotes.iter().flat_map(|(id, inputs)| inputs.iter().map(|(input, to)| (Some(*id), *input, *to)));
+        let of_quotes = self.quotes.iter().flat_map(|(id, inputs)| {
+            let of_quote = inputs.iter().filter(|(input, _)| Input::OF_QUOTE.contains(input));
+            of_quote.map(|(input, to)| (Some(*id), *input, *to))
+        });
         let of_job = self.job.iter().map(|(input, to)| (None, *input, *to));
         for (quote, input, to) in of_quotes.chain(of_job) {
-            *setting = setting.turned(Dial { input, quote }, to);
+            *setting = setting.turned(Dial { input, quote }, to.max(input.least()));
         }
     }
 }

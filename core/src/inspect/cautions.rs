@@ -2,7 +2,7 @@ use std::collections::BTreeSet;
 
 use serde::{Deserialize, Serialize};
 
-use super::checklist::{answers, outcome};
+use super::checklist::{answers, outcomes};
 use super::nature::nature;
 use crate::job::{Job, RecordView};
 use crate::quantity::Mass;
@@ -53,6 +53,7 @@ impl Handled {
 /// What is in hand at a step: an assembly, a part, or the whole job.
 struct InHand<'a> {
     job: &'a Job,
+    /// The model year of the oldest vehicle, where it is known of all.
     year: Option<i64>,
     vehicles: String,
 }
@@ -99,8 +100,9 @@ impl<'a> InHand<'a> {
     fn of(job: &'a Job) -> Self {
         let vehicles = job.standing_ids(Kind::Vehicle).filter_map(|id| job.item(id));
         let vehicles: Vec<_> = vehicles.collect();
-        // Whichever is oldest: what it brings is in the garage.
-        let year = vehicles.iter().filter_map(|item| item.read::<i64>(FieldName::Year)).min();
+        // Whichever is oldest: what it brings is in the garage. One of which nobody knows may be older than all others.
+        let years: Option<Vec<i64>> = vehicles.iter().map(|item| item.read(FieldName::Year)).collect();
+        let year = years.and_then(|years| years.into_iter().min());
         let names = vehicles.iter().filter_map(|item| item.read::<String>(FieldName::Name));
         Self {
             job,
@@ -170,7 +172,8 @@ impl<'a> InHand<'a> {
 
     fn is_burnt(&self, part: Id) -> bool {
         // What was answered last holds: an answer may be put right.
-        outcome(self.job, &answers(self.job, part), "burnt").as_deref() == Some("burnt")
+        let said = outcomes(self.job, &answers(self.job, part), "burnt");
+        said.iter().any(|outcome| outcome.as_deref() == Some("burnt"))
     }
 }
 

@@ -69,12 +69,25 @@ pub struct Against {
     /// What it proves against the machining limit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machining: Option<Proof>,
-    /// The most that may be cut off with the machining limit still proved kept; left out where nothing may.
+    /// The most that may be cut off a size that has one machining limit, with both limits still proved kept; left out where
+    /// nothing may.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub most_cut: Option<f64>,
     /// Wear as a share of the allowance.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wear: Option<Wear>,
+}
+
+impl Limits {
+    /// Where cutting ends, where there is one machining limit: at it, or at the discard limit should that be stricter.
+    fn end_of_cutting(&self) -> Option<Bounds> {
+        let Self { discard, machining, .. } = self;
+        match (machining.least, machining.most) {
+            (Some(least), None) => Some(Bounds::at_least(discard.least.map_or(least, |discard| discard.max(least)))),
+            (None, Some(most)) => Some(Bounds::at_most(discard.most.map_or(most, |discard| discard.min(most)))),
+            _ => None,
+        }
+    }
 }
 
 /// A reading against the limits of its feature.
@@ -95,11 +108,12 @@ pub fn against(measured: &Measured, limits: &Limits, rule: Rule) -> Against {
     let discard = prove(measured, &limits.discard, rule);
     let machining = prove(measured, &limits.machining, rule);
     let allows = allows(discard.map(|proof| proof.proved), machining.map(|proof| proof.proved));
+    let end = limits.end_of_cutting().filter(|_| allows == Use::MayBeCut);
     Against {
         allows,
         discard,
         machining,
-        most_cut: machining.filter(|_| allows == Use::MayBeCut).map(|proof| proof.margin - proof.guard),
+        most_cut: end.and_then(|end| prove(measured, &end, rule)).map(|proof| proof.margin - proof.guard),
         wear: wear(measured.value, limits),
     }
 }
@@ -119,12 +133,9 @@ const fn allows(discard: Option<Proved>, machining: Option<Proved>) -> Use {
 /// has none, or two. It is measured again once it is cut.
 #[must_use]
 pub fn after_cut(measured: &Measured, cut: f64, limits: &Limits, rule: Rule) -> Option<Proof> {
-    let value = match (limits.machining.least, limits.machining.most) {
-        (Some(_), None) => measured.value - cut,
-        (None, Some(_)) => measured.value + cut,
-        _ => return None,
-    };
-    prove(&Measured { value, ..measured.clone() }, &limits.machining, rule)
+    let end = limits.end_of_cutting()?;
+    let value = if end.least.is_some() { measured.value - cut } else { measured.value + cut };
+    prove(&Measured { value, ..measured.clone() }, &end, rule)
 }
 
 /// (new − reading) ÷ (new − discard limit): for what shrinks as for what grows. Where there are two limits, the one on the

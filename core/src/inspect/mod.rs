@@ -18,12 +18,14 @@ mod view;
 
 pub use crate::tables::features::Surface;
 pub use cautions::{CautionView, CautionsView, caution_codes, cautions};
+pub(crate) use checklist::{answers_apart, has_answer};
 pub(crate) use counterpart::couples;
 pub use counterpart::{counterpart, together};
 pub use limits::{Against, Limits, Use, Wear, WearStands, after_cut, against, wear};
 pub use nature::{Nature, nature, nature_of};
 pub use proof::{Bounds, DEFAULT_RULE, Proof, Proved, Rule, chance, prove, worst};
 pub use proof_query::{ProofQuery, ProofView, TypedView, UnreadView, proof, typed};
+pub(crate) use readings::crossed;
 pub use readings::{MeasureView, PlaceMeasured};
 pub use settle::{Settling, settling};
 pub use sizes::{NextSize, SizeSteps, next_size};

@@ -45,6 +45,12 @@ impl Bounds {
         self.least.is_none() && self.most.is_none()
     }
 
+    /// Whether the least lies above the most: nothing can keep it.
+    #[must_use]
+    pub fn is_crossed(&self) -> bool {
+        self.least.zip(self.most).is_some_and(|(least, most)| least > most)
+    }
+
     /// How far inside each end it is; less than nothing outside.
     fn inside(&self, value: f64) -> impl Iterator<Item = f64> {
         self.least.map(|least| value - least).into_iter().chain(self.most.map(|most| most - value))

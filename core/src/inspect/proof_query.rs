@@ -4,10 +4,11 @@ use serde::{Deserialize, Serialize};
 
 use super::limits::{Against, Limits, against};
 use super::proof::{Bounds, DEFAULT_RULE, Rule, worst};
+use super::readings::exact;
 use super::settle::{Settling, settling};
 use super::sizes::{NextSize, SizeSteps, next_size};
 use super::uncertainty::{Instrument, Measured, measured};
-use crate::quantity::{Unit, Unreadable, read};
+use crate::quantity::{Dimension, Unit, Unreadable, bounds, read};
 use crate::tables::features::Surface;
 
 /// Readings, an instrument and limits, each as typed: `31.76`, `1.2505in`, `1 1/4`, `-2 thou`.
@@ -18,13 +19,13 @@ pub struct ProofQuery {
     pub unit: Unit,
     /// The repeats, place by place.
     pub places: Vec<Vec<String>>,
-    /// The least step of the instrument.
+    /// The least step of the instrument; nothing says nothing.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub resolution: Option<String>,
-    /// Its stated uncertainty.
+    /// Its stated uncertainty; nothing says nothing.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub uncertainty: Option<String>,
-    /// The coverage factor of that; 2 when left out.
+    /// The coverage factor of that, from 0.5 to 10; 2 when left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub coverage: Option<f64>,
     /// What it shows where it should show nothing.
@@ -48,7 +49,7 @@ pub struct ProofQuery {
     /// Which rule decides; the edition of 2017 when left out.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rule: Option<Rule>,
-    /// What would be cut, for the next standard size.
+    /// What would be cut, for the next standard size of a length.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub surface: Option<Surface>,
     /// In which steps; by the unit when left out.
@@ -149,25 +150,41 @@ struct Reader {
 impl Reader {
     fn read(&mut self, member: &str, text: &str) -> Option<f64> {
         match read(text, self.unit) {
-            Ok(typed) => Some(super::readings::exact(typed.amount)),
-            Err(why) => {
-                self.unread.push(UnreadView { member: member.to_owned(), text: text.to_owned(), why });
-                None
-            }
+            Ok(typed) => Some(exact(typed.amount)),
+            Err(why) => self.refuse(member, text, why),
         }
+    }
+
+    fn refuse(&mut self, member: &str, text: &str, why: Unreadable) -> Option<f64> {
+        self.unread.push(UnreadView { member: member.to_owned(), text: text.to_owned(), why });
+        None
     }
 
     /// A least above the most is a limit that nothing can keep.
     fn in_order(&mut self, member: &str, least: Option<&String>, bounds: Bounds) {
-        let is_crossed = bounds.least.zip(bounds.most).is_some_and(|(least, most)| least > most);
-        if let Some(text) = least.filter(|_| is_crossed) {
-            let (member, text) = (member.to_owned(), text.clone());
-            self.unread.push(UnreadView { member, text, why: Unreadable::OutOfBounds });
+        if let Some(text) = least.filter(|_| bounds.is_crossed()) {
+            self.refuse(member, text, Unreadable::OutOfBounds);
         }
     }
 
     fn maybe(&mut self, member: &str, text: Option<&String>) -> Option<f64> {
         text.and_then(|text| self.read(member, text))
+    }
+
+    /// What is never below nothing, and no more than an uncertainty may be.
+    fn width(&mut self, member: &str, text: Option<&String>) -> Option<f64> {
+        let text = text?;
+        let width = self.read(member, text)?;
+        let is_one = (0.0..=exact(bounds::UNCERTAINTY.most)).contains(&width);
+        if is_one { Some(width) } else { self.refuse(member, text, Unreadable::OutOfBounds) }
+    }
+
+    fn factor(&mut self, factor: f64) -> f64 {
+        let most = exact(bounds::COVERAGE.most) / 100.0;
+        if !(exact(bounds::COVERAGE.least) / 100.0..=most).contains(&factor) {
+            self.refuse("coverage", &factor.to_string(), Unreadable::OutOfBounds);
+        }
+        factor
     }
 }
 
@@ -180,10 +197,11 @@ pub fn proof(query: &ProofQuery) -> ProofView {
         .iter()
         .map(|repeats| repeats.iter().filter_map(|text| reader.read("places", text)).collect())
         .collect();
+    // As of a recorded instrument: an instrument without any uncertainty is one of which nothing is known.
     let instrument = Instrument {
-        resolution: reader.maybe("resolution", query.resolution.as_ref()).map(f64::abs),
-        stated: reader.maybe("uncertainty", query.uncertainty.as_ref()).map(f64::abs),
-        factor: query.coverage.filter(|factor| factor.is_finite() && *factor > 0.0).unwrap_or(2.0),
+        resolution: reader.width("resolution", query.resolution.as_ref()).filter(|step| *step > 0.0),
+        stated: reader.width("uncertainty", query.uncertainty.as_ref()).filter(|stated| *stated > 0.0),
+        factor: query.coverage.map_or(2.0, |factor| reader.factor(factor)),
         zero_error: reader.maybe("zero_error", query.zero_error.as_ref()),
     };
     let discard =
@@ -195,7 +213,7 @@ pub fn proof(query: &ProofQuery) -> ProofView {
     reader.in_order("least", query.least.as_ref(), discard);
     reader.in_order("machining_least", query.machining_least.as_ref(), machining);
     let as_new = reader.maybe("as_new", query.as_new.as_ref());
-    let cut = reader.maybe("cut", query.cut.as_ref()).unwrap_or(0.0);
+    let cut = reader.width("cut", query.cut.as_ref()).unwrap_or(0.0);
     if !reader.unread.is_empty() {
         return ProofView { unread: reader.unread, ..ProofView::default() };
     }
@@ -203,14 +221,17 @@ pub fn proof(query: &ProofQuery) -> ProofView {
     let rule = query.rule.unwrap_or(DEFAULT_RULE);
     let places: Vec<Measured> = places.iter().filter_map(|repeats| measured(repeats, &instrument)).collect();
     let governs = worst(&places, &discard, rule).map(|(at, _)| at);
+    let is_length = query.unit.dimension() == Dimension::Length;
+    let found = governs.and_then(|at| settling(&places[at], &discard, rule));
+    let surface = query.surface.filter(|_| is_length);
     let steps = query.steps.unwrap_or(match query.unit {
         Unit::Inch | Unit::Thou => SizeSteps::Inch,
         _ => SizeSteps::Metric,
     });
     ProofView {
         against: places.iter().map(|place| against(place, &limits, rule)).collect(),
-        settling: governs.and_then(|at| settling(&places[at], &discard, rule)),
-        next_size: query.surface.zip(as_new).and_then(|(surface, new)| next_size(&places, new, surface, steps, cut)),
+        settling: found.map(|found| if is_length { found } else { found.of_no_length() }),
+        next_size: surface.zip(as_new).and_then(|(surface, new)| next_size(&places, new, surface, steps, cut)),
         unread: Vec::new(),
         governs,
         places,

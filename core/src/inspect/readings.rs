@@ -83,7 +83,7 @@ fn features(job: &Job, part: Id, nature: &Nature) -> Vec<String> {
     all
 }
 
-/// The measures of a part.
+/// The measures of a part, without what would settle them: no verdict hangs on that, and it takes longer than all else.
 pub(super) fn measures(job: &Job, part: Id, nature: &Nature) -> Vec<MeasureView> {
     let other = counterpart(job, part);
     features(job, part, nature).into_iter().map(|code| measure(job, part, other, code)).collect()
@@ -97,6 +97,7 @@ fn measure(job: &Job, part: Id, other: Option<Id>, code: String) -> MeasureView 
     let said = limit.as_ref().map(|limit| &limit.values);
     let kind = said.and_then(|values| values.limit_kind).or(known.map(|known| known.kind)).unwrap_or(LimitKind::Size);
     let dimension = said.and_then(|values| values.dimension).or(known.map(|known| known.dimension));
+    let dimension = dimension.unwrap_or(Dimension::Length);
     let usual = known.and_then(|known| known.usual);
     let limits = said.map_or_else(|| of_usual(usual, kind), |values| of_values(values, kind));
     let readings = about(job, part, Kind::Reading, &code);
@@ -108,19 +109,19 @@ fn measure(job: &Job, part: Id, other: Option<Id>, code: String) -> MeasureView 
     let governs = worst(&measured, &limits.discard, DEFAULT_RULE).map(|(at, _)| at);
     let condition =
         governs.and_then(|at| condition(places[at].against?.allows, known.is_some_and(|one| one.reworkable)));
-    let surface =
-        known.and_then(|known| known.surface).filter(|_| condition.is_some_and(|one| one != Condition::Sound));
+    let is_worn = dimension == Dimension::Length && condition.is_some_and(|one| one != Condition::Sound);
+    let surface = known.and_then(|known| known.surface).filter(|_| is_worn);
     let steps = if job.settings().units == Units::Inch { SizeSteps::Inch } else { SizeSteps::Metric };
     let next_size =
         surface.zip(limits.as_new).and_then(|(surface, new)| next_size(&measured, new, surface, steps, 0.0));
     MeasureView {
         next_size,
-        settling: governs.and_then(|at| settling(&measured[at], &limits.discard, DEFAULT_RULE)),
+        settling: None,
         source: match said {
             Some(values) => Some(values.limit_source.unwrap_or(LimitSource::Own)),
             None => usual.map(|_| LimitSource::Usual),
         },
-        dimension: dimension.unwrap_or(Dimension::Length),
+        dimension,
         other_side: theirs.into_iter().map(|(spot, place)| proved(spot, place, &limits)).collect(),
         feature: code,
         kind,
@@ -131,6 +132,14 @@ fn measure(job: &Job, part: Id, other: Option<Id>, code: String) -> MeasureView 
         governs,
         condition,
     }
+}
+
+/// The same with what would settle it.
+pub(super) fn with_settling(measure: MeasureView) -> MeasureView {
+    let worst = measure.governs.and_then(|at| measure.places.get(at));
+    let found = worst.and_then(|place| settling(&place.measured, &measure.limits.discard, DEFAULT_RULE));
+    let is_length = measure.dimension == Dimension::Length;
+    MeasureView { settling: found.map(|found| if is_length { found } else { found.of_no_length() }), ..measure }
 }
 
 fn proved(spot: String, measured: Measured, limits: &Limits) -> PlaceMeasured {
@@ -196,6 +205,7 @@ fn differences(mine: &[(String, Measured)], theirs: &[(String, Measured)]) -> Ve
     }
 }
 
+/// The limits as they were typed. What nothing can keep, as two devices may have left it, limits nothing; it is told as a problem.
 fn of_values(values: &Values, kind: LimitKind) -> Limits {
     let bounds = |least: Option<i64>, most: Option<i64>| match kind {
         LimitKind::Minimum => Bounds { least: least.map(exact), most: None },
@@ -204,11 +214,31 @@ fn of_values(values: &Values, kind: LimitKind) -> Limits {
         LimitKind::Difference => most.map(|most| Bounds::differ_by(exact(most))).unwrap_or_default(),
         LimitKind::Size => Bounds::default(),
     };
-    Limits {
-        discard: bounds(values.least, values.most),
-        machining: bounds(values.machining_least, values.machining_most),
-        as_new: values.as_new.map(exact),
+    let (discard, machining) =
+        (bounds(values.least, values.most), bounds(values.machining_least, values.machining_most));
+    let as_new = values.as_new.map(exact);
+    if discard.is_crossed() || machining.is_crossed() {
+        return Limits { as_new, ..Limits::default() };
     }
+    Limits { discard, machining, as_new }
+}
+
+/// Which end of a limit lies beyond its other end, so that nothing can keep it; of a difference both ends are one figure.
+/// `kind` and `of` are the kind and the feature that are said of it; `end` reads its ends.
+pub(crate) fn crossed(
+    kind: Option<LimitKind>,
+    of: Option<&str>,
+    end: impl Fn(FieldName) -> Option<i64>,
+) -> Option<FieldName> {
+    let kind = kind.or_else(|| Some(feature(of?)?.kind));
+    let is_negative = |most| kind == Some(LimitKind::Difference) && end(most).is_some_and(|most| most < 0);
+    let is_above = |least, most| end(least).zip(end(most)).is_some_and(|(least, most)| least > most);
+    let ends = [(FieldName::Least, FieldName::Most), (FieldName::MachiningLeast, FieldName::MachiningMost)];
+    ends.into_iter().find_map(
+        |(least, most)| {
+            if is_negative(most) { Some(most) } else { is_above(least, most).then_some(least) }
+        },
+    )
 }
 
 fn of_usual(usual: Option<i64>, kind: LimitKind) -> Limits {

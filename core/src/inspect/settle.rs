@@ -18,8 +18,16 @@ pub struct Settling {
     /// where the scatter alone is too much, or nothing is known of the instrument.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub share: Option<f64>,
-    /// Usual instruments that would, coarsest first; whether one reaches the place is for the user to know.
+    /// Usual instruments that would, coarsest first, where a length is measured; whether one reaches the place is for the user to know.
     pub instruments: Vec<UsualInstrument>,
+}
+
+impl Settling {
+    /// Without instruments: those that are usual measure lengths.
+    #[must_use]
+    pub fn of_no_length(self) -> Self {
+        Self { instruments: Vec::new(), ..self }
+    }
 }
 
 /// The most repeats that anybody is asked for.

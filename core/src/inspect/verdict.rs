@@ -1,6 +1,6 @@
 use serde::{Deserialize, Serialize};
 
-use super::checklist::{Asked, answers, asked, outcome};
+use super::checklist::{Asked, answers, asked, outcomes};
 use super::nature::{Nature, nature};
 use super::readings::{MeasureView, measures};
 use crate::job::Job;
@@ -53,7 +53,7 @@ stored_enum! {
 
 /// What a part comes to, and why: whatever speaks against it, worst first; what is still open; nothing when it is fit.
 ///
-/// The worst finding says it. A part is fit only when every question of its family was answered, and every measure with a
+/// The worst finding says it, and of answers that two devices gave at once the worst, until somebody settles it. A part is fit only when every question of its family was answered, and every measure with a
 /// limit is proved good; of a safety-critical part that is measured at all, something must be. Without a family nothing is
 /// asked, and the first word at the strip never makes a part fit.
 #[must_use]
@@ -80,8 +80,8 @@ pub(crate) fn verdict_if_touched(job: &Job, part: Id) -> Option<(Verdict, Vec<Re
 /// All that was seen and measured in a part, gathered once.
 struct Looked {
     nature: Nature,
-    /// Every question with what was answered.
-    asked: Vec<(Asked, Option<String>)>,
+    /// Every question with all that was answered.
+    asked: Vec<(Asked, Vec<Option<String>>)>,
     measures: Vec<MeasureView>,
 }
 
@@ -91,8 +91,8 @@ impl Looked {
         let answers = answers(job, part);
         let asked = asked(job, part, &nature).into_iter();
         let asked = asked.map(|one| {
-            let outcome = outcome(job, &answers, &one.question);
-            (one, outcome)
+            let outcomes = outcomes(job, &answers, &one.question);
+            (one, outcomes)
         });
         Self { nature, asked: asked.collect(), measures: measures(job, part, &nature) }
     }
@@ -117,7 +117,7 @@ impl Looked {
     /// Whether every question was answered, and every measure that has a limit is proved good.
     fn is_all_answered(&self) -> bool {
         !self.asked.is_empty()
-            && self.asked.iter().all(|(_, outcome)| outcome.is_some())
+            && self.asked.iter().all(|(_, outcomes)| !outcomes.is_empty() && outcomes.iter().all(Option::is_some))
             && self.measures.iter().all(|one| one.source.is_none() || one.condition == Some(Condition::Sound))
     }
 }
@@ -128,9 +128,9 @@ impl Reason {
     }
 }
 
-fn of_question((asked, outcome): &(Asked, Option<String>)) -> Option<Reason> {
-    let outcome = outcome.as_deref()?;
-    let condition = asked.condition(outcome).filter(|condition| *condition != Condition::Sound)?;
+fn of_question((asked, outcomes): &(Asked, Vec<Option<String>>)) -> Option<Reason> {
+    let said = outcomes.iter().flatten().map(|outcome| (asked.condition(outcome), outcome));
+    let (condition, outcome) = said.max().filter(|(condition, _)| *condition != Condition::Sound)?;
     Some(Reason::new(ReasonFrom::Question, &asked.question, outcome, condition))
 }
 

@@ -1,9 +1,9 @@
 use serde::{Deserialize, Serialize};
 
-use super::checklist::{Asked, answers, asked, outcome};
+use super::checklist::{Answers, Asked, answers, asked, outcome};
 use super::counterpart::{counterpart, together};
 use super::nature::{Nature, nature};
-use super::readings::{MeasureView, measures};
+use super::readings::{MeasureView, measures, with_settling};
 use super::verdict::{Reason, Verdict, verdict};
 use crate::costing::{Barred, WhyNot};
 use crate::job::vocabulary::Route;
@@ -169,7 +169,7 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
         safety_critical: nature.safety_critical,
         next: asked.iter().position(|one| one.answer.is_none() && !one.skipped),
         asked,
-        measures: measures(job, part, &nature),
+        measures: measures(job, part, &nature).into_iter().map(with_settling).collect(),
         keep_as_pattern: verdict_here == Verdict::Scrap && !item.is(FieldName::MissingFromStart),
         verdict: verdict_here,
         reasons,
@@ -180,11 +180,8 @@ pub fn inspect(job: &Job, part: Id) -> Option<InspectView> {
     })
 }
 
-/// The findings that answer each question.
-type Answers = std::collections::BTreeMap<String, Id>;
-
 fn asked_view(job: &Job, mine: &Answers, theirs: &Answers, one: Asked) -> AskedView {
-    let finding = mine.get(&one.question).and_then(|id| job.record_view(*id));
+    let finding = mine.get(&one.question).and_then(|ids| job.record_view(*ids.last()?));
     let values = finding.as_ref().map(|finding| &finding.values);
     let photos = finding.iter().flat_map(|finding| job.children(Kind::Photo, FieldName::Finding, finding.id));
     let outcomes = one.outcomes.iter();

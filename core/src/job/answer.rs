@@ -39,7 +39,9 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             Some(View::Identify(IdentifyView { bearing: tables::bearing(text), seal: tables::seal(text) }))
         }
         Query::Cautions { step, part, assembly } => {
-            Some(View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
+            let is_here = part.is_none_or(|part| job.item_of(Kind::Part, part).is_some())
+                && assembly.is_none_or(|assembly| job.item_of(Kind::Assembly, assembly).is_some());
+            is_here.then(|| View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
         Query::Certainty | Query::Undecided | Query::Plan => {

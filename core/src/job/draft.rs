@@ -3,9 +3,19 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::change::Change;
 use super::command::{Context, Seen};
 use super::whole::Job;
+use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
 use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
-use crate::tables;
+
+/// What a limit is, and where its ends are.
+const LIMITING: [FieldName; 6] = [
+    FieldName::LimitKind,
+    FieldName::Feature,
+    FieldName::Least,
+    FieldName::Most,
+    FieldName::MachiningLeast,
+    FieldName::MachiningMost,
+];
 
 /// An entry that is being put together: what it would write, and what is wrong with it.
 pub(super) struct Draft<'a> {
@@ -88,9 +98,11 @@ impl<'a> Draft<'a> {
                 self.write(id, change, over);
             }
         }
+        // Only what is said now: what two devices left behind can still be struck out, or put right.
+        let says = |fields: &[FieldName]| changes.iter().any(|change| fields.contains(&change.field()));
         match kind {
-            Kind::Finding => self.check_answer(id),
-            Kind::Limit => self.check_limit(id),
+            Kind::Finding if says(&[FieldName::Question, FieldName::Outcome]) => self.check_answer(id),
+            Kind::Limit if says(&LIMITING) => self.check_limit(id),
             _ => {}
         }
     }
@@ -115,11 +127,8 @@ impl<'a> Draft<'a> {
     fn check_answer(&mut self, id: Id) {
         let question: String = self.read(id, FieldName::Question).unwrap_or_default();
         let Some(outcome) = self.read::<String>(id, FieldName::Outcome) else { return };
-        let outcomes = match tables::checks::look(&question) {
-            Some(look) => look.outcomes,
-            None => tables::checks::OWN_OUTCOMES,
-        };
-        if outcomes.iter().all(|one| one.code != outcome) {
+        let is_own = |id| self.kind(id) == Some(Kind::OwnCheck);
+        if inspect::has_answer(&question, &outcome, is_own) != Some(true) {
             let problem = Problem::error(Code::NotAnAnswer).at(id).field(FieldName::Outcome).hint(Hint::CorrectValue);
             self.refuse(problem.value("question", question).value("outcome", outcome));
         }
@@ -127,13 +136,9 @@ impl<'a> Draft<'a> {
 
     /// Refuses a limit that nothing can keep.
     fn check_limit(&mut self, id: Id) {
-        let crossed = |draft: &Self, least, most| {
-            draft.read::<i64>(id, least).zip(draft.read::<i64>(id, most)).is_some_and(|(least, most)| least > most)
-        };
-        if crossed(self, FieldName::Least, FieldName::Most)
-            || crossed(self, FieldName::MachiningLeast, FieldName::MachiningMost)
-        {
-            self.refuse(Problem::error(Code::LimitCrossed).at(id).field(FieldName::Least).hint(Hint::CorrectValue));
+        let (kind, of) = (self.read(id, FieldName::LimitKind), self.read::<String>(id, FieldName::Feature));
+        if let Some(field) = inspect::crossed(kind, of.as_deref(), |field| self.read(id, field)) {
+            self.refuse(Problem::error(Code::LimitCrossed).at(id).field(field).hint(Hint::CorrectValue));
         }
     }
 

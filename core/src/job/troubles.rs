@@ -1,6 +1,6 @@
 //! What is wrong across the whole job: breaches that merging can bring about are folded all the same, and shown here.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::Change;
 use super::history::is_settled;
@@ -25,6 +25,7 @@ pub fn troubles(job: &Job) -> Vec<Problem> {
     problems.extend(stale_choices(job));
     problems.extend(odd_quotes(job));
     problems.extend(pairs_apart(job));
+    problems.extend(answers_apart(job));
     if job.ids(Kind::Job).count() > 1 {
         problems.push(Problem::error(Code::OtherJob).with(job.ids(Kind::Job).collect()));
     }
@@ -71,7 +72,29 @@ pub(super) fn of_item(job: &Job, id: Id, item: &Item) -> Vec<Problem> {
     for field in item.fields().filter_map(FieldName::of) {
         problems.extend(of_field(job, id, item, kind, field));
     }
+    problems.extend(contradicted(job, id, item, kind));
     problems
+}
+
+/// Fields that deny one another, as two devices or an undo may leave them: no one command would have been allowed to.
+fn contradicted(job: &Job, id: Id, item: &Item, kind: Kind) -> Option<Problem> {
+    match kind {
+        Kind::Finding => {
+            let (question, outcome): (String, String) =
+                (item.read(FieldName::Question)?, item.read(FieldName::Outcome)?);
+            let is_own = |id| job.kind(id) == Some(Kind::OwnCheck);
+            // A question that is not known here may be one of a newer version.
+            let is_odd = inspect::has_answer(&question, &outcome, is_own) == Some(false);
+            let problem = Problem::warning(Code::NotAnAnswer).at(id).field(FieldName::Outcome).hint(Hint::CorrectValue);
+            is_odd.then(|| problem.value("question", question).value("outcome", outcome))
+        }
+        Kind::Limit => {
+            let of: Option<String> = item.read(FieldName::Feature);
+            let field = inspect::crossed(item.read(FieldName::LimitKind), of.as_deref(), |field| item.read(field))?;
+            Some(Problem::warning(Code::LimitCrossed).at(id).field(field).hint(Hint::CorrectValue))
+        }
+        _ => None,
+    }
 }
 
 /// What is wrong with one field of a record.
@@ -178,6 +201,19 @@ fn pairs_apart(job: &Job) -> Vec<Problem> {
         })
     });
     apart.collect()
+}
+
+/// Findings by which two devices answered one question differently, neither knowing of the other's.
+fn answers_apart(job: &Job) -> Vec<Problem> {
+    // One device knows what it wrote: most jobs have one.
+    if job.record().held().0.len() < 2 {
+        return Vec::new();
+    }
+    let findings = job.standing_ids(Kind::Finding).filter_map(|id| job.item(id));
+    let parts: BTreeSet<Id> = findings.filter_map(|item| item.read(FieldName::Of)).collect();
+    let apart = parts.into_iter().flat_map(|part| inspect::answers_apart(job, part));
+    let problem = |(id, shown)| Problem::warning(Code::Conflict).at(id).field(FieldName::Outcome).with(vec![shown]);
+    apart.map(|pair| problem(pair).hint(Hint::SettleValues)).collect()
 }
 
 /// Prices in a currency that nothing can be added to, and quotes that say no route.

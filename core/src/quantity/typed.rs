@@ -109,22 +109,24 @@ pub fn read(text: &str, default: Unit) -> Result<Typed, Unreadable> {
 /// Small letters, plain marks: what keyboards and papers put in their place is put back.
 fn plain(text: &str) -> Result<String, Unreadable> {
     if text.len() > LONGEST {
-        return Err(Unreadable::TooManyFigures);
+        let has_figures = text.contains(|letter: char| letter.is_ascii_digit());
+        return Err(if has_figures { Unreadable::TooManyFigures } else { Unreadable::NotANumber });
     }
     let mut out = String::with_capacity(text.len());
+    // A fraction in one letter stands apart from the figures on either side: what follows it is no part of it.
     for letter in text.chars() {
         match letter {
             '−' | '–' | '‐' | '‑' => out.push('-'),
             '⁄' | '∕' => out.push('/'),
             'µ' | 'μ' => out.push('u'),
             '″' | '”' | '“' => out.push('"'),
-            '½' => out.push_str(" 1/2"),
-            '¼' => out.push_str(" 1/4"),
-            '¾' => out.push_str(" 3/4"),
-            '⅛' => out.push_str(" 1/8"),
-            '⅜' => out.push_str(" 3/8"),
-            '⅝' => out.push_str(" 5/8"),
-            '⅞' => out.push_str(" 7/8"),
+            '½' => out.push_str(" 1/2 "),
+            '¼' => out.push_str(" 1/4 "),
+            '¾' => out.push_str(" 3/4 "),
+            '⅛' => out.push_str(" 1/8 "),
+            '⅜' => out.push_str(" 3/8 "),
+            '⅝' => out.push_str(" 5/8 "),
+            '⅞' => out.push_str(" 7/8 "),
             letter if letter.is_whitespace() => out.push(' '),
             letter => out.push(letter.to_ascii_lowercase()),
         }
@@ -237,6 +239,9 @@ mod tests {
             ("1 1/4", 31_750_000, Unit::Inch),
             ("1-1/4 in", 31_750_000, Unit::Inch),
             ("1¼", 31_750_000, Unit::Inch),
+            ("1 ¼ in", 31_750_000, Unit::Inch),
+            ("-½\"", -12_700_000, Unit::Inch),
+            ("¾mm", 750_000, Unit::Millimetre),
             ("5/16", 7_937_500, Unit::Inch),
             ("5 / 16", 7_937_500, Unit::Inch),
             ("5/4", 31_750_000, Unit::Inch),
@@ -289,6 +294,10 @@ mod tests {
             ("1/2/3", NotANumber),
             ("1 -1/4", NotANumber),
             ("/4", NotANumber),
+            ("3½4", NotANumber),
+            ("½0", NotANumber),
+            ("½½", NotANumber),
+            ("1/½", NotANumber),
             (".", NotANumber),
             ("1/0", Fraction),
             ("1 5/4", Fraction),
@@ -308,6 +317,7 @@ mod tests {
             assert_eq!(read(text, Unit::Millimetre), Err(why), "{text}");
         }
         assert_eq!(read(&"9".repeat(400), Unit::Millimetre), Err(TooManyFigures));
+        assert_eq!(read(&"ж".repeat(400), Unit::Millimetre), Err(NotANumber));
         assert_eq!(read("1,250", Unit::Newton), Err(ThousandsOrDecimals));
         assert_eq!(read("2.5", Unit::One), Err(NotWhole));
         assert_eq!(read("2 mm", Unit::One), Err(OtherDimension));

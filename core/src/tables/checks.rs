@@ -42,14 +42,6 @@ pub fn look(code: &str) -> Option<&'static Look> {
     LOOKS.iter().find(|look| look.code == code)
 }
 
-impl Look {
-    /// What an answer means, if the question has it.
-    #[must_use]
-    pub fn condition(&self, outcome: &str) -> Option<Condition> {
-        self.outcomes.iter().find(|one| one.code == outcome).map(|one| one.condition)
-    }
-}
-
 macro_rules! looks {
     ($($code:literal $([$standard:literal])?: $($outcome:literal $condition:ident),+;)*) => {
         /// All questions.

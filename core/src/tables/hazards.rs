@@ -75,11 +75,11 @@ pub struct Trigger {
     pub parts: &'static [&'static str],
     /// Words in the name of an assembly.
     pub assemblies: &'static [&'static str],
-    /// Words of a process, in the name or remark of a quote.
+    /// Words of a process, in what is said of a quote or of the part itself: name, remark, from whom, what was tried.
     pub processes: &'static [&'static str],
     /// Words of a material.
     pub materials: &'static [&'static str],
-    /// Only in vehicles up to this model year; where none is said, as if it were old.
+    /// Only in vehicles up to this model year; one of which none is said counts as old.
     pub until_year: Option<i64>,
     /// Parts of at least this many grams; where none is said, families that are usually heavier stand in the words.
     pub grams: Option<i64>,

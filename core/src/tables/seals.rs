@@ -17,7 +17,8 @@ pub struct Seal {
 }
 
 /// A seal named shaft × bore × width in millimetres (ISO 6194-1, DIN 3760, as quoted in a table of components): `25x40x7`.
-/// Nothing where the three are not there, or the bore is no larger than the shaft.
+/// Nothing where the three are not there, or the bore is no larger than the shaft; nor where they may be inches: the sign
+/// between them changes, as in fractions, or an inch follows.
 ///
 /// ```
 /// use asfound_core::quantity::Length;
@@ -28,9 +29,17 @@ pub struct Seal {
 #[must_use]
 pub fn seal(written: &str) -> Option<Seal> {
     let (shaft, rest) = size(written)?;
-    let (bore, rest) = size(times(rest)?)?;
-    let (width, rest) = size(times(rest)?)?;
-    (shaft < bore).then(|| Seal { shaft, bore, width, not_read: rest.trim_start_matches([' ', '-']).to_owned() })
+    let (sign, rest) = times(rest)?;
+    let (bore, rest) = size(rest)?;
+    let (again, rest) = times(rest)?;
+    let (width, rest) = size(rest)?;
+    let is_metric = sign == again && !is_inch(rest);
+    (shaft < bore && is_metric).then(|| Seal {
+        shaft,
+        bore,
+        width,
+        not_read: rest.trim_start_matches([' ', '-']).to_owned(),
+    })
 }
 
 /// The figures in front, and what follows them.
@@ -41,6 +50,29 @@ fn size(text: &str) -> Option<(Length, &str)> {
     (0 < length.0 && length.0 <= bounds::READING.most).then(|| (length, text[end..].trim()))
 }
 
-fn times(text: &str) -> Option<&str> {
-    text.strip_prefix(['x', 'X', '×', '*', '-', '/'])
+/// The sign between two sizes, and what follows it.
+fn times(text: &str) -> Option<(char, &str)> {
+    let sign = text.chars().next().filter(|sign| matches!(sign, 'x' | 'X' | '×' | '*' | '-' | '/'))?;
+    Some((sign.to_ascii_lowercase(), &text[sign.len_utf8()..]))
+}
+
+fn is_inch(rest: &str) -> bool {
+    let word = rest.split(|letter: char| letter.is_whitespace() || letter == '.').next().unwrap_or_default();
+    matches!(word.to_lowercase().as_str(), "in" | "inch" | "inches" | "\"" | "″" | "''")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_may_be_inches_is_not_read_as_millimetres() {
+        for text in ["1/2x3/4x1/4", "1-1/4x2x3", "1x2x0.5 in", "1x2x0.5in.", "1x2x.5\"", "1 x 2 x 0.5 inch TC", "1-2/3"]
+        {
+            assert_eq!(seal(text), None, "{text}");
+        }
+        for text in ["25x40x7", "25X40x7 mm", "25×40×7", "25*40*7", "25-40-7 TC", "25/40/7", "25 x 40 x 7/10"] {
+            assert!(seal(text).is_some(), "{text}");
+        }
+    }
 }

@@ -3035,7 +3035,8 @@ export interface Against {
      */
     machining?: Proof;
     /**
-     * The most that may be cut off with the machining limit still proved kept; left out where nothing may.
+     * The most that may be cut off a size that has one machining limit, with both limits still proved kept; left out where
+     * nothing may.
      */
     most_cut?: number;
     /**
@@ -3163,7 +3164,7 @@ export interface Settling {
      */
     share?: number;
     /**
-     * Usual instruments that would, coarsest first; whether one reaches the place is for the user to know.
+     * Usual instruments that would, coarsest first, where a length is measured; whether one reaches the place is for the user to know.
      */
     instruments: UsualInstrument[];
 }
@@ -3187,15 +3188,15 @@ export interface ProofQuery {
      */
     places: string[][];
     /**
-     * The least step of the instrument.
+     * The least step of the instrument; nothing says nothing.
      */
     resolution?: string;
     /**
-     * Its stated uncertainty.
+     * Its stated uncertainty; nothing says nothing.
      */
     uncertainty?: string;
     /**
-     * The coverage factor of that; 2 when left out.
+     * The coverage factor of that, from 0.5 to 10; 2 when left out.
      */
     coverage?: number;
     /**
@@ -3227,7 +3228,7 @@ export interface ProofQuery {
      */
     rule?: Rule;
     /**
-     * What would be cut, for the next standard size.
+     * What would be cut, for the next standard size of a length.
      */
     surface?: Surface;
     /**

@@ -11,7 +11,7 @@ import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import '../parts/pick';
 import { words } from '../words';
-import { figures, sign, unitOf } from './amount';
+import { asTyped, sign, unitOf } from './amount';
 import { typed } from './typed';
 
 const FIGURES = ['least', 'most', 'machining', 'new'] as const;
@@ -30,7 +30,7 @@ export class LimitForm extends LightElement {
     super.connectedCallback();
     const { measure } = this;
     if (!measure) return;
-    const said = (amount: number | undefined): string => (amount === undefined ? '' : figures(amount, measure.dimension, this.units));
+    const said = (amount: number | undefined): string => (amount === undefined ? '' : asTyped(amount, measure.dimension, this.units));
     const values = measure.limit?.values;
     this.typed = formKept(this.key, { least: said(values?.least), most: said(values?.most), machining: said(values?.machining_least ?? values?.machining_most), new: said(values?.as_new),
       kind: measure.kind === 'size' ? 'minimum' : measure.kind, source: values?.limit_source ?? 'manual', page: values?.text ?? '' });
@@ -83,7 +83,9 @@ export class LimitForm extends LightElement {
     const kind = t.kind as LimitKind;
     const wanted = kind === 'minimum' ? 'least' : 'most';
     if (amounts[wanted] === undefined && !this.errors[wanted]) this.errors = { ...this.errors, [wanted]: say.needed };
-    if (kind === 'range' && (amounts.least ?? 0) > (amounts.most ?? 0)) this.errors = { ...this.errors, least: say.crossed };
+    const { least, most } = amounts;
+    if (kind === 'range' && least !== undefined && most !== undefined && least > most) this.errors = { ...this.errors, least: say.crossed };
+    if (kind === 'difference' && most !== undefined && most < 0) this.errors = { ...this.errors, most: say.negative };
     if (Object.keys(this.errors).length > 0) {
       await this.updateComplete;
       this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();

@@ -29,7 +29,7 @@ export class Measures extends LightElement {
   @property({ attribute: false }) view?: InspectView;
   /** To read only. */
   @property({ type: Boolean }) still = false;
-  /** Which form is open: `reading/FEATURE`, `limit/FEATURE` or `own`. */
+  /** Which form is open: `reading|FEATURE`, `limit|FEATURE` or `own`. */
   @state() private open = '';
   @state() private ownName = '';
   @state() private ownError = '';
@@ -37,8 +37,8 @@ export class Measures extends LightElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const [part, form = '', feature = ''] = openBefore(PLACE).split('|');
-    if (part && part === this.view?.part) this.open = feature ? `${form}|${feature}` : form;
+    const [part, open] = parted(openBefore(PLACE));
+    if (part && part === this.view?.part) this.open = open;
   }
 
   /** Opens the form for a reading of what proves least. */
@@ -118,7 +118,7 @@ export class Measures extends LightElement {
   private get dialog(): { label: string; body: TemplateResult } | null {
     const say = words().measures;
     const { view } = this;
-    const [form = '', feature = ''] = this.open.split('|');
+    const [form, feature] = parted(this.open);
     if (!view || !form) return null;
     if (form === 'own') return { label: say.own.title, body: this.ownForm() };
     const measure = view.measures.find((one) => one.feature === feature) ?? fresh(feature);
@@ -139,6 +139,12 @@ export class Measures extends LightElement {
       <asf-field .label=${say.name} .value=${this.ownName} .error=${this.ownError} max="80" @input=${(event: Event) => { if (event.target instanceof HTMLInputElement) this.ownName = event.target.value; }}></asf-field>
       <div class="form-put"><asf-primary small kind="submit" verb=${say.go}></asf-primary></div></form>`;
   }
+}
+
+/** What stands before the first bar, and what after it: the name of a measure of the user's own may hold one itself. */
+function parted(text: string): [string, string] {
+  const at = text.indexOf('|');
+  return at < 0 ? [text, ''] : [text.slice(0, at), text.slice(at + 1)];
 }
 
 /** A measure of the user's own, of which nothing is said yet. */

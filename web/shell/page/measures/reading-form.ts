@@ -52,17 +52,20 @@ export class ReadingForm extends LightElement {
     return `reading/${this.view?.part ?? ''}/${this.measure?.feature ?? ''}`;
   }
 
-  /** What this was measured with last, else what anything was. */
+  /** What this was measured with last, else what any length was. */
   private lastInstrument(): string {
     const last = this.measure?.readings.at(-1)?.values.instrument;
-    return last ?? this.view?.instruments.at(-1)?.id ?? '';
+    const other = this.measure?.dimension === 'length' ? this.view?.instruments.at(-1)?.id : undefined;
+    return last ?? other ?? '';
   }
 
   private instruments(): readonly (readonly [string, string])[] {
     const say = words().measures;
     const own = this.view?.instruments ?? [];
     const names = own.map(({ values }) => values.name ?? '');
-    const usual = (this.view?.usual_instruments ?? []).filter(({ instrument }) => !names.includes(say.instruments[instrument]));
+    // Those that are usual measure lengths.
+    const all = this.measure?.dimension === 'length' ? this.view?.usual_instruments ?? [] : [];
+    const usual = all.filter(({ instrument }) => !names.includes(say.instruments[instrument]));
     return [['', say.form.noInstrument], ...own.map(({ id, values }) => [id, values.name ?? ''] as const),
       ...usual.map(({ instrument }) => [instrument, say.form.usual(say.instruments[instrument])] as const), [OWN, say.form.ownInstrument]];
   }
@@ -85,6 +88,9 @@ export class ReadingForm extends LightElement {
     const members = ['value', 'zero', 'resolution', 'uncertainty'] as const;
     const [value, zero, resolution, uncertainty] = await Promise.all(members.map((member) => typed(this.typed[member], unit)));
     this.errors = Object.fromEntries([value, zero, resolution, uncertainty].flatMap((one, i) => (one?.error ? [[members[i], one.error]] : [])));
+    for (const [member, width] of [['resolution', resolution], ['uncertainty', uncertainty]] as const) {
+      if ((width?.amount ?? 0) < 0) this.errors = { ...this.errors, [member]: words().measures.ownInstrument.negative };
+    }
     if (value?.amount === undefined && !this.errors.value) this.errors = { ...this.errors, value: `${words().measures.unreadable.empty} ${words().measures.form.accepted}` };
     if (Object.keys(this.errors).length > 0 || value?.amount === undefined) {
       await this.updateComplete;
@@ -111,7 +117,7 @@ export class ReadingForm extends LightElement {
     const [step, stated] = usual ? [usual.resolution, usual.stated] : [resolution, uncertainty];
     const id = newId();
     const called = usual ? say.instruments[usual.instrument] : name.trim();
-    const changes: Change[] = [...(called ? [{ name: called }] : []), ...(step ? [{ resolution: Math.abs(step) }] : []), ...(stated ? [{ uncertainty: Math.abs(stated) }] : [])];
+    const changes: Change[] = [...(called ? [{ name: called }] : []), ...(step ? [{ resolution: step }] : []), ...(stated ? [{ uncertainty: stated }] : [])];
     return [id, [{ do: 'create', id, kind: 'instrument', changes }]];
   }
 }

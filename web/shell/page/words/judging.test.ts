@@ -49,6 +49,15 @@ describe('cautions', () => {
   });
 });
 
+// What a command would not have been allowed to do may stand after two job files came together: then nothing was refused.
+test('a problem that stands is not told as one that was refused', () => {
+  for (const code of ['not-an-answer', 'limit-crossed', 'out-of-bounds', 'missing'] as const) {
+    const told = (severity: 'error' | 'warning'): string => words().problems.safe({ code, severity, place: {}, values: {}, hints: [] });
+    expect(told('error')).toBe('Nothing was changed.');
+    expect(told('warning'), code).not.toBe('Nothing was changed.');
+  }
+});
+
 test('families follow the trade words', () => {
   expect(words().families['brake-disc'].name).toBe('Brake disc');
   setSpeech('american');

@@ -9,10 +9,10 @@ export const measures = {
     instrument: 'Measured with', noInstrument: 'not said: proves nothing', usual: (name: string) => `${name}, usual figures`, ownInstrument: 'One of my own', zero: 'Zero error', zeroHint: 'What it shows when closed; it is taken off first.',
     put: 'Put it down', done: (what: string, value: string) => `${what}: ${value}`,
   },
-  ownInstrument: { name: 'What is it?', resolution: 'Smallest step', uncertainty: 'Stated uncertainty', uncertaintyHint: 'From its paper; leave it out when none is stated.' },
+  ownInstrument: { name: 'What is it?', resolution: 'Smallest step', uncertainty: 'Stated uncertainty', uncertaintyHint: 'From its paper; leave it out when none is stated.', negative: 'It cannot be less than nothing.' },
   limitForm: {
     title: 'The limit', kind: 'It may be', least: 'No less than', most: 'No more than', differ: 'Sides may differ by', machining: 'After machining', machiningHint: 'Only where metal may be cut off it: stricter than the discard limit above. Else leave it empty.',
-    new: 'Size when new', source: 'From', page: 'Page', pageHint: 'So that you find it again.', put: 'Put it down', done: 'Limit put down', needed: 'Give the figure first.', crossed: 'The least is more than the most.',
+    new: 'Size when new', source: 'From', page: 'Page', pageHint: 'So that you find it again.', put: 'Put it down', done: 'Limit put down', needed: 'Give the figure first.', crossed: 'The least is more than the most.', negative: 'Sides cannot differ by less than nothing.',
   },
   own: { title: 'Measure something else', name: 'What is measured?', go: 'Go on', needed: 'Say what is measured.' },
   kinds: { minimum: 'no less than', maximum: 'no more than', range: 'between two figures', difference: 'the same on both sides', size: 'any size: only noted' } satisfies Record<LimitKind, string>,

@@ -42,12 +42,10 @@ const happened: Record<Code, Sentence> = {
   'blob-missing': () => 'A photo or sound named in the record is not on this device.',
   'other-job': () => 'The file holds another job.',
   'heavy-question': () => 'This takes too long to be worked out while you record.',
-  'not-an-answer': () => 'That is not one of the answers to this question.',
+  'not-an-answer': () => 'The answer is not one of those to its question.',
   'pair-apart': () => 'Both sides of an axle are decided for different routes.',
-  'limit-crossed': () => 'The least of the limit is more than its most.',
+  'limit-crossed': () => 'Nothing can keep this limit: its least is more than its most.',
 };
-
-const errors = new Set<Code>(['unknown-record', 'wrong-kind', 'id-taken', 'out-of-bounds', 'missing', 'nothing-to-undo', 'not-ours', 'other-job', 'not-an-answer', 'limit-crossed', 'heavy-question']);
 
 const safe: Partial<Record<Code, string>> = {
   conflict: 'Both values are kept.',
@@ -62,6 +60,8 @@ const safe: Partial<Record<Code, string>> = {
   'entries-missing': 'Everything that arrived is kept.',
   'choice-stale': 'The decision stays in the history.',
   'pair-apart': 'Both decisions stand.',
+  'not-an-answer': 'It is kept; until it is put right, the question counts as open.',
+  'limit-crossed': 'It is kept, and nothing is judged by it until it is put right.',
 };
 
 const hints: Record<Hint, string> = {
@@ -83,7 +83,7 @@ export const problems = (trade: Vocabulary) => ({
   title: 'What needs you', second: (n: number) => (n ? `${number(n)} open` : 'nothing'),
   none: { first: 'Nothing needs you.', then: 'Values that two devices wrote, tags used twice and whatever is missing would stand here.' },
   happened: ({ code, severity, values, place }: Problem) => (code === 'loop' && severity === 'error' ? 'It would lie inside itself, by way of others.' : happened[code](values, place.field ? fieldNames[place.field] : '')),
-  safe: ({ code, severity }: Problem) => (severity === 'error' || errors.has(code) ? 'Nothing was changed.' : safe[code] ?? 'Nothing is lost.'),
+  safe: ({ code, severity }: Problem) => (severity === 'error' ? 'Nothing was changed.' : safe[code] ?? 'Nothing is lost.'),
   todo: ({ hints: which }: Problem) => which.map((hint) => hints[hint]).join(' Or: '),
   /** All of it in one, for a line. */
   sentence(problem: Problem): string {
