@@ -1535,6 +1535,88 @@ export interface PlaceLine {
 }
 
 /**
+ * Suppliers and specialists.
+ */
+export interface SuppliersView {
+    /**
+     * By name.
+     */
+    suppliers: SupplierLine[];
+    /**
+     * Names that quotes carry and that no supplier and no vehicle has, the most used first.
+     */
+    unnamed: UnnamedSupplier[];
+}
+
+/**
+ * One supplier or specialist. Quotes are theirs by name, spaces and case aside.
+ */
+export interface SupplierLine {
+    /**
+     * The record: name and terms.
+     */
+    record: RecordView;
+    /**
+     * What carriage costs from a value or a mass on, the least first.
+     */
+    tiers: RecordView[];
+    /**
+     * How many quotes are from them. Of several of one name the first by id has the quotes.
+     */
+    quotes: number;
+}
+
+/**
+ * A name without a record.
+ */
+export interface UnnamedSupplier {
+    /**
+     * As most quotes write it.
+     */
+    name: string;
+    /**
+     * How many quotes carry it.
+     */
+    quotes: number;
+}
+
+/**
+ * Rules between parts.
+ */
+export interface RulesView {
+    /**
+     * In order of id.
+     */
+    rules: RuleLine[];
+}
+
+/**
+ * One rule.
+ */
+export interface RuleLine {
+    /**
+     * The record: relation, price.
+     */
+    record: RecordView;
+    /**
+     * What its subject is called: a part, a donor, or the part of a quote with whom that is from. Empty when it is not here.
+     */
+    subject: string;
+    /**
+     * The route of the subject, where it is a quote.
+     */
+    subject_route?: Route;
+    /**
+     * What the other is called.
+     */
+    other: string;
+    /**
+     * The route of the other, where it is a quote.
+     */
+    other_route?: Route;
+}
+
+/**
  * What waits for a person.
  */
 export interface ProblemsView {
