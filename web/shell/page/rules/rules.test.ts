@@ -30,5 +30,5 @@ test('parts come by name with side and tag, then donors', () => {
   const part = (id: string, name: string, tag: number, side?: 'left'): PartLine => ({ id, name, tag, ...(side && { side }) }) as PartLine;
   const vehicle = (id: string, donor: boolean): RecordView => ({ id, struck: false, values: { name: 'The green one', donor } }) as RecordView;
   const sides = sidesOf([part('b', 'Hub', 12, 'left'), part('a', 'Drum', 9)], [vehicle('v', false), vehicle('d', true)]);
-  expect(sides).toEqual([['a', 'Drum 0009'], ['b', 'Hub left 0012'], ['d', 'Donor: The green one']]);
+  expect(sides).toEqual([['a', 'Drum 0009'], ['b', 'Hub LEFT 0012'], ['d', 'Donor: The green one']]);
 });
