@@ -157,7 +157,7 @@ const DIALOGS: [(&str, &str, &str, &str); 9] = [
     ("routes", "asf-place-routes", "Another quote", "quote"),
     ("routes", "asf-place-routes", "Change", "quote-changed"),
     ("routes", "asf-place-routes .foot", "Choose", "who"),
-    ("suppliers", "asf-place-suppliers .foot", "Add one", "supplier"),
+    ("suppliers", "asf-place-suppliers .foot", "Add a supplier", "supplier"),
     ("rules", "asf-place-rules .foot", "Add a fit rule", "rule"),
     ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];

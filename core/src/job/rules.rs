@@ -3,13 +3,16 @@ use super::find::tag_text;
 use super::view::{RuleLine, RulesView};
 use super::vocabulary::Route;
 use super::whole::Job;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, in_order};
 
 impl Job {
     /// What goes, or does not go, with what.
     #[must_use]
     pub fn rules_view(&self) -> RulesView {
-        RulesView { rules: self.standing_ids(Kind::Rule).filter_map(|id| self.rule_line(id)).collect() }
+        let rules = self.standing_ids(Kind::Rule).filter_map(|id| self.rule_line(id)).collect();
+        RulesView {
+            rules: in_order(rules, |rule: &RuleLine| (rule.subject.clone(), rule.other.clone(), rule.record.id)),
+        }
     }
 
     fn rule_line(&self, rule: Id) -> Option<RuleLine> {

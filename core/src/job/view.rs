@@ -490,7 +490,7 @@ pub struct UnnamedSupplier {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
 pub struct RulesView {
-    /// In order of id.
+    /// In order of what they are about.
     pub rules: Vec<RuleLine>,
 }
 

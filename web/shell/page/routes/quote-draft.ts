@@ -59,7 +59,9 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
     if (typeof read === 'string') errors[figure] = read;
     else changes.push(read);
   }
-  if (!draft.text.cash.trim() && !draft.text.own_time.trim()) errors.cash = say.nothing;
+  // What comes from a donor that is known may cost nothing on top.
+  const isFromDonor = draft.route === 'donor' && draft.vehicle !== '';
+  if (!draft.text.cash.trim() && !draft.text.own_time.trim() && !isFromDonor) errors.cash = say.nothing;
   for (const judged of JUDGED) Object.assign(errors, crossed(judged, changes, errors));
   for (const judged of JUDGED) {
     const field = `${judged}_certainty` as const;
@@ -69,7 +71,7 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
   changes.push(draft.correctness ? { correctness: draft.correctness } : { clear: 'correctness' });
   changes.push(draft.fallback ? { fallback: draft.fallback } : { clear: 'fallback' });
   // Only what comes from a donor names one.
-  changes.push(draft.route === 'donor' && draft.vehicle ? { vehicle: draft.vehicle } : { clear: 'vehicle' });
+  changes.push(isFromDonor ? { vehicle: draft.vehicle } : { clear: 'vehicle' });
   if (draft.valid_until && !/^\d{4}-\d{2}-\d{2}$/.test(draft.valid_until)) errors.valid_until = say.wrongDay;
   changes.push(draft.valid_until ? { valid_until: draft.valid_until } : { clear: 'valid_until' });
   return { changes, errors };

@@ -12,6 +12,7 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import '../parts/pick';
 import { write } from '../sheet/write';
+import '../styles/terms.css';
 import { words } from '../words';
 import type { Confidence } from '../words/confidence';
 import { hours, number } from '../words/format';
@@ -54,12 +55,12 @@ export class QuoteForm extends LightElement {
     const { draft, starting } = this;
     return html`<form class="quote-form" novalidate @submit=${this.put}>
       <asf-choice columns="2" compact .label=${say.route} .options=${ROUTES_IN_ORDER.map((value) => ({ value, word: routeWord(value), second: this.view.left.includes(value) ? '' : say.notLeft }))} .value=${draft.route} @asf-change=${(event: CustomEvent<{ value: Route }>) => { this.change({ route: event.detail.value }); }}></asf-choice>
+      ${draft.route === 'donor' ? this.donor() : nothing}
       <p class="reckoned">${say.one}</p>
       ${this.judged('cash', say.sure.cash)}
       ${this.judged('own_time', say.sure.own_time, starting && say.starting(hours(starting.own_time)))}
       ${this.judged('chance', say.sure.chance, starting && say.starting(number(starting.chance / 100)))}
       ${draft.text.chance.trim() ? this.figure('strip_again') : nothing}
-      ${draft.route === 'donor' ? this.donor() : nothing}
       <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} .suggestions=${this.fromWhom()} max="200" @input=${(event: Event) => {
         if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
       }}></asf-field>
@@ -72,8 +73,8 @@ export class QuoteForm extends LightElement {
     const say = words().costing.form;
     const donors = (this.head.view?.vehicles ?? []).filter(({ struck, values }) => !struck && values.donor);
     if (donors.length === 0) return html`<p class="reckoned">${say.noDonor}</p>`;
-    return html`<asf-pick .label=${say.donor} .value=${this.draft.vehicle} .options=${[['', say.donorNotSaid], ...donors.map(({ id, values }) => [id, values.name ?? words().vehicles.noName] as const)]}
-      @asf-change=${(event: CustomEvent<{ value: string }>) => { event.stopPropagation(); this.change({ vehicle: event.detail.value }); }}></asf-pick>`;
+    return html`<div class="donor-pick"><asf-pick .label=${say.donor} .value=${this.draft.vehicle} .options=${[['', say.donorNotSaid], ...donors.map(({ id, values }) => [id, values.name ?? words().vehicles.noName] as const)]}
+      @asf-change=${(event: CustomEvent<{ value: string }>) => { event.stopPropagation(); this.change({ vehicle: event.detail.value }); }}></asf-pick><p class="field-hint">${say.donorHint}</p></div>`;
   }
 
   /** Names as they are known already: a quote is found by them. */

@@ -56,7 +56,9 @@ export class RuleForm extends LightElement {
     const { changes, errors } = readRule(this.draft, this.currency);
     this.errors = errors;
     if (Object.keys(errors).length > 0) {
-      await this.updateComplete;
+      // Each side draws its own word of what is wrong.
+      await Promise.all([this.updateComplete, ...[...this.querySelectorAll('asf-rule-side')].map((side) => side.updateComplete)]);
+      await new Promise((soon) => { requestAnimationFrame(soon); });
       this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
     }

@@ -79,7 +79,7 @@ export class PlaceSuppliers extends LightElement {
     const say = words().suppliers;
     return html`<form class="place-form" @submit=${this.put}>
       <asf-field .label=${say.name} .hint=${say.nameHint} .value=${this.name} .error=${this.wrong} max="200" @input=${(event: Event) => { this.name = textOf(event); this.wrong = ''; journal.typing(KEY, this.name); }}></asf-field>
-      <asf-primary small kind="submit" .verb=${say.add} icon="check"></asf-primary></form>`;
+      <asf-primary small kind="submit" .verb=${say.put} icon="check"></asf-primary></form>`;
   }
 
   private add(adding: boolean): void {

@@ -6,13 +6,13 @@ import type { Vocabulary } from './vocabulary';
 /** Who sells and who works on what is sent out, and on which terms. */
 export const suppliers = (trade: Vocabulary) => ({
   title: `Suppliers and ${trade.specialist}s`, second: (n: number) => String(n),
-  add: 'Add one', name: 'Name', nameHint: 'As quotes call them: quotes are found by it.', remark: 'Remark', noName: 'no name yet', needsName: 'Give it a name, as you call it.', made: (name: string) => `${name} added`,
+  add: `Add a supplier or ${trade.specialist}`, put: 'Add', name: 'Name', nameHint: 'As quotes call them: quotes are found by it.', remark: 'Remark', noName: 'no name yet', needsName: 'Give it a name, as you call it.', made: (name: string) => `${name} added`,
   none: { first: 'Nobody has terms yet.', then: 'What carriage costs, and from which sum it is free, decides what is best bought together. One figure is enough to begin with.' },
   gone: { first: 'This one is not in the job.', then: 'It may be struck out, or belong to another job.', go: 'To all of them' },
   unnamed: 'Named in quotes', unnamedCount: 'tap to add', addIt: 'Add',
   quotes: (n: number) => (n ? count(n, 'quote') : 'no quote'), noTerms: 'no terms yet',
-  short: { shipping: (sum: string) => `${trade.carriage} ${sum}`, freeFrom: (sum: string) => `free from ${sum}`, wait: (days: string) => days },
-  sections: { name: 'Name', carriage: capital(trade.carriage), least: 'Least order and charge', wait: 'How long it takes', returns: 'Sending back and warranty', tax: 'Tax' },
+  short: { shipping: (sum: string) => `${trade.carriage} ${sum}`, freeFrom: (sum: string) => `free from ${sum}`, wait: (days: string) => `wait ${days}` },
+  sections: { name: 'Who it is', carriage: capital(trade.carriage), least: 'Least order and charge', wait: 'How long it takes', returns: 'Sending back and warranty', tax: 'Tax' },
   terms: {
     shipping: `${capital(trade.carriage)} of an order`, free_from: 'Free from', minimum_order: 'Least order', minimum_charge: 'Least charge',
     wait: 'Usual wait', wait_least: 'Wait, least', wait_most: 'Wait, most', back_order: 'Not on the shelf',
