@@ -16,8 +16,8 @@ pub fn declarations() -> String {
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
     };
     use crate::plan::{
-        Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanQuery, PlanSums, PlanView,
-        PlanWhy, Proof, Spare, StageBudget,
+        Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanProof, PlanQuery, PlanSums,
+        PlanView, PlanWhy, Spare, StageBudget,
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
@@ -127,7 +127,7 @@ pub fn declarations() -> String {
         PlanDonor,
         Collides,
         Collision,
-        Proof,
+        PlanProof,
         PricedTest,
         Reckoned,
         CertaintyView,

@@ -3,7 +3,7 @@
 
 use std::time::{Duration, Instant};
 
-use asfound_core::plan::{PlanLinks, Proof, Search};
+use asfound_core::plan::{PlanLinks, PlanProof, Search};
 use asfound_tests::plan_models::drawn;
 
 fn main() {
@@ -37,7 +37,7 @@ fn main() {
             }
             let solved = search.solved();
             let said = |gap: Option<f64>| gap.map_or("done".to_owned(), |gap| format!("{gap:.3} %"));
-            let proof = if solved.proof == Proof::Within {
+            let proof = if solved.proof == PlanProof::Within {
                 format!("{:.3} %", gap(&search).unwrap_or(100.0))
             } else {
                 format!("{:?}", solved.proof)

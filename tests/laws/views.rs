@@ -1,8 +1,9 @@
 //! Everything that can be asked of a job, as text: two jobs are the same to a person when all of it is equal.
 
 use asfound_core::costing::PricedTest;
-use asfound_core::job::vocabulary::{Route, Standing};
+use asfound_core::job::vocabulary::{Aim, Route, Standing};
 use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
+use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Day, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::Id;
@@ -69,7 +70,15 @@ fn heavy_queries(ids: &[Id]) -> Vec<HeavyQuery> {
         };
         HeavyQuery::Certainty { part: *id, today: None, set: None, test: Some(test), draws: Some(3), seed: None }
     });
-    std::iter::once(undecided).chain(certainty).collect()
+    let limits = PlanQuery {
+        budget: Some(-1),
+        minutes: Some(i64::MAX),
+        latest: Day::parse("1999-12-31"),
+        ..PlanQuery::default()
+    };
+    let pinned = PlanQuery { pin: ids.to_vec(), nodes: Some(0), aim: Some(Aim::ShowStandard), ..PlanQuery::default() };
+    let plans = [limits, pinned].map(|query| HeavyQuery::Plan(Box::new(query)));
+    std::iter::once(undecided).chain(certainty).chain(plans).collect()
 }
 
 /// All answers, as they cross the protocol.

@@ -1,6 +1,6 @@
 use super::model::Model;
 use super::of_job::Planned;
-use super::search::{Proof, solve};
+use super::search::{PlanProof, solve};
 use super::view::{Collides, Collision};
 
 /// A limit or a rule, by where it stands in a model.
@@ -18,7 +18,7 @@ enum Held {
 /// proved that nothing fits.
 pub(super) fn collide(planned: &Planned, nodes: u32) -> Vec<Collides> {
     let model = &planned.model;
-    if solve(model, nodes, 1).proof != Proof::NothingFits {
+    if solve(model, nodes, 1).proof != PlanProof::NothingFits {
         return Vec::new();
     }
     let mut held = all(model);
@@ -26,7 +26,7 @@ pub(super) fn collide(planned: &Planned, nodes: u32) -> Vec<Collides> {
     while at < held.len() {
         let mut fewer = held.clone();
         fewer.remove(at);
-        if solve(&only(model, &fewer), nodes, 1).proof == Proof::NothingFits {
+        if solve(&only(model, &fewer), nodes, 1).proof == PlanProof::NothingFits {
             held = fewer;
         } else {
             at += 1;

@@ -21,7 +21,7 @@ mod worth;
 pub use model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 pub use plan::plan;
 pub use query::{PlanQuery, StageBudget};
-pub use search::{PlanLinks, Proof, Search, Solved, solve};
+pub use search::{PlanLinks, PlanProof, Search, Solved, solve};
 pub use view::{
     Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanSums, PlanView, PlanWhy, Spare,
 };

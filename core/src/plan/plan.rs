@@ -65,8 +65,10 @@ fn with_aim(job: &Job, aim: crate::job::vocabulary::Aim) -> Job {
     let Some((record, item)) = job.id().and_then(|id| Some((id, job.item(id)?))) else { return turned };
     let field = FieldName::Aim.id();
     let op = Op { record, field, value: aim.store(), over: item.head_entries(field) };
-    let id =
-        EntryId { replica: Replica::from_bytes([0; 8]), seq: job.record().last_seq(Replica::from_bytes([0; 8])) + 1 };
+    let id = EntryId {
+        replica: Replica::from_bytes([0; 8]),
+        seq: job.record().last_seq(Replica::from_bytes([0; 8])).saturating_add(1),
+    };
     turned.absorb([Entry { id, at: Millis(0), ops: vec![op] }]);
     turned
 }

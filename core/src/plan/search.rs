@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use serde::{Deserialize, Serialize};
 
+use super::bands::as_f64;
 use super::descent::Descent;
 use super::domain::{Domain, Empty, OrderOpen, Said};
 use super::model::Model;
@@ -14,7 +15,7 @@ use super::state::Links;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
-pub enum Proof {
+pub enum PlanProof {
     /// No plan costs less, to the minor unit.
     Best,
     /// No plan is less than the bound; this one may be the best.
@@ -35,7 +36,7 @@ pub struct Solved {
     /// No plan costs less than this; none where nothing fits.
     pub bound: Option<i64>,
     /// How sure that is.
-    pub proof: Proof,
+    pub proof: PlanProof,
     /// How many steps were made.
     pub nodes: u32,
 }
@@ -43,6 +44,8 @@ pub struct Solved {
 /// Steps of the relaxation at the beginning, and at every node after it.
 const FIRST_STEPS: u32 = 1500;
 const STEPS: u32 = 100;
+/// Prices that move less have come to rest.
+const LEAST_PACE: f64 = 0.01;
 /// As many nodes wait at most: what is beyond is not looked into, and the bound stays honest.
 const MOST_WAITING: usize = 4_000;
 
@@ -173,10 +176,10 @@ impl<'m> Search<'m> {
             None => lower == f64::INFINITY,
         };
         let proof = match (is_done, &taken) {
-            (true, Some(_)) => Proof::Best,
-            (true, None) => Proof::NothingFits,
-            (false, Some(_)) => Proof::Within,
-            (false, None) => Proof::Open,
+            (true, Some(_)) => PlanProof::Best,
+            (true, None) => PlanProof::NothingFits,
+            (false, Some(_)) => PlanProof::Within,
+            (false, None) => PlanProof::Open,
         };
         let bound = if is_done { cost } else { Some(ceil(lower)).filter(|bound| *bound > i64::MIN) };
         Solved { taken, cost, bound, proof, nodes: self.nodes }
@@ -241,12 +244,15 @@ impl<'m> Search<'m> {
             }
             if idle >= 20 {
                 pace *= 0.8;
+                if pace < LEAST_PACE {
+                    break;
+                }
                 idle = 0;
             }
-            let target =
-                self.best.as_ref().map_or(self.found.bound.abs() * 0.02 + self.found.bound, |(cost, _)| *cost as f64);
+            // While no plan is known, prices rise until a node without any is above what any plan could cost.
+            let target = self.best.as_ref().map_or(self.ceiling, |(cost, _)| *cost);
             let found = std::mem::take(&mut self.found);
-            self.relaxed.step(&mut prices, &found, target, pace);
+            self.relaxed.step(&mut prices, &found, as_f64(target), pace);
             self.found = found;
         }
         if self.fix(&best_prices, &mut domain, node.depth == 0).is_err() {
@@ -408,11 +414,11 @@ fn ceil(bound: f64) -> i64 {
 /// Searches as far as so many steps go.
 ///
 /// ```
-/// use asfound_core::plan::{Cell, Model, Proof, Take, solve};
+/// use asfound_core::plan::{Cell, Model, PlanProof, Take, solve};
 /// let take = |cost| Take { cost, ..Take::default() };
 /// let model = Model { cells: vec![Cell { takes: vec![take(12), take(9)] }], ..Model::default() };
 /// let solved = solve(&model, 100, 1);
-/// assert_eq!((solved.cost, solved.bound, solved.proof), (Some(9), Some(9), Proof::Best));
+/// assert_eq!((solved.cost, solved.bound, solved.proof), (Some(9), Some(9), PlanProof::Best));
 /// ```
 #[must_use]
 pub fn solve(model: &Model, nodes: u32, seed: u64) -> Solved {

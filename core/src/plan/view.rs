@@ -1,6 +1,6 @@
 use serde::{Deserialize, Serialize};
 
-use super::search::Proof;
+use super::search::PlanProof;
 use crate::job::vocabulary::Route;
 use crate::quantity::{Currency, Minutes, Money};
 use crate::record::Id;
@@ -12,7 +12,7 @@ pub struct PlanView {
     /// The currency of all sums.
     pub currency: Currency,
     /// How sure it is that nothing is better.
-    pub proof: Proof,
+    pub proof: PlanProof,
     /// How many steps were made.
     pub nodes: u32,
     /// What the plan comes to; nothing while none is found that fits.

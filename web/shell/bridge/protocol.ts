@@ -1585,7 +1585,7 @@ export interface UnnamedSupplier {
  */
 export interface RulesView {
     /**
-     * In order of id.
+     * In order of what they are about.
      */
     rules: RuleLine[];
 }
@@ -2131,7 +2131,7 @@ export interface PlanView {
     /**
      * How sure it is that nothing is better.
      */
-    proof: Proof;
+    proof: PlanProof;
     /**
      * How many steps were made.
      */
@@ -2385,7 +2385,7 @@ export type Collision = "budget" | "stage" | "hours" | "least-order" | "rule";
 /**
  * How sure it is that no plan is better.
  */
-export type Proof = "best" | "within" | "nothing-fits" | "open";
+export type PlanProof = "best" | "within" | "nothing-fits" | "open";
 
 /**
  * A test that may be made before choosing: whether a quote's route will fail.
@@ -3128,9 +3128,31 @@ export interface Against {
 }
 
 /**
- * How sure it is that no plan is better.
+ * What a reading proves against a limit, and by which rule.
  */
-export type Proof = "best" | "within" | "nothing-fits" | "open";
+export interface Proof {
+    /**
+     * What is proved.
+     */
+    proved: Proved;
+    /**
+     * By which rule.
+     */
+    rule: Rule;
+    /**
+     * The chance of conforming, from 0 to 1; left out where nothing is known of the instrument.
+     */
+    chance?: number;
+    /**
+     * How wide the guard band is on each side of a limit. By the edition of 2017, between two limits so near to one another
+     * that both are in doubt, what is proved good may have to lie further inside than this.
+     */
+    guard: number;
+    /**
+     * How far inside the nearer end the reading is; less than nothing outside.
+     */
+    margin: number;
+}
 
 /**
  * What a reading proves. In order: the worst first.
