@@ -85,7 +85,7 @@ fn tiers_stand_in_order() {
         all.extend(changes.as_array().cloned().unwrap_or_default());
         bench.done(json!({ "do": "create", "id": id(number), "kind": "tier", "changes": all }));
     };
-    tier(20, json!([{ "from_value": money(100_00) }, { "shipping": money(5_00) }]));
+    tier(20, json!([{ "from_value": money(10_000) }, { "shipping": money(5_00) }]));
     tier(21, json!([{ "from_mass": 10_000 }, { "shipping": money(30_00) }]));
     tier(22, json!([{ "from_mass": 2_000 }, { "shipping": money(12_00) }]));
     bench.change(21, json!({ "struck": true }));
@@ -128,14 +128,14 @@ fn limits_of_the_job_are_told_when_they_were_said() {
     for member in ["budget", "own_hours", "latest"] {
         assert_eq!(settings(&bench).get(member), None);
     }
-    for change in [json!({ "budget": money(900_00) }), json!({ "own_hours": 2_400 }), json!({ "latest": "2027-04-01" })]
+    for change in [json!({ "budget": money(90_000) }), json!({ "own_hours": 2_400 }), json!({ "latest": "2027-04-01" })]
     {
         bench.change(1, change);
     }
     let told = settings(&bench);
     assert_eq!(
         (&told["budget"], &told["own_hours"], &told["latest"]),
-        (&money(900_00), &json!(2_400), &json!("2027-04-01"))
+        (&money(90_000), &json!(2_400), &json!("2027-04-01"))
     );
     bench.change(1, json!({ "currency": "EUR" }));
     assert_eq!(settings(&bench).get("budget"), None);
