@@ -5,13 +5,14 @@ use asfound_core::costing::PricedTest;
 use asfound_core::inspect::{ProofQuery, Surface};
 use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Triage};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask};
+use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::{Hash, Id, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "48873c078b2fe2345417efadb1b59fbe7934029bfd9fb3db8740d2cd52ceb9a2";
+pub const HASH: &str = "ef4f502b690c4d236e421beafaf0e49a8ff6a3b7be3e79ba823da01d03fca75c";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -158,7 +159,9 @@ fn heavy_queries() -> impl Iterator<Item = HeavyQuery> {
         draws: Some(400),
         seed: Some(3),
     });
-    std::iter::once(undecided).chain(certainty)
+    let limits = PlanQuery { budget: Some(250_00), minutes: Some(300), nodes: Some(20), ..PlanQuery::default() };
+    let plans = [PlanQuery::default(), limits].map(|query| HeavyQuery::Plan(Box::new(query)));
+    std::iter::once(undecided).chain(certainty).chain(plans)
 }
 
 /// All answers, a line each, as they cross the protocol.

@@ -2,6 +2,8 @@ use super::model::Model;
 use super::of_job::Planned;
 use super::search::{PlanProof, solve};
 use super::view::{Collides, Collision};
+use crate::job::Job;
+use crate::record::{FieldName, Id, Kind};
 
 /// A limit or a rule, by where it stands in a model.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,7 +18,7 @@ enum Held {
 /// Where nothing fits: a smallest set of limits and rules that collide, each with how much more of it would do while all others
 /// are kept. Left out are one after another whatever nothing fits without either (a deletion filter). Nothing where it is not
 /// proved that nothing fits.
-pub(super) fn collide(planned: &Planned, nodes: u32) -> Vec<Collides> {
+pub(super) fn collide(job: &Job, planned: &Planned, nodes: u32) -> Vec<Collides> {
     let model = &planned.model;
     if solve(model, nodes, 1).proof != PlanProof::NothingFits {
         return Vec::new();
@@ -40,9 +42,18 @@ pub(super) fn collide(planned: &Planned, nodes: u32) -> Vec<Collides> {
             Held::LeastOrder(at) => (Collision::LeastOrder, Some(planned.orders[at].0), Some(planned.orders[at].1)),
             Held::Rule(at) => (Collision::Rule, Some(planned.rules[at]), None),
         };
-        Collides { limit, of, stage, more: more(model, *one, nodes) }
+        let names = of.map(|of| named(job, of)).unwrap_or_default();
+        Collides { limit, of, names, stage, more: more(model, *one, nodes) }
     };
     held.iter().map(tell).collect()
+}
+
+/// The name of a supplier; of a rule its subject and the other one.
+fn named(job: &Job, id: Id) -> Vec<String> {
+    let ends = [FieldName::Of, FieldName::Other].into_iter().filter_map(|field| job.item(id)?.read::<Id>(field));
+    let named = |end: Id| job.item_of(Kind::Quote, end).and_then(|quote| quote.read(FieldName::Of)).unwrap_or(end);
+    let names: Vec<String> = ends.map(|end| job.name(named(end))).collect();
+    if names.is_empty() { vec![job.name(id)] } else { names }
 }
 
 fn all(model: &Model) -> Vec<Held> {

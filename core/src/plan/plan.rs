@@ -45,12 +45,12 @@ pub fn plan(job: &Job, query: &PlanQuery) -> PlanView {
         collide: Vec::new(),
     };
     let Some(taken) = solved.taken else {
-        view.collide = collide(&planned, nodes);
+        view.collide = collide(job, &planned, nodes);
         return view;
     };
     let worth = model.worth(&taken);
     view.sums = Some(planned.sums(&worth, &taken, currency));
-    view.choices = planned.choices(&worth, &taken, singly.as_ref().map(|(_, taken)| taken.as_slice()));
+    view.choices = planned.choices(job, &worth, &taken, singly.as_ref().map(|(_, taken)| taken.as_slice()));
     view.orders = planned.told_orders(job, &worth, &taken, currency);
     view.kits = planned.told_kits(job, &worth, &taken, currency);
     view.donors = planned.told_donors(job, &worth, &taken, currency);
@@ -103,7 +103,7 @@ impl Planned {
         self.settles.iter().zip(taken).flat_map(|(takes, at)| &takes[*at])
     }
 
-    fn choices(&self, worth: &Worth, taken: &[usize], singly: Option<&[usize]>) -> Vec<PlanChoice> {
+    fn choices(&self, job: &Job, worth: &Worth, taken: &[usize], singly: Option<&[usize]>) -> Vec<PlanChoice> {
         let mut choices: Vec<PlanChoice> = Vec::new();
         for (cell, take) in taken.iter().enumerate() {
             let alone = singly.map(|singly| singly[cell]).filter(|alone| alone != take && !self.decided[cell]);
@@ -119,7 +119,12 @@ impl Planned {
                     (Some(_), None) => Some(PlanWhy { because: Because::Together, more: 0 }),
                     (None, _) => None,
                 };
+                let tag = job.item(part).and_then(|item| item.read(FieldName::Tag));
+                let from = job.item(quote).and_then(|item| item.read(FieldName::From));
                 choices.push(PlanChoice {
+                    tag,
+                    name: job.name(part),
+                    from,
                     part,
                     quote,
                     route,
@@ -175,6 +180,7 @@ impl Planned {
             let to_free = order.free_from.filter(|free| *free > ordered.value).map(|free| money(free - ordered.value));
             told.push(PlanOrder {
                 supplier: *supplier,
+                name: job.name(*supplier),
                 stage: *stage,
                 quotes: Vec::new(),
                 value: money(ordered.value),
@@ -214,7 +220,13 @@ impl Planned {
                 continue;
             }
             let price = Money::from_minor(shared.cash, currency);
-            let kit = kits.entry(*quote).or_insert(PlanKit { quote: *quote, copies: 0, price, spare: Vec::new() });
+            let kit = kits.entry(*quote).or_insert(PlanKit {
+                quote: *quote,
+                from: job.item(*quote).and_then(|item| item.read(FieldName::From)),
+                copies: 0,
+                price,
+                spare: Vec::new(),
+            });
             kit.copies += 1;
             for (part, held) in pieces {
                 match kit.spare.iter_mut().find(|spare| spare.part == *part) {
@@ -249,7 +261,12 @@ impl Planned {
                 };
                 let mut parts: Vec<Id> = self.settled(taken).filter(gives).map(|settled| settled.part).collect();
                 parts.sort_unstable();
-                PlanDonor { vehicle, cost: Money::from_minor(donor_cost(job, vehicle).0, currency), parts }
+                PlanDonor {
+                    vehicle,
+                    name: job.name(vehicle),
+                    cost: Money::from_minor(donor_cost(job, vehicle).0, currency),
+                    parts,
+                }
             })
             .collect();
         told.sort_unstable_by_key(|donor| donor.vehicle);

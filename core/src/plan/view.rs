@@ -64,10 +64,18 @@ pub struct PlanSums {
 pub struct PlanChoice {
     /// Which part.
     pub part: Id,
+    /// Its tag.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tag: Option<i64>,
+    /// Its name; empty when it has none.
+    pub name: String,
     /// Which quote.
     pub quote: Id,
     /// Its route.
     pub route: Route,
+    /// From whom.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub from: Option<String>,
     /// The quote for pieces that a kit has too few of.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rest: Option<Id>,
@@ -121,6 +129,8 @@ pub enum Because {
 pub struct PlanOrder {
     /// From whom.
     pub supplier: Id,
+    /// What that one is called.
+    pub name: String,
     /// In which stage.
     pub stage: i64,
     /// Quotes that go with it.
@@ -144,6 +154,9 @@ pub struct PlanOrder {
 pub struct PlanKit {
     /// Its quote.
     pub quote: Id,
+    /// From whom.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub from: Option<String>,
     /// How many.
     pub copies: i64,
     /// What each costs.
@@ -168,6 +181,8 @@ pub struct Spare {
 pub struct PlanDonor {
     /// Which vehicle.
     pub vehicle: Id,
+    /// What it is called.
+    pub name: String,
     /// What it really costs: its price, less what surplus was sold for; nothing where it is here already.
     pub cost: Money,
     /// The parts it gives.
@@ -183,6 +198,9 @@ pub struct Collides {
     /// The rule, or the supplier of a least order.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub of: Option<Id>,
+    /// What that supplier is called, or what the rule is about and what it says of it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub names: Vec<String>,
     /// Of the stage whose budget it is.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub stage: Option<i64>,

@@ -1,6 +1,6 @@
 use std::collections::BTreeMap;
 
-use asfound_core::job::vocabulary::{Moment, Shape, Shot};
+use asfound_core::job::vocabulary::{Moment, Route, Shape, Shot};
 use asfound_core::job::{Change, Command};
 use asfound_core::quantity::Millis;
 use asfound_core::record::{Hash, Id, Kind};
@@ -159,6 +159,16 @@ impl Bench {
             self.choose(quote, part);
         }
         ids
+    }
+
+    /// The quotes from a donor, in the order in which they were put down.
+    pub(super) fn quotes_by_donor(&self) -> Vec<Id> {
+        let is_donor = |changes: &[Change]| changes.contains(&Change::Route(Route::Donor));
+        let quote = |(_, command): &(Millis, Command)| match command {
+            Command::Create { id, kind: Kind::Quote, changes } if is_donor(changes) => Some(*id),
+            _ => None,
+        };
+        self.commands.iter().filter_map(quote).collect()
     }
 
     pub(super) fn choose(&mut self, quote: Id, part: Id) {

@@ -9,6 +9,7 @@ use super::quote::pounds;
 /// What both strips need: vehicles, assemblies, places.
 pub(super) struct Garage {
     pub(super) job: Id,
+    pub(super) donor: Id,
     pub(super) front: Id,
     pub(super) hub: Id,
     pub(super) steering: Id,
@@ -67,6 +68,7 @@ impl Garage {
         let house = bench.place("House", PlaceKind::Area, None);
         Self {
             job,
+            donor,
             front,
             hub,
             steering,
@@ -106,6 +108,9 @@ fn vehicles(bench: &mut Bench) -> (Id, Id) {
             Change::Year(1962),
             Change::IdentityNumber("TP10-33902".into()),
             Change::Donor(true),
+            Change::Cash(pounds(240_00)),
+            Change::Sold(pounds(95_00)),
+            Change::Bought(true),
             Change::Remark("Rear axle is the later one, same brakes. Body gone.".into()),
         ],
     );

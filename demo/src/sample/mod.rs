@@ -16,6 +16,7 @@ mod rear_axle;
 mod rear_brakes;
 mod sheet;
 mod steering;
+mod terms;
 
 use std::fs;
 use std::path::Path;
@@ -64,6 +65,7 @@ fn record(bench: &mut Bench) -> anyhow::Result<()> {
     rear_brakes::strip(bench, &garage)?;
     rear_axle::strip(bench, &garage)?;
     judged::judge(bench)?;
+    terms::agree(bench, &garage);
     bench.say(garage.job, vec![Change::HandedOut(bench.now())]);
     Ok(())
 }

@@ -2217,6 +2217,14 @@ export interface PlanChoice {
      */
     part: Id;
     /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
      * Which quote.
      */
     quote: Id;
@@ -2224,6 +2232,10 @@ export interface PlanChoice {
      * Its route.
      */
     route: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
     /**
      * The quote for pieces that a kit has too few of.
      */
@@ -2270,6 +2282,10 @@ export interface PlanOrder {
      * From whom.
      */
     supplier: Id;
+    /**
+     * What that one is called.
+     */
+    name: string;
     /**
      * In which stage.
      */
@@ -2345,6 +2361,10 @@ export interface PlanDonor {
      */
     vehicle: Id;
     /**
+     * What it is called.
+     */
+    name: string;
+    /**
      * What it really costs: its price, less what surplus was sold for; nothing where it is here already.
      */
     cost: Money;
@@ -2366,6 +2386,10 @@ export interface Collides {
      * The rule, or the supplier of a least order.
      */
     of?: Id;
+    /**
+     * What that supplier is called, or what the rule is about and what it says of it.
+     */
+    names?: string[];
     /**
      * Of the stage whose budget it is.
      */

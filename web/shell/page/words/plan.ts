@@ -1,9 +1,12 @@
-import { count } from './format';
+import type { Because, Collision } from '../../bridge/protocol';
+import { count, listed } from './format';
+
+interface Held { amount: string; names: readonly string[]; stage: number }
 
 /** What can be said of the plan today: sums over chosen quotes. */
 export const plan = {
   title: 'Plan',
-  today: 'Here stand the sums of what is chosen. Order windows, dockets and the calendar come with a later version.',
+  today: 'Order windows, dockets and the calendar come with a later version.',
   money: 'Money', cashDecided: 'cash decided', peak: (surcharge: string) => `paid at first, ${surcharge} in full`, worth: 'worth now, all counted',
   openAt: (open: number, quoted: number) => (quoted === open ? `open, at the cheapest: ${open}` : `open, at the cheapest: ${quoted} of ${open}`),
   unpriced: (n: number) => (n === 1 ? 'One part is renewed whatever it looks like, and has no price yet.' : `${n} parts are renewed whatever they look like, and have no price yet.`),
@@ -11,5 +14,24 @@ export const plan = {
   sums: 'As it was chosen', cash: 'prices alone', asChosen: 'Prices alone, as they stood on the day of each choice. Freight, tax and what has changed since count above.', ownTime: 'own time', decided: (n: number, all: number) => `${count(n, 'part')} of ${all}`, byRoute: 'By route', open: 'No route chosen', openCount: (n: number) => count(n, 'part'),
   none: { first: 'Nothing is chosen yet.', then: 'Enter quotes on the sheet of a part and choose one: its cash and hours are summed here.', go: 'To the parts' },
   hourValue: (hours: string, value: string, sum: string) => `${hours} at ${value} count ${sum}.`,
+  whole: {
+    title: 'The whole job at once', parts: (n: number) => count(n, 'part'), working: 'Working it out …', improving: 'Still improving.', failed: 'It could not be worked out. Open Plan again.',
+    worth: 'worth now, all counted', cash: 'paid at first', carriage: 'of that carriage and least charges', ownTime: 'own time', wait: 'longest wait',
+    saves: (sum: string) => `${sum} less than each part’s own cheapest.`, same: 'Each part’s own cheapest is the best together, too.', singlyNot: 'Each part’s own cheapest together would break a limit or a rule.',
+    best: 'Proved: nothing is cheaper.', within: (percent: string) => `Within ${percent} % of the best possible.`, unplanned: (n: number) => `${count(n, 'part')} without a quote that may be chosen: not in it.`,
+    nothingFits: 'Nothing keeps all limits and rules. These collide; each shows what giving way takes:', noneYet: 'No plan found yet that keeps all limits and rules.',
+    changes: (n: number) => `${count(n, 'part')} better otherwise than alone`, more: (n: number) => `${n} more`, take: 'Take it', takeAll: (n: number) => (n === 1 ? 'Take the one that is open' : `Take all ${n} that are open`), taken: (n: number) => `${count(n, 'part')} decided as planned`,
+    because: {
+      shared: (more: string) => `already paid for by others; by itself it would cost ${more} more`, carriage: (more: string) => `its own cheapest would cost ${more} more, by carriage or a least charge`, budget: (more: string) => `its own cheapest passes the budget by ${more}`, hours: (more: string) => `its own cheapest passes your hours by ${more}`,
+      'least-order': (more: string) => `without it an order is ${more} short of the least`, rule: () => 'its own cheapest breaks a fit rule', together: () => 'decided together with its other side or set', dearer: (more: string) => `together ${more} cheaper`,
+    } satisfies Record<Because, (more: string) => string>,
+    collide: {
+      budget: ({ amount }: Held) => (amount ? `The budget: ${amount} more would do.` : 'The budget: more of it alone does not help.'), stage: ({ amount, stage }: Held) => `The budget of stage ${stage}: ${amount ? `${amount} more would do.` : 'more of it alone does not help.'}`,
+      hours: ({ amount }: Held) => (amount ? `Your own hours: ${amount} more would do.` : 'Your own hours: more of them alone do not help.'), 'least-order': ({ names }: Held) => `The least order of ${listed(names)}.`, rule: ({ names }: Held) => `The fit rule about ${listed(names)}.`,
+    } satisfies Record<Collision, (held: Held) => string>,
+    orders: 'Orders and batches', carriageOf: (sum: string) => `carriage ${sum}`, free: 'carriage free', short: (sum: string) => `${sum} short of the least charge`, toFree: (sum: string) => `${sum} more and carriage is free`,
+    shared: 'Kits and donors', kit: (n: number) => (n === 1 ? 'A kit' : `${n} kits`), spare: (n: number) => `${count(n, 'piece')} left over`, noSpare: 'nothing left over', here: 'here already', gives: (n: number) => `gives ${count(n, 'part')}`,
+    whatIf: 'What if', whatIfLead: 'Tried out here alone; nothing is kept.', budget: 'Budget', hours: 'Own hours', now: (value: string) => `now ${value}`, go: 'Work it out',
+  },
   noParts: { first: 'Nothing is off yet.', then: 'Take the first photo in Teardown.', go: 'Go to Teardown' },
 };
