@@ -2325,6 +2325,10 @@ export interface PlanKit {
      */
     quote: Id;
     /**
+     * From whom.
+     */
+    from?: string;
+    /**
      * How many.
      */
     copies: number;
