@@ -28,6 +28,8 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         "paste",
         "refit",
         "vehicles",
+        "suppliers",
+        "rules",
         "settings",
         "problems",
         "cautions",
@@ -47,6 +49,7 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         ("before", "assembly"),
         ("joint", "joint"),
         ("stores", "place"),
+        ("suppliers", "supplier"),
     ];
     places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
     let judged = id("judged");
@@ -61,7 +64,7 @@ const FURNISH: &str = "
     const desk = globalThis.desk;
     const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
     const view = await desk.ask({ ask: 'part', part });
-    const [assembly, joint, place, quote, other, note, kit, seal, judged] = [id(), id(), id(), id(), id(), id(), id(), id(), id()];
+    const [assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor] = [id(), id(), id(), id(), id(), id(), id(), id(), id(), id(), id()];
     const pounds = (minor) => ({ minor, currency: 'GBP' });
     const answer = await desk.command({ do: 'all', commands: [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
@@ -81,6 +84,10 @@ const FURNISH: &str = "
         { do: 'create', id: judged, kind: 'part', changes: [{ assembly }, { name: 'Brake shoe' }, { tag: 77 }, { family: 'brake-lining' }] },
         { do: 'create', id: id(), kind: 'finding', changes: [{ of: judged }, { question: 'lining' }, { outcome: 'contaminated' }, { taken: Date.now() }] },
         { do: 'create', id: id(), kind: 'caution', changes: [{ hazard: 'asbestos' }, { taken: Date.now() }] },
+        { do: 'create', id: supplier, kind: 'supplier', changes: [{ name: 'Anvil Row Plating' }, { shipping: pounds(900) }, { free_from: pounds(15000) }, { wait: 12 }, { wait_certainty: 'about' }, { stance: 'pinned' }] },
+        { do: 'create', id: id(), kind: 'tier', changes: [{ of: supplier }, { from_mass: 10000 }, { shipping: pounds(2400) }] },
+        { do: 'create', id: donor, kind: 'vehicle', changes: [{ name: 'The green one' }, { donor: true }, { cash: pounds(40000) }, { sold: pounds(26000) }, { bought: true }] },
+        { do: 'create', id: id(), kind: 'rule', changes: [{ of: quote }, { relation: 'goes-with' }, { other: donor }, { cash: pounds(1500) }] },
     ] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));
     const head = await desk.ask({ ask: 'head' });
@@ -88,7 +95,7 @@ const FURNISH: &str = "
         const { ok, problems } = await desk.command(command);
         if (!ok) throw new Error(JSON.stringify(problems));
     }
-    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place };";
+    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place, supplier };";
 
 /// A place that is added to the app has to be added here.
 fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Result<()> {
@@ -143,13 +150,15 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
 }
 
 /// Dialogs: the place, where the button lies, its words, a name.
-const DIALOGS: [(&str, &str, &str, &str); 7] = [
+const DIALOGS: [(&str, &str, &str, &str); 9] = [
     ("teardown", "asf-place-teardown .td-plates", "More", "more"),
     ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
     ("part", "asf-sheet-split", "Split the tag", "split"),
     ("routes", "asf-place-routes", "Another quote", "quote"),
     ("routes", "asf-place-routes", "Change", "quote-changed"),
     ("routes", "asf-place-routes .foot", "Choose", "who"),
+    ("suppliers", "asf-place-suppliers .foot", "Add a supplier", "supplier"),
+    ("rules", "asf-place-rules .foot", "Add a fit rule", "rule"),
     ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];
 

@@ -25,6 +25,7 @@ mod sample;
 mod smoke;
 mod strip;
 mod tags_sheet;
+mod terms;
 mod troubles;
 mod two_windows;
 mod words;

@@ -15,6 +15,7 @@ pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Rou
 pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     let mut queries =
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
+    queries.extend([Query::Suppliers, Query::Rules]);
     queries.extend([Query::Certainty, Query::Undecided, Query::Plan]);
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));

@@ -11,3 +11,4 @@ mod judging;
 mod lists;
 mod planning;
 mod sample;
+mod terms;

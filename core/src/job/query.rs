@@ -92,6 +92,10 @@ pub enum Query {
     Plan,
     /// All places, each after the one it is within.
     Places,
+    /// Suppliers and specialists with their terms, and names that quotes carry without one.
+    Suppliers,
+    /// What goes, or does not go, with what.
+    Rules,
     /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.
     Problems,
     /// What was ever written to one record, latest last.

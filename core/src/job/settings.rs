@@ -15,6 +15,7 @@ impl Job {
         let hour_value = hour_value.filter(|value| value.currency == currency);
         let threshold: Option<Money> = said(item, FieldName::Threshold);
         let threshold = threshold.filter(|value| value.currency == currency);
+        let budget: Option<Money> = said(item, FieldName::Budget);
         Settings {
             currency,
             hour_value: hour_value.unwrap_or(Money::from_minor(0, currency)),
@@ -26,6 +27,9 @@ impl Job {
             years_kept: said(item, FieldName::YearsKept).filter(|years| bounds::YEARS.holds(*years)).unwrap_or(10),
             tax_rate: said(item, FieldName::TaxRate).filter(|rate| bounds::TAX.holds(*rate)).unwrap_or(0),
             threshold: threshold.unwrap_or(Money::from_minor(10 * 10_i64.pow(currency.decimals()), currency)),
+            budget: budget.filter(|value| value.currency == currency),
+            own_hours: said(item, FieldName::OwnHours),
+            latest: said(item, FieldName::Latest),
         }
     }
 }

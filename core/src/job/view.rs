@@ -8,7 +8,7 @@ use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary
 use crate::costing::{CostView, TotalsView};
 use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
 use crate::problem::Problem;
-use crate::quantity::{Currency, Millis, Minutes, Money};
+use crate::quantity::{Currency, Day, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
 use crate::tables::{Bearing, Seal};
 
@@ -45,6 +45,10 @@ pub enum View {
     Cautions(CautionsView),
     /// To [`Query::Places`](super::Query::Places).
     Places(PlacesView),
+    /// To [`Query::Suppliers`](super::Query::Suppliers).
+    Suppliers(SuppliersView),
+    /// To [`Query::Rules`](super::Query::Rules).
+    Rules(RulesView),
     /// To [`Query::Problems`](super::Query::Problems): the problems stand beside every answer.
     Problems(ProblemsView),
     /// To [`Query::History`](super::Query::History).
@@ -174,6 +178,15 @@ pub struct Settings {
     pub tax_rate: i64,
     /// By how much another route must be cheaper before a decision comes back.
     pub threshold: Money,
+    /// The most cash that may be out at once; nothing while nobody said one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub budget: Option<Money>,
+    /// The most own hours.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub own_hours: Option<Minutes>,
+    /// The day by which everything must be in.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub latest: Option<Day>,
 }
 
 /// What the strip needs.
@@ -439,6 +452,64 @@ pub struct PlaceLine {
     pub parts: usize,
     /// Parts here and in all places within.
     pub parts_within: usize,
+}
+
+/// Suppliers and specialists.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct SuppliersView {
+    /// By name.
+    pub suppliers: Vec<SupplierLine>,
+    /// Names that quotes carry and that no supplier and no vehicle has, the most used first.
+    pub unnamed: Vec<UnnamedSupplier>,
+}
+
+/// One supplier or specialist. Quotes are theirs by name, spaces and case aside.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct SupplierLine {
+    /// The record: name and terms.
+    pub record: RecordView,
+    /// What carriage costs from a value or a mass on, the least first.
+    pub tiers: Vec<RecordView>,
+    /// How many quotes are from them. Of several of one name the first by id has the quotes.
+    pub quotes: usize,
+}
+
+/// A name without a record.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct UnnamedSupplier {
+    /// As most quotes write it.
+    pub name: String,
+    /// How many quotes carry it.
+    pub quotes: usize,
+}
+
+/// Rules between parts.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct RulesView {
+    /// In order of what they are about.
+    pub rules: Vec<RuleLine>,
+}
+
+/// One rule.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct RuleLine {
+    /// The record: relation, price.
+    pub record: RecordView,
+    /// What its subject is called: a part, a donor, or the part of a quote with whom that is from. Empty when it is not here.
+    pub subject: String,
+    /// The route of the subject, where it is a quote.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub subject_route: Option<Route>,
+    /// What the other is called.
+    pub other: String,
+    /// The route of the other, where it is a quote.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other_route: Option<Route>,
 }
 
 /// What waits for a person.

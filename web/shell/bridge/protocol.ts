@@ -917,7 +917,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules" } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -969,7 +969,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1131,6 +1131,18 @@ export interface Settings {
      * By how much another route must be cheaper before a decision comes back.
      */
     threshold: Money;
+    /**
+     * The most cash that may be out at once; nothing while nobody said one.
+     */
+    budget?: Money;
+    /**
+     * The most own hours.
+     */
+    own_hours?: Minutes;
+    /**
+     * The day by which everything must be in.
+     */
+    latest?: Day;
 }
 
 /**
@@ -1520,6 +1532,88 @@ export interface PlaceLine {
      * Parts here and in all places within.
      */
     parts_within: number;
+}
+
+/**
+ * Suppliers and specialists.
+ */
+export interface SuppliersView {
+    /**
+     * By name.
+     */
+    suppliers: SupplierLine[];
+    /**
+     * Names that quotes carry and that no supplier and no vehicle has, the most used first.
+     */
+    unnamed: UnnamedSupplier[];
+}
+
+/**
+ * One supplier or specialist. Quotes are theirs by name, spaces and case aside.
+ */
+export interface SupplierLine {
+    /**
+     * The record: name and terms.
+     */
+    record: RecordView;
+    /**
+     * What carriage costs from a value or a mass on, the least first.
+     */
+    tiers: RecordView[];
+    /**
+     * How many quotes are from them. Of several of one name the first by id has the quotes.
+     */
+    quotes: number;
+}
+
+/**
+ * A name without a record.
+ */
+export interface UnnamedSupplier {
+    /**
+     * As most quotes write it.
+     */
+    name: string;
+    /**
+     * How many quotes carry it.
+     */
+    quotes: number;
+}
+
+/**
+ * Rules between parts.
+ */
+export interface RulesView {
+    /**
+     * In order of what they are about.
+     */
+    rules: RuleLine[];
+}
+
+/**
+ * One rule.
+ */
+export interface RuleLine {
+    /**
+     * The record: relation, price.
+     */
+    record: RecordView;
+    /**
+     * What its subject is called: a part, a donor, or the part of a quote with whom that is from. Empty when it is not here.
+     */
+    subject: string;
+    /**
+     * The route of the subject, where it is a quote.
+     */
+    subject_route?: Route;
+    /**
+     * What the other is called.
+     */
+    other: string;
+    /**
+     * The route of the other, where it is a quote.
+     */
+    other_route?: Route;
 }
 
 /**
@@ -2230,6 +2324,10 @@ export interface PlanKit {
      * Its quote.
      */
     quote: Id;
+    /**
+     * From whom.
+     */
+    from?: string;
     /**
      * How many.
      */

@@ -12,6 +12,7 @@ import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { strikeOut } from '../strike-out';
 import { words } from '../words';
+import { readStage } from '../words/read';
 
 type SideChoice = Side | 'none';
 
@@ -25,6 +26,8 @@ export class AssemblyForm extends LightElement {
   @state() private name: string | null = null;
   @state() private side: SideChoice | null = null;
   @state() private inside: string | null = null;
+  @state() private stage: string | null = null;
+  @state() private stageError = '';
   @state() private error = '';
   private busy = false;
 
@@ -39,6 +42,7 @@ export class AssemblyForm extends LightElement {
       <asf-choice .label=${text.side} columns="3" .value=${this.sideNow} .options=${(['left', 'right', 'none'] as const).map((value) => ({ value, word: text.sides[value] }))}
         @asf-change=${(event: CustomEvent<{ value: SideChoice }>) => { this.side = event.detail.value; }}></asf-choice>
       ${this.insideChoice()}
+      ${this.line ? html`<asf-field kind="number" .label=${text.stage} .hint=${text.stageHint} .value=${this.stageNow} .error=${this.stageError} max="2" @input=${(event: Event) => { this.stage = textOf(event); this.stageError = ''; }}></asf-field>` : nothing}
       <asf-primary kind="submit" verb=${this.line ? text.save : text.make}></asf-primary>
       ${this.line ? html`<asf-button icon="strike" word=${text.strike} @click=${this.strike}></asf-button>` : nothing}
     </form>`;
@@ -60,6 +64,10 @@ export class AssemblyForm extends LightElement {
     return this.inside ?? this.line?.record.values.inside ?? '';
   }
 
+  private get stageNow(): string {
+    return this.stage ?? (this.line?.record.values.stage === undefined ? '' : String(this.line.record.values.stage));
+  }
+
   private insideChoice(): TemplateResult | typeof nothing {
     const text = words().assemblies;
     const others = this.others.filter(({ record }) => record.id !== this.line?.record.id);
@@ -74,6 +82,7 @@ export class AssemblyForm extends LightElement {
     const text = words().assemblies;
     const name = this.nameNow.trim();
     if (!name) { this.error = text.nameMissing; return; }
+    if (this.stageNow.trim() && readStage(this.stageNow) === null) { this.stageError = text.wrongStage; return; }
     if (this.busy) return;
     this.busy = true;
     const id = this.line?.record.id ?? newId();
@@ -94,6 +103,8 @@ export class AssemblyForm extends LightElement {
     if (name !== values.name) changes.push({ name });
     if (side !== (values.side ?? 'none')) changes.push(side === 'none' ? { clear: 'side' } : { side });
     if (inside !== (values.inside ?? '')) changes.push(inside ? { inside } : { clear: 'inside' });
+    const stage = readStage(this.stageNow) ?? undefined;
+    if (stage !== values.stage) changes.push(stage === undefined ? { clear: 'stage' } : { stage });
     // Saved unchanged: the name is written once more, so that there is an answer.
     return { do: 'change', ids: [id], changes: changes.length > 0 ? changes : [{ name }], seen };
   }

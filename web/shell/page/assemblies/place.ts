@@ -59,7 +59,7 @@ export class AssembliesPlace extends LightElement {
     return html`<li class="as-line as-depth-${Math.min(depth, 4)}">
       <button type="button" class="as-take" aria-current=${this.hand === id ? 'true' : nothing} @click=${() => { this.take(id); }}>
         <span class="row-words"><span class="unseen">${text.takeApart} </span><span class="row-name">${name}</span>
-        <span class="row-second">${text.parts(parts)} · ${isOpen ? text.open : text.closed}${this.hand === id ? ` · ${text.inHand}` : ''}</span></span>
+        <span class="row-second">${text.parts(parts)} · ${isOpen ? text.open : text.closed}${values.stage === undefined ? '' : ` · ${text.inStage(values.stage)}`}${this.hand === id ? ` · ${text.inHand}` : ''}</span></span>
         ${side ? html`<asf-side side=${side} end=${endOf(name)} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing}
       </button>
       <div class="as-do">

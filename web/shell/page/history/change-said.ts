@@ -3,7 +3,7 @@ import { checkWords, familyWords, featureWords } from '../judge/said';
 import { routeWord } from '../routes/route-word';
 import { words } from '../words';
 import type { CheckWords } from '../words/checks';
-import { bytes, count, hours, length, moment, money, number } from '../words/format';
+import { bytes, count, dayOfYear, hours, length, moment, money, number } from '../words/format';
 
 export interface Said { label: string; value: string }
 
@@ -43,19 +43,21 @@ function special(change: Change): string | undefined {
   if ('question' in change) return RECORD.test(change.question) ? say.judge.ownQuestion : checkWords(change).name;
   if ('outcome' in change) return outcomeWord(change.outcome);
   if ('feature' in change) return featureWords(change.feature).name;
+  if ('stance' in change) return say.stance.options[change.stance];
+  if ('relation' in change) return say.rules.relations[change.relation];
   if ('hazard' in change) return say.cautions.named(change.hazard);
   if ('kind' in change) return say.problems.thing[change.kind];
   return moneySaid(change) ?? timeSaid(change) ?? specialFigure(change);
 }
 
 type Figure = number | string | boolean | { minor: number; currency: string };
-const MONEY: readonly FieldName[] = ['hour_value', 'hour_value_then', 'threshold', 'cash', 'cash_least', 'cash_most', 'freight', 'tax', 'duty', 'consumables', 'surcharge'];
-const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_most', 'strip_again'];
-const CHANCES: readonly FieldName[] = ['chance', 'chance_least', 'chance_most', 'withheld'];
-const MONTHS: readonly FieldName[] = ['life', 'life_least', 'life_most'];
-const PERCENT: readonly FieldName[] = ['interest', 'tax_rate'];
+const MONEY: readonly FieldName[] = ['hour_value', 'hour_value_then', 'threshold', 'cash', 'cash_least', 'cash_most', 'freight', 'tax', 'duty', 'consumables', 'surcharge', 'shipping', 'free_from', 'minimum_order', 'minimum_charge', 'from_value', 'budget', 'sold'];
+const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_most', 'strip_again', 'own_hours'];
+const CHANCES: readonly FieldName[] = ['chance', 'chance_least', 'chance_most', 'withheld', 'back_order'];
+const MONTHS: readonly FieldName[] = ['life', 'life_least', 'life_most', 'warranty'];
+const PERCENT: readonly FieldName[] = ['interest', 'tax_rate', 'restocking'];
 const CERTAINTIES: readonly FieldName[] = ['cash_certainty', 'own_time_certainty', 'chance_certainty', 'life_certainty', 'wait_certainty'];
-const DAYS: readonly FieldName[] = ['wait', 'wait_least', 'wait_most'];
+const DAYS: readonly FieldName[] = ['wait', 'wait_least', 'wait_most', 'return_window', 'surcharge_deadline'];
 
 function moneySaid(change: Change): string | undefined {
   const [field, value] = Object.entries(change)[0] as [FieldName, Figure];
@@ -85,6 +87,8 @@ function specialFigure(change: Change): string | undefined {
   if ('lasts' in change) return length(change.lasts / 1000);
   if ('thickness' in change) return `${number(change.thickness / 1000, 3)}\u00a0mm`;
   if ('mass' in change) return `${number(change.mass / 1000, 3)}\u00a0kg`;
+  if ('from_mass' in change) return `${number(change.from_mass / 1000, 3)}\u00a0kg`;
+  if ('latest' in change) return dayOfYear(new Date(`${change.latest}T00:00`));
   if ('year' in change) return String(change.year);
   return undefined;
 }

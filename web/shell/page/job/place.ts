@@ -37,6 +37,8 @@ export class JobPlace extends LightElement {
     return [
       { place: 'assemblies', word: say.first.assemblies, icon: 'teardown' },
       { place: 'vehicles', word: say.places.vehicles, icon: 'vehicle' },
+      { place: 'suppliers', word: say.places.suppliers, icon: 'supplier' },
+      { place: 'rules', word: say.rules.title, icon: 'split' },
       { place: 'bought', word: say.bought.title, icon: 'box' },
       { place: 'paste', word: say.paste.title, icon: 'list' },
       { place: 'hand-over', word: say.places.handOver, icon: 'share' },

@@ -5,7 +5,7 @@ import './icon';
 import type { IconName } from './icon-drawings';
 import { LightElement } from './light-element';
 
-export type FieldKind = 'text' | 'area' | 'number' | 'money' | 'hours' | 'find';
+export type FieldKind = 'text' | 'area' | 'number' | 'money' | 'hours' | 'day' | 'find';
 let fields = 0;
 
 /** A label above, a large input, a hint below; an error says what to do. Native `input` and `change` come through; `value` follows each stroke. */
@@ -53,7 +53,7 @@ export class Field extends LightElement {
   private input(about: string): TemplateResult {
     const figures = this.kind === 'number' || this.kind === 'money';
     return html`<input class="field-input ${figures || this.kind === 'hours' ? 'field-figure' : ''}" id=${this.mark} name=${this.name || nothing}
-      type=${this.kind === 'find' ? 'search' : 'text'} inputmode=${figures || this.kind === 'hours' ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
+      type=${this.kind === 'find' ? 'search' : this.kind === 'day' ? 'date' : 'text'} inputmode=${figures || this.kind === 'hours' ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
       autocomplete="off" autocapitalize=${this.kind === 'text' ? 'sentences' : 'off'} spellcheck="false" maxlength=${this.max || nothing} placeholder=${this.placeholder || nothing}
       list=${this.suggestions.length ? `${this.mark}-list` : nothing} ?disabled=${this.disabled} .value=${this.value}
       aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow} @change=${this.told} @keydown=${this.key}>`;

@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { desk } from '../../bridge/desk';
 import type { Id, Kind } from '../../bridge/protocol';
 import { tagFigures } from '../parts/tag-figures';
+import { ruleSaid } from '../rules/rule-said';
 import { words } from '../words';
 
 /** What a record is called, and where it is shown. */
@@ -60,12 +61,20 @@ export class Naming implements ReactiveController {
   private async list(): Promise<void> {
     if (this.listed) return;
     this.listed = true;
-    const [places, assemblies, head] = await Promise.all([desk.ask({ ask: 'places' }), desk.ask({ ask: 'assemblies' }), desk.ask({ ask: 'head' })]);
+    const [places, assemblies, head, suppliers, rules] = await Promise.all([desk.ask({ ask: 'places' }), desk.ask({ ask: 'assemblies' }), desk.ask({ ask: 'head' }), desk.ask({ ask: 'suppliers' }), desk.ask({ ask: 'rules' })]);
     if (places.view === 'places') for (const { record, path } of places.places) this.names.set(record.id, { name: path.join(' · '), address: `#/stores/${record.id}` });
     if (assemblies.view === 'assemblies') {
       for (const { record } of assemblies.assemblies) this.names.set(record.id, { name: record.values.name ?? '', address: `#/assemblies/${record.id}` });
       for (const { id, values } of assemblies.vehicles) this.names.set(id, { name: values.name ?? '', address: '#/vehicles' });
     }
+    if (suppliers.view === 'suppliers') {
+      for (const { record, tiers } of suppliers.suppliers) {
+        const [name, address] = [record.values.name ?? '', `#/suppliers/${record.id}`];
+        this.names.set(record.id, { name, address });
+        for (const { id } of tiers) this.names.set(id, { name: `${words().problems.thing.tier}: ${name}`, address });
+      }
+    }
+    if (rules.view === 'rules') for (const rule of rules.rules) this.names.set(rule.record.id, { name: ruleSaid(rule).whole, address: '#/rules' });
     if (head.view === 'head') this.names.set(head.job.id, { name: head.job.values.name ?? '', address: '#/settings' });
   }
 

@@ -38,6 +38,16 @@ test('least and most stand around the figure', () => {
   expect(read({ cash: '28', cash_least: '28', cash_most: '28', wait: '14', wait_least: '7', wait_most: '30' }).errors).toEqual({});
 });
 
+test('only what comes from a donor names one, and may cost nothing on top', () => {
+  const { changes, errors } = read({}, { route: 'donor', vehicle: 'green' });
+  expect(errors).toEqual({});
+  expect(changes).toContainEqual({ vehicle: 'green' });
+  expect(read({ cash: '5' }, { route: 'buy', vehicle: 'green' }).changes).toContainEqual({ clear: 'vehicle' });
+  expect(read({}, { route: 'donor' }).errors.cash).toBeTruthy();
+  const quote = { route: 'donor', record: { values: { vehicle: 'green', cash: { minor: 500, currency: 'GBP' } } } } as QuoteCost;
+  expect(readDraft(draftOf(quote, 'GBP')).changes).toContainEqual({ vehicle: 'green' });
+});
+
 test('a quote that is opened and put down unchanged says what it said', () => {
   const values: Values = { cash: { minor: 1999, currency: 'EUR' }, freight: { minor: 250, currency: 'EUR' }, own_time: 100, chance: 333, strip_again: 7, life: 31, exchange_rate: 853_217, withheld: 1500, correctness: 'pattern', fails_at_bench: true, valid_until: '2026-05-01', wait: 3 };
   const quote = { route: 'exchange', record: { values } } as QuoteCost;

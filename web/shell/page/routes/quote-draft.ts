@@ -21,13 +21,15 @@ export interface QuoteDraft {
   valid_until: string;
   /** The quote that is turned to, or empty. */
   fallback: string;
+  /** The donor that it comes from, or empty. */
+  vehicle: string;
 }
 
 export type DraftErrors = Partial<Record<Figure | 'valid_until', string>>;
 
 export const emptyDraft = (route: Route, currency: Currency): QuoteDraft => ({
   route, from: '', currency, text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, ''])) as Record<Figure, string>,
-  how: { cash: 'about', own_time: 'about', chance: 'about', life: 'about', wait: 'about' }, fails_at_bench: false, correctness: '', valid_until: '', fallback: '',
+  how: { cash: 'about', own_time: 'about', chance: 'about', life: 'about', wait: 'about' }, fails_at_bench: false, correctness: '', valid_until: '', fallback: '', vehicle: '',
 });
 
 /** A quote that is there, to be changed. */
@@ -38,7 +40,7 @@ export function draftOf(quote: QuoteCost, currency: Currency): QuoteDraft {
   return {
     ...empty, from: values.from ?? '', text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, figureText(figure, values)])) as Record<Figure, string>,
     how: { cash: howOf(values, 'cash'), own_time: howOf(values, 'own_time'), chance: howOf(values, 'chance'), life: howOf(values, 'life'), wait: howOf(values, 'wait') },
-    fails_at_bench: values.fails_at_bench ?? false, correctness: values.correctness ?? '', valid_until: values.valid_until ?? '', fallback: values.fallback ?? '',
+    fails_at_bench: values.fails_at_bench ?? false, correctness: values.correctness ?? '', valid_until: values.valid_until ?? '', fallback: values.fallback ?? '', vehicle: values.vehicle ?? '',
   };
 }
 
@@ -57,7 +59,9 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
     if (typeof read === 'string') errors[figure] = read;
     else changes.push(read);
   }
-  if (!draft.text.cash.trim() && !draft.text.own_time.trim()) errors.cash = say.nothing;
+  // What comes from a donor that is known may cost nothing on top.
+  const isFromDonor = draft.route === 'donor' && draft.vehicle !== '';
+  if (!draft.text.cash.trim() && !draft.text.own_time.trim() && !isFromDonor) errors.cash = say.nothing;
   for (const judged of JUDGED) Object.assign(errors, crossed(judged, changes, errors));
   for (const judged of JUDGED) {
     const field = `${judged}_certainty` as const;
@@ -66,6 +70,8 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
   changes.push(draft.fails_at_bench ? { fails_at_bench: true } : { clear: 'fails_at_bench' });
   changes.push(draft.correctness ? { correctness: draft.correctness } : { clear: 'correctness' });
   changes.push(draft.fallback ? { fallback: draft.fallback } : { clear: 'fallback' });
+  // Only what comes from a donor names one.
+  changes.push(isFromDonor ? { vehicle: draft.vehicle } : { clear: 'vehicle' });
   if (draft.valid_until && !/^\d{4}-\d{2}-\d{2}$/.test(draft.valid_until)) errors.valid_until = say.wrongDay;
   changes.push(draft.valid_until ? { valid_until: draft.valid_until } : { clear: 'valid_until' });
   return { changes, errors };
@@ -105,7 +111,9 @@ export function withStartingValues(changes: readonly Change[], starting: Startin
 export function draftKept(key: string): QuoteDraft | null {
   try {
     const kept: unknown = JSON.parse(journal.typedBefore(key) ?? 'null');
-    return isDraft(kept) ? kept : null;
+    // One that was begun before donors were named is one still.
+    const whole: unknown = typeof kept === 'object' && kept !== null ? { vehicle: '', ...kept } : kept;
+    return isDraft(whole) ? whole : null;
   } catch {
     return null;
   }

@@ -9,7 +9,10 @@ import '../kit/confidence';
 import '../kit/field';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
+import { Live } from '../live';
+import '../parts/pick';
 import { write } from '../sheet/write';
+import '../styles/terms.css';
 import { words } from '../words';
 import type { Confidence } from '../words/confidence';
 import { hours, number } from '../words/format';
@@ -30,6 +33,8 @@ export class QuoteForm extends LightElement {
   @property() route: Route = 'repair-here';
   @state() private draft: QuoteDraft = emptyDraft('repair-here', 'GBP');
   @state() private errors: DraftErrors = {};
+  private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
+  private readonly suppliers = new Live(this, 'suppliers', () => ({ ask: 'suppliers' }));
   private keyShown = '';
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -50,16 +55,32 @@ export class QuoteForm extends LightElement {
     const { draft, starting } = this;
     return html`<form class="quote-form" novalidate @submit=${this.put}>
       <asf-choice columns="2" compact .label=${say.route} .options=${ROUTES_IN_ORDER.map((value) => ({ value, word: routeWord(value), second: this.view.left.includes(value) ? '' : say.notLeft }))} .value=${draft.route} @asf-change=${(event: CustomEvent<{ value: Route }>) => { this.change({ route: event.detail.value }); }}></asf-choice>
+      ${draft.route === 'donor' ? this.donor() : nothing}
       <p class="reckoned">${say.one}</p>
       ${this.judged('cash', say.sure.cash)}
       ${this.judged('own_time', say.sure.own_time, starting && say.starting(hours(starting.own_time)))}
       ${this.judged('chance', say.sure.chance, starting && say.starting(number(starting.chance / 100)))}
       ${draft.text.chance.trim() ? this.figure('strip_again') : nothing}
-      <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} max="200" @input=${(event: Event) => {
+      <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} .suggestions=${this.fromWhom()} max="200" @input=${(event: Event) => {
         if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
       }}></asf-field>
       <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
       <div class="form-put"><asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></div></form>`;
+  }
+
+  /** Which donor it comes from: what that one costs is paid once, however much of it is used. */
+  private donor(): TemplateResult {
+    const say = words().costing.form;
+    const donors = (this.head.view?.vehicles ?? []).filter(({ struck, values }) => !struck && values.donor);
+    if (donors.length === 0) return html`<p class="reckoned">${say.noDonor}</p>`;
+    return html`<div class="donor-pick"><asf-pick .label=${say.donor} .value=${this.draft.vehicle} .options=${[['', say.donorNotSaid], ...donors.map(({ id, values }) => [id, values.name ?? words().vehicles.noName] as const)]}
+      @asf-change=${(event: CustomEvent<{ value: string }>) => { event.stopPropagation(); this.change({ vehicle: event.detail.value }); }}></asf-pick><p class="field-hint">${say.donorHint}</p></div>`;
+  }
+
+  /** Names as they are known already: a quote is found by them. */
+  private fromWhom(): string[] {
+    const { suppliers = [], unnamed = [] } = this.suppliers.view ?? {};
+    return [...suppliers.map(({ record }) => record.values.name ?? ''), ...unnamed.map(({ name }) => name)].filter(Boolean);
   }
 
   /** What stands in for what is not said; an older quote keeps what it has. */

@@ -17,8 +17,9 @@ import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import '../styles/sheet.css';
 import { setSpeech, words } from '../words';
-import { count, currencySign, minorDigits, money, number } from '../words/format';
+import { count, currencySign, dayOfYear, hours, minorDigits, money, number } from '../words/format';
 import { readMoney, readNumber } from '../words/read';
+import { hoursText, readLimit, type Limit } from './limits';
 
 const CURRENCIES = ['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CZK', 'CAD', 'AUD', 'NZD', 'JPY'];
 const AIMS: readonly Aim[] = ['hard-use', 'regular-road-use', 'conserve', 'show-standard'];
@@ -53,6 +54,10 @@ export class PlaceSettings extends LightElement {
       ${this.plain('tax_rate', say.tax, plainNumber(settings.tax_rate / 100), say.percent(number(settings.tax_rate / 100, 2)), say.taxHint, 0, 100, 100)}
       <asf-edit-line .label=${say.threshold} .value=${String(settings.threshold.minor / 10 ** minorDigits(settings.currency))} .shown=${html`${money(settings.threshold)}${this.starting('threshold')}`} kind="money" .currency=${settings.currency} .hint=${say.thresholdHint} key="job/${job.id}/threshold" .record=${job} .save=${this.threshold}></asf-edit-line>
       </asf-section>
+      <asf-section .label=${say.limits} .count=${say.limitsCount}>
+        ${this.limit('budget', say.budget, settings.budget ? String(settings.budget.minor / 10 ** minorDigits(settings.budget.currency)) : '', settings.budget ? money(settings.budget) : '', say.budgetHint)}
+        ${this.limit('own_hours', say.ownHours, settings.own_hours === undefined ? '' : hoursText(settings.own_hours), settings.own_hours === undefined ? '' : hours(settings.own_hours), say.ownHoursHint)}
+        ${this.limit('latest', say.latest, settings.latest ?? '', settings.latest ? dayOfYear(new Date(`${settings.latest}T00:00`)) : '', say.latestHint)}</asf-section>
       <div class="settings-choices">
         <asf-pick .label=${say.currency} .options=${this.currencies()} .value=${settings.currency} @asf-change=${(event: CustomEvent<{ value: string }>) => { void this.currency(event.detail.value); }}></asf-pick>
         <p class="second">${say.currencyNote}</p>
@@ -71,6 +76,17 @@ export class PlaceSettings extends LightElement {
       return this.put(label, ({ [field]: Math.round(figure * per) } as Record<typeof field, number>) as Change, record);
     };
     return html`<asf-edit-line .label=${label} .value=${value} .shown=${html`${shown}${this.starting(field)}`} kind="number" .hint=${hint} key="job/${this.live.view?.job.id ?? ''}/${field}" .record=${this.live.view?.job} .save=${save}></asf-edit-line>`;
+  }
+
+  /** What a plan must keep within; empty sets no limit. */
+  private limit(field: Limit, label: string, value: string, shown: string, hint: string): TemplateResult {
+    const job = this.live.view?.job;
+    const save = async (text: string, record?: RecordView): Promise<string | null> => {
+      const change = readLimit(field, text, this.live.view?.settings.currency ?? 'GBP');
+      return typeof change === 'string' ? change : this.put(label, change, record);
+    };
+    const kind = ({ budget: 'money', own_hours: 'hours', latest: 'day' } as const)[field];
+    return html`<asf-edit-line .label=${label} .value=${value} .shown=${shown || html`<span class="second">${words().settings.noLimit}</span>`} .kind=${kind} .currency=${this.live.view?.settings.currency ?? 'GBP'} .hint=${hint} key="job/${job?.id ?? ''}/${field}" .record=${job} .save=${save}></asf-edit-line>`;
   }
 
   private choice<T extends string>(label: string, field: FieldName, value: T, options: readonly { value: T; word: string; second?: string }[], change: (value: T) => Change): TemplateResult {
@@ -118,12 +134,12 @@ export class PlaceSettings extends LightElement {
     return threshold ? this.put(say.threshold, { threshold }, record) : say.wrongMoney;
   };
 
-  /** With the currency go the value of an hour and the threshold: as many of the new one. */
+  /** With the currency go the value of an hour, the threshold and the budget: as many of the new one. */
   private async currency(currency: string): Promise<void> {
     const { view } = this.live;
     if (!view) return;
     const inNew = ({ minor }: { minor: number }): { minor: number; currency: string } => ({ minor: Math.round((minor / 10 ** minorDigits(view.settings.currency)) * 10 ** minorDigits(currency)), currency });
-    await write(view.job, [{ currency }, { hour_value: inNew(view.settings.hour_value) }, { threshold: inNew(view.settings.threshold) }], words().settings.saved(words().settings.currency));
+    await write(view.job, [{ currency }, { hour_value: inNew(view.settings.hour_value) }, { threshold: inNew(view.settings.threshold) }, ...(view.settings.budget ? [{ budget: inNew(view.settings.budget) }] : [])], words().settings.saved(words().settings.currency));
   }
 
   private put(label: string, change: Change, record = this.live.view?.job): Promise<string | null> {

@@ -17,3 +17,16 @@ test('a line is put down over what was on the screen when it was opened', async 
   await inside.put(false);
   expect(saved.map((over) => over?.seen.name)).toEqual([['first']]);
 });
+
+// Catches: a day of which only the month was typed reads as empty, and would empty what stands.
+test('half a day is not put down', async () => {
+  const line = new EditLine();
+  const saved: string[] = [];
+  Object.assign(line, { value: '2027-04-01', kind: 'day', save: (text: string) => { saved.push(text); return Promise.resolve(''); } });
+  const inside = line as unknown as { start: () => void; text: string; isHalf: boolean; wrong: string; put: (withFocus: boolean) => Promise<void> };
+  inside.start();
+  Object.assign(inside, { text: '', isHalf: true });
+  await inside.put(false);
+  expect(saved).toEqual([]);
+  expect(inside.wrong).toBeTruthy();
+});

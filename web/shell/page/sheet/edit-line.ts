@@ -40,6 +40,8 @@ export class EditLine extends LightElement {
   @state() private text = '';
   @state() private wrong = '';
   private busy = false;
+  /** Half a day reads as none: it must not empty what stands there. */
+  private isHalf = false;
   /** What was on the screen when the line was opened: a value that comes in meanwhile was not seen, and is not overwritten. */
   private seen: RecordView | undefined;
 
@@ -78,6 +80,7 @@ export class EditLine extends LightElement {
   private readonly typed = (event: Event): void => {
     if (!(event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement)) return;
     this.text = event.target.value;
+    this.isHalf = event.target.validity.badInput;
     journal.typing(this.key, this.text);
     this.wrong = '';
   };
@@ -102,6 +105,10 @@ export class EditLine extends LightElement {
 
   private async put(withFocus: boolean): Promise<void> {
     if (this.busy || !this.open) return;
+    if (this.isHalf) {
+      this.wrong = words().sheet.named.notADay;
+      return;
+    }
     if (this.text === this.value) {
       this.close(withFocus);
       return;
@@ -122,6 +129,7 @@ export class EditLine extends LightElement {
   private close(withFocus: boolean): void {
     journal.typed(this.key);
     this.open = false;
+    this.isHalf = false;
     if (withFocus) void this.updateComplete.then(() => { this.focus(); });
   }
 }

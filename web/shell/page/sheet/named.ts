@@ -11,7 +11,7 @@ import './edit-line';
 import './stamped';
 import { massInUnit, massText, massUnit } from './mass';
 import { putDown } from './write';
-import { readNumber } from '../words/read';
+import { readNumber, readStage } from '../words/read';
 
 type TextField = 'name' | 'makers_number' | 'casting_number' | 'material' | 'remark';
 
@@ -32,6 +32,7 @@ export class SheetNamed extends LightElement {
       ${this.text('makers_number', say.makers_number)}<asf-stamped .text=${values.makers_number ?? values.name ?? ''}></asf-stamped>${this.text('casting_number', say.casting_number)}${this.text('material', say.material)}
       ${this.mass()}
       ${this.text('remark', words().sheet.notes.remark)}
+      ${this.stage()}
       ${this.figure('tag', say.tag, values.tag === undefined ? '' : String(values.tag), '', (text) => whole(text, (tag) => ({ tag })))}
       <div class="sheet-picks">${this.assembly()}${this.side()}</div></asf-section>`;
   }
@@ -42,8 +43,8 @@ export class SheetNamed extends LightElement {
       .record=${this.view?.record} .save=${(text: string, record?: RecordView) => this.put(label, text.trim() ? textChange(field, text.trim()) : { clear: field }, record)}></asf-edit-line>`;
   }
 
-  private figure(field: FieldName, label: string, value: string, unit: string, read: (text: string) => Change | string): TemplateResult {
-    return html`<asf-edit-line .label=${label} .value=${value} .shown=${value && unit ? `${value}\u00a0${unit}` : value} kind="number" .unit=${unit} key=${this.journalKey(field)} .record=${this.view?.record} .save=${(text: string, record?: RecordView) => {
+  private figure(field: FieldName, label: string, value: string, unit: string, read: (text: string) => Change | string, hint = ''): TemplateResult {
+    return html`<asf-edit-line .label=${label} .value=${value} .shown=${value && unit ? `${value}\u00a0${unit}` : value} kind="number" .unit=${unit} .hint=${hint} key=${this.journalKey(field)} .record=${this.view?.record} .save=${(text: string, record?: RecordView) => {
       if (!text.trim()) return this.put(label, { clear: field }, record);
       const change = read(text);
       return typeof change === 'string' ? Promise.resolve(change) : this.put(label, change, record);
@@ -58,6 +59,15 @@ export class SheetNamed extends LightElement {
       const figure = readNumber(text);
       return figure === null || figure < 0 ? say.notANumber : { mass: massInUnit(figure, units) };
     });
+  }
+
+  private stage(): TemplateResult {
+    const say = words().sheet.named;
+    const { stage } = this.view?.record.values ?? {};
+    return this.figure('stage', say.stage, stage === undefined ? '' : String(stage), '', (text) => {
+      const read = readStage(text);
+      return read === null ? say.wrongStage : { stage: read };
+    }, say.stageHint);
   }
 
   private assembly(): TemplateResult {

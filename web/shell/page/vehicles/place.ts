@@ -23,6 +23,7 @@ import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import { count } from '../words/format';
 import { readNumber } from '../words/read';
+import './donor';
 
 /** The vehicle being done, and those that give parts. */
 @customElement('asf-place-vehicles')
@@ -64,7 +65,7 @@ export class PlaceVehicles extends LightElement {
       ${line('year', say.year, values.year === undefined ? '' : String(values.year), (text) => { const year = readNumber(text); return year !== null && Number.isInteger(year) && year > 1800 && year < 2200 ? { year } : say.wrongYear; })}
       ${line('identity_number', say.identity, values.identity_number ?? '', (identity_number) => ({ identity_number }))}
       ${line('remark', say.remark, values.remark ?? '', (remark) => ({ remark }))}
-      ${values.donor ? html`<asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${values.name ?? say.noName}" @click=${() => { void strikeOut(vehicle, say.struck(values.name ?? say.noName)); }}></asf-button>` : nothing}
+      ${values.donor ? html`<asf-donor .vehicle=${vehicle}></asf-donor><asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${values.name ?? say.noName}" @click=${() => { void strikeOut(vehicle, say.struck(values.name ?? say.noName)); }}></asf-button>` : nothing}
     </asf-section>`;
   }
 

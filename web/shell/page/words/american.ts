@@ -5,6 +5,7 @@ export const american: Partial<Vocabulary> = {
   stores: 'Storage',
   surcharge: 'core charge',
   specialist: 'outside shop',
+  carriage: 'shipping',
   docket: 'shop ticket',
   dockets: 'shop tickets',
   conserve: 'preservation',

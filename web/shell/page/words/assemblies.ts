@@ -14,6 +14,7 @@ export const assemblies = {
   sides: { left: 'Left', right: 'Right', none: 'No side' },
   inside: 'Inside',
   insideNone: 'Nothing: at the outermost level',
+  stage: 'Stage of ordering', stageHint: 'What is ordered first is in stage 1. Empty: as the one it is inside, else 1.', wrongStage: 'Give a whole number, from 1 to 99.', inStage: (n: number) => `stage ${n}`,
   make: 'Make it',
   save: 'Save',
   change: 'Change',

@@ -4,6 +4,7 @@ export const british: Vocabulary = {
   stores: 'Stores',
   surcharge: 'surcharge',
   specialist: 'specialist',
+  carriage: 'carriage',
   docket: 'works docket',
   dockets: 'works dockets',
   conserve: 'conserve',

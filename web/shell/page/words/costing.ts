@@ -19,6 +19,7 @@ export const costing = (trade: Vocabulary) => ({
   edit: (route: string) => `Change the quote for ${route}`, editWord: 'Change', strike: 'Strike out', struck: 'Quote struck out',
   form: {
     title: 'Quote', route: 'Route', from: 'From whom', fromHint: `${trade.specialist}, supplier, donor: as you call them`,
+    donor: 'Which donor', donorNotSaid: 'not said', donorHint: 'What the donor itself costs is counted once, with the donor. Here is only what comes on top.', noDonor: 'Donors are kept under the job’s name, in vehicles and donors.',
     one: 'One figure is enough; the rest may stay empty.', notLeft: 'not left for it',
     starting: (value: string) => `left empty: ${value}, a starting value`,
     figure: {

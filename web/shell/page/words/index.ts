@@ -35,7 +35,9 @@ import { safeKeeping } from './safe-keeping';
 import { selfTest } from './self-test';
 import { settings } from './settings';
 import { sheet } from './sheet';
+import { rules } from './rules';
 import { stores } from './stores';
+import { stance, suppliers } from './suppliers';
 import { vehicles } from './vehicles';
 import { trade } from './speech';
 import { marks, standings } from './standings';
@@ -83,6 +85,7 @@ const all = (vocabulary: Vocabulary) => ({
   sheet: sheet(vocabulary),
   stores: stores(vocabulary),
   vehicles,
+  suppliers: suppliers(vocabulary), stance, rules,
 });
 
 export type Words = ReturnType<typeof all>;

@@ -23,6 +23,12 @@ export function readHours(text: string): number | null {
   return decimal ? Math.round(Number(decimal[1]) * 60) : null;
 }
 
+/** A stage of ordering, as the record bounds it. */
+export function readStage(text: string): number | null {
+  const stage = readNumber(text);
+  return stage !== null && Number.isInteger(stage) && stage >= 1 && stage <= 99 ? stage : null;
+}
+
 /** A plain figure, with a point or a comma. */
 export function readNumber(text: string): number | null {
   const plain = text.trim().replace(',', '.');

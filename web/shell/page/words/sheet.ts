@@ -19,7 +19,7 @@ export const sheet = (trade: Vocabulary) => ({
   joints: { title: 'Joints', none: 'none recorded', bag: (bag: string) => `bag ${bag}`, noName: 'Joint', order: 'in the order it came off', piece: 'piece' },
   named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass',
     side: 'Side', assembly: 'Assembly', empty: 'empty', sideOptions: { '': 'as its assembly', left: 'left', right: 'right' }, noAssembly: 'none',
-    saved: (what: string) => `${what} put down`, cleared: (what: string) => `${what} emptied`, notANumber: 'Give it as a figure, like 2 or 2.5.', wholeNumber: 'Give a whole number, from 1.', put: 'Put down' },
+    saved: (what: string) => `${what} put down`, cleared: (what: string) => `${what} emptied`, notANumber: 'Give it as a figure, like 2 or 2.5.', wholeNumber: 'Give a whole number, from 1.', notADay: 'Give the whole day: day, month and year.', stage: 'Stage of ordering', stageHint: 'What is ordered first is in stage 1. Empty: as its assembly.', wrongStage: 'Give a whole number, from 1 to 99.', put: 'Put down' },
   stamped: {
     size: (bore: string, outside: string, width: string) => `${bore} × ${outside} × ${width} mm`,
     bearing: (designation: string, size: string) => `Bearing ${designation}: ${size}, bore, outside, width.`, seal: (size: string) => `Shaft seal: ${size}, shaft, bore, width.`,

@@ -11,4 +11,8 @@ export const vehicles = {
   none: { first: 'No vehicle yet.', then: 'A name is enough. Year and numbers can follow when you find them.' },
   assemblies: (n: number) => count(n, 'assembly', 'assemblies'),
   put: 'Put down',
+  costs: {
+    cash: 'What it costs', cashHint: 'The whole vehicle, with bringing it home.', sold: 'Surplus sold for', soldHint: 'What was not needed of it, and what is left as scrap.', really: 'What it really costs',
+    spent: 'It is paid for: a plan counts nothing for it.', here: 'Is it here?', notYet: 'not yet', bought: 'here already', wrongMoney: 'Give a sum, like 400 or 399.50.',
+  },
 };

@@ -3,6 +3,7 @@ export interface Vocabulary {
   stores: string;
   surcharge: string;
   specialist: string;
+  carriage: string;
   docket: string;
   dockets: string;
   conserve: string;
