@@ -1,6 +1,8 @@
 //! Models for plans, drawn from a seed: what is hard is what they are made of. Tight budgets and hours, kits that overlap,
 //! carriage that is nearly free, least charges, least orders, donors with conditions, rules between them.
 
+#![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
+
 use asfound_core::costing::Stream;
 use asfound_core::job::vocabulary::Relation;
 use asfound_core::plan::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};

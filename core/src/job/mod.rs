@@ -31,6 +31,7 @@ pub use change::{Change, Values};
 pub use command::{Command, Context, Seen, Sent, SplitOff};
 pub use find::tag_text;
 pub use query::{Group, PartsQuery, Query};
+pub(crate) use suppliers::called;
 pub use tags::BLOCK;
 pub use troubles::troubles;
 pub use view::*;

@@ -64,6 +64,7 @@ impl Job {
 }
 
 /// What a supplier is called, so that the same is found however it is typed.
-fn called(name: &str) -> String {
+#[must_use]
+pub(crate) fn called(name: &str) -> String {
     name.split_whitespace().map(str::to_lowercase).collect::<Vec<_>>().join(" ")
 }

@@ -4,13 +4,13 @@
 //! - [`Model`]: a job in whole numbers, as a plan sees it; [`Worth`]: what a plan comes to, counted from nothing.
 //! - [`Search`]: the best plan, with what is proved of it. A relaxation bounds it from below, small changes find plans.
 
+mod answer;
 mod bands;
 mod collide;
 mod descent;
 mod domain;
 mod model;
 mod of_job;
-mod plan;
 mod query;
 mod relaxed;
 mod search;
@@ -18,8 +18,8 @@ mod state;
 mod view;
 mod worth;
 
+pub use answer::plan;
 pub use model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
-pub use plan::plan;
 pub use query::{PlanQuery, StageBudget};
 pub use search::{PlanLinks, PlanProof, Search, Solved, solve};
 pub use view::{

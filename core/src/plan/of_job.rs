@@ -7,8 +7,8 @@ use super::model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Sha
 use super::query::PlanQuery;
 use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, wait_of};
 use crate::inspect::together;
-use crate::job::Job;
 use crate::job::vocabulary::{Relation, Route, Stance};
+use crate::job::{Job, called};
 use crate::quantity::{Mass, Money};
 use crate::record::{FieldName, Id, Item, Kind};
 
@@ -73,11 +73,6 @@ struct Builder<'a> {
     waits: BTreeMap<Id, i64>,
     pinned: BTreeSet<Id>,
     forbidden: BTreeSet<Id>,
-}
-
-/// What a supplier is called, so that the same is found however it is typed.
-pub(crate) fn called(name: &str) -> String {
-    name.split_whitespace().map(str::to_lowercase).collect::<Vec<_>>().join(" ")
 }
 
 pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
@@ -306,7 +301,7 @@ impl<'a> Builder<'a> {
         let days = latest.zip(self.query.today).map(|(latest, today)| latest.0 - today.0);
         !whose.into_iter().flatten().any(|id| self.forbidden.contains(&id))
             && !self.query.forbid_routes.contains(&quote.route)
-            && !wait.zip(days).is_some_and(|(wait, days)| wait > days)
+            && wait.zip(days).is_none_or(|(wait, days)| wait <= days)
     }
 
     fn of_job<T: crate::record::Stored>(&self, field: FieldName) -> Option<T> {

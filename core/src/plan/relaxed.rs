@@ -200,9 +200,7 @@ impl<'m> Relaxed<'m> {
             size[row] += as_f64(limit.abs());
         }
         // The value and the mass of an order stand on both sides of their rows.
-        for row in self.value_row..self.mass_row + self.model.orders.len() {
-            size[row] *= 2.0;
-        }
+        size[self.value_row..self.mass_row + self.model.orders.len()].iter_mut().for_each(|size| *size *= 2.0);
         self.scale = most.into_iter().map(|most| if most > 0.0 { 1.0 / (most * most) } else { 1.0 }).collect();
         self.size = size;
         self.cost_size = cost;
@@ -393,8 +391,8 @@ impl<'m> Relaxed<'m> {
             return;
         }
         let step = pace * (target - found.bound).max(1.0) / moved;
-        for row in 0..self.rows {
-            let mut price = prices[row] + step * found.off[row] * self.scale[row];
+        for (row, known) in prices.iter_mut().enumerate() {
+            let mut price = *known + step * found.off[row] * self.scale[row];
             if self.is_one_sided(row) {
                 price = price.max(0.0);
             }
@@ -404,7 +402,7 @@ impl<'m> Relaxed<'m> {
                     price = price.min(as_f64(rule.price));
                 }
             }
-            prices[row] = libm::rint(price * GRAIN) / GRAIN;
+            *known = libm::rint(price * GRAIN) / GRAIN;
         }
     }
 

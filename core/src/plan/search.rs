@@ -157,7 +157,7 @@ impl<'m> Search<'m> {
             return false;
         }
         self.look_into(&node);
-        if let Some((_, taken)) = self.best.clone().filter(|_| self.nodes % 3 == 0) {
+        if let Some((_, taken)) = self.best.clone().filter(|_| self.nodes.is_multiple_of(3)) {
             let shaken = self.descent.shaken(&taken);
             let plan = self.descent.down(&shaken, 4);
             self.keep(plan);

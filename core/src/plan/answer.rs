@@ -6,8 +6,8 @@ use super::query::PlanQuery;
 use super::search::solve;
 use super::view::{Because, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanSums, PlanView, PlanWhy, Spare};
 use super::worth::Worth;
-use crate::job::Job;
 use crate::job::vocabulary::Route;
+use crate::job::{Job, called};
 use crate::quantity::{Currency, Millis, Minutes, Money};
 use crate::record::{Entry, EntryId, FieldName, Id, Op, Replica, Stored};
 
@@ -191,14 +191,14 @@ impl Planned {
             });
         }
         let names: BTreeMap<String, Id> =
-            told.iter().map(|order| (super::of_job::called(&job.name(order.supplier)), order.supplier)).collect();
+            told.iter().map(|order| (called(&job.name(order.supplier)), order.supplier)).collect();
         for (cell, take) in taken.iter().enumerate() {
             let stage = self.stages[self.model.cells[cell].takes[*take].stage];
             for quote in
                 self.settles[cell][*take].iter().flat_map(|settled| [Some(settled.quote), settled.rest]).flatten()
             {
                 let from: Option<String> = job.item(quote).and_then(|item| item.read(FieldName::From));
-                let supplier = from.and_then(|from| names.get(&super::of_job::called(&from)).copied());
+                let supplier = from.and_then(|from| names.get(&called(&from)).copied());
                 let order = told.iter_mut().find(|order| Some(order.supplier) == supplier && order.stage == stage);
                 if let Some(order) = order
                     && !order.quotes.contains(&quote)
