@@ -19,6 +19,7 @@ mod main_job;
 mod merge;
 mod phone_camera;
 mod picture;
+mod planning;
 mod rescue;
 mod resend;
 mod sample;

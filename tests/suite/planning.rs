@@ -162,3 +162,27 @@ fn pinned_forbidden_and_too_late() {
     bench.change(20, json!({ "stance": "forbidden" }));
     assert_eq!(plan(&bench, json!({ "latest": "2026-04-01" }))["unplanned"], json!([id(100)]));
 }
+
+/// Both sides of a pair go one way: together, and after the side that is decided.
+#[test]
+fn both_sides_go_one_way() {
+    let mut bench = Bench::new();
+    bench.change(100, json!({ "struck": true }));
+    for (number, side) in [(101, "left"), (102, "right")] {
+        bench.part(number, 1);
+        for change in [json!({ "name": "Brake drum" }), json!({ "side": side }), json!({ "pair": true })] {
+            bench.change(number, change);
+        }
+    }
+    bench.quote(10, 101, "buy", 50_00, json!([]));
+    bench.quote(11, 101, "send-out", 30_00, json!([]));
+    bench.quote(20, 102, "buy", 50_00, json!([]));
+    bench.quote(21, 102, "send-out", 90_00, json!([]));
+    let routes = |view: &Value| [view["choices"][0]["route"].clone(), view["choices"][1]["route"].clone()];
+    let view = plan(&bench, json!({}));
+    assert_eq!((routes(&view), cost(&view)), ([json!("buy"), json!("buy")], 100_00));
+    assert_eq!(view["choices"][0]["why"]["because"], json!("together"));
+    bench.done(json!({ "do": "choose", "id": id(30), "quote": id(11), "part": id(101) }));
+    let view = plan(&bench, json!({}));
+    assert_eq!((routes(&view), cost(&view)), ([json!("send-out"), json!("send-out")], 120_00));
+}

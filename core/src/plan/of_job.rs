@@ -93,6 +93,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
             ways.insert(*part, (offers.decided, found));
         }
     }
+    follow_decided(job, &mut ways);
     let cheapest = all.iter().filter_map(|(part, offers)| Some((*part, offers.cheapest?))).collect();
     let (mut settles, mut decided) = (Vec::new(), Vec::new());
     let mut done: BTreeSet<Id> = BTreeSet::new();
@@ -143,6 +144,19 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         stages: builder.stages,
         unplanned,
         waits: builder.waits,
+    }
+}
+
+/// What is decided together with a part that is decided already goes the same way, where anything is quoted for that.
+fn follow_decided(job: &Job, ways: &mut BTreeMap<Id, (bool, Vec<Way>)>) {
+    let decided = ways.iter().filter(|(_, (decided, _))| *decided);
+    let routes: BTreeMap<Id, Route> =
+        decided.filter_map(|(part, (_, ways))| Some((*part, ways.first()?.settled.route))).collect();
+    for (part, (_, ways)) in ways.iter_mut().filter(|(_, (decided, _))| !decided) {
+        let Some(route) = together(job, *part).iter().find_map(|other| routes.get(other)) else { continue };
+        if ways.iter().any(|way| way.settled.route == *route) {
+            ways.retain(|way| way.settled.route == *route);
+        }
     }
 }
 
@@ -238,8 +252,12 @@ impl<'a> Builder<'a> {
 
     /// Every way to settle one part.
     fn ways(&mut self, part: Id, offers: &Offers) -> Vec<Way> {
-        let mut quotes: Vec<&QuoteCost> =
-            offers.quotes.iter().filter(|quote| offers.decided || self.is_open(quote)).collect();
+        let mut quotes: Vec<&QuoteCost> = Vec::new();
+        for quote in &offers.quotes {
+            if self.is_open(quote) || offers.decided {
+                quotes.push(quote);
+            }
+        }
         let is_pinned = |builder: &Self, quote: &QuoteCost| {
             let item = builder.job.item(quote.id);
             let whose = [Some(quote.id), item.and_then(|item| builder.supplier_of(item)), builder.donor_of(quote)];
