@@ -19,7 +19,7 @@ fn brute_force(model: &Model) -> Option<i64> {
 
 /// 500 small jobs with every feature, against every plan there is: the same cost to the minor unit, and what cannot be done is
 /// told so.
-/// Break: in `Search::is_above` prune what is one minor unit better; in `bands` leave out that carriage is free from a value.
+/// Break: in `Relaxed::find` add what a limit is priced at instead of taking it away.
 #[test]
 fn it_finds_what_brute_force_finds() {
     let mut nothing = 0;
@@ -80,7 +80,7 @@ fn order_is_nothing_and_the_same_steps_give_the_same_plan() {
 }
 
 /// A bound is never above the best plan, and no plan is shown that breaks a limit or a rule, however soon it is asked.
-/// Break: in `Search::keep` leave out that the plan is counted again.
+/// Break: in `Search::solved` tell the greatest bound of the nodes that wait, not the least.
 #[test]
 fn it_is_honest_at_every_step() {
     for seed in 3_000..3_006 {

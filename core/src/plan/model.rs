@@ -191,3 +191,52 @@ impl Rule {
         self.relation != Relation::GoesWith
     }
 }
+
+/// A small model with a bit of everything, for tests: 81 plans.
+#[cfg(test)]
+pub(super) fn one_of_everything() -> Model {
+    let load = |value| Load { order: 0, value, mass: value / 10 };
+    let take = |cost: i64, uses: Vec<usize>, loads: Vec<Load>| Take {
+        cost,
+        cash: cost,
+        minutes: cost % 7,
+        uses,
+        loads,
+        ..Take::default()
+    };
+    let cells = (0..4).map(|cell| Cell {
+        takes: vec![
+            take(50 + cell, vec![], vec![load(50 + cell)]),
+            take(9, vec![0], vec![]),
+            take(3, vec![0, 1], vec![load(3)]),
+        ],
+    });
+    let tiers = vec![
+        Carriage { from_value: 60, from_mass: 0, carriage: 4 },
+        Carriage { from_value: 0, from_mass: 9, carriage: 30 },
+    ];
+    Model {
+        cells: cells.collect(),
+        shared: vec![
+            Shared { cost: 40, cash: 41, ..Shared::default() },
+            Shared { cost: 7, loads: vec![load(7)], ..Shared::default() },
+        ],
+        orders: vec![Order {
+            carriage: 11,
+            tiers,
+            free_from: Some(150),
+            minimum_order: 55,
+            minimum_charge: 70,
+            ..Order::default()
+        }],
+        rules: [Relation::Needs, Relation::RulesOut, Relation::GoesWith]
+            .map(|relation| Rule {
+                relation,
+                subject: Chosen::Takes { cell: 1, which: vec![true, false, true] },
+                other: Chosen::Shared(1),
+                price: 5,
+            })
+            .into(),
+        ..Model::default()
+    }
+}

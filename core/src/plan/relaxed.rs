@@ -411,3 +411,42 @@ impl<'m> Relaxed<'m> {
         row < self.value_row || row >= self.mass_row + self.model.orders.len()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::Limits;
+    use crate::plan::model::one_of_everything;
+
+    /// At whatever prices: what all find best, and how much dearer it is to take what a plan takes, comes to no more than that
+    /// plan costs. So nothing is left out that a better plan needs.
+    /// Break: in `find` leave out what its users pay for what is shared; in `sign` let the other be needed to be absent.
+    #[test]
+    fn no_plan_costs_less_than_it_is_bounded_by() {
+        let plans: Vec<Vec<usize>> =
+            (0..81_usize).map(|plan| [1, 3, 9, 27].map(|unit| plan / unit % 3).to_vec()).collect();
+        let mut kept = 0;
+        for (cash, minutes) in [(None, None), (Some(260), None), (None, Some(9)), (Some(230), Some(12))] {
+            let mut model = one_of_everything();
+            model.limits = Limits { cash, minutes, stages: Vec::new() };
+            let relaxed = Relaxed::of(&model);
+            let domain = Domain::all(&model, relaxed.bands.iter().map(Vec::len));
+            let (mut prices, mut found) = (relaxed.no_prices(), Found::default());
+            for step in 0..300_u32 {
+                relaxed.find(&prices, &domain, &mut found);
+                assert!(relaxed.is_exact(&prices));
+                for plan in &plans {
+                    let worth = model.worth(plan);
+                    let dearer: f64 = plan.iter().zip(&found.dearer).map(|(take, dearer)| dearer[*take]).sum();
+                    if worth.breach.is_none() {
+                        kept += 1;
+                        assert!(found.bound + dearer <= as_f64(worth.cost), "{plan:?} after {step} steps");
+                    }
+                }
+                // Paces that rest, and some that overshoot.
+                relaxed.step(&mut prices, &found, 400.0, f64::from(step % 5) * 0.4);
+            }
+        }
+        assert!(kept > 10_000, "{kept} plans keep all limits and rules");
+    }
+}

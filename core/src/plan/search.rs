@@ -431,3 +431,20 @@ pub fn solve(model: &Model, nodes: u32, seed: u64) -> Solved {
     }
     search.solved()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::model::one_of_everything;
+
+    /// Break: in `is_above` leave out what is one unit better than the best plan.
+    #[test]
+    fn what_may_be_one_unit_better_is_looked_into() {
+        let model = one_of_everything();
+        let links = PlanLinks::of(&model);
+        let mut search = Search::begin(&model, &links, 1);
+        search.best = Some((200, vec![0; 4]));
+        let told = [198.5, 199.0, 199.25, 200.0, 201.0].map(|bound| search.is_above(bound));
+        assert_eq!(told, [false, false, true, true, true]);
+    }
+}

@@ -196,56 +196,12 @@ impl<'m> State<'m> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::job::vocabulary::Relation;
-    use crate::plan::{Carriage, Cell, Order, Rule, Shared, Take};
+    use crate::plan::model::one_of_everything;
 
     /// Break: in `put` count what is shared again with its second user.
     #[test]
     fn sums_follow_every_turn() {
-        let load = |value| Load { order: 0, value, mass: value / 10 };
-        let take = |cost: i64, uses: Vec<usize>, loads: Vec<Load>| Take {
-            cost,
-            cash: cost,
-            minutes: cost % 7,
-            uses,
-            loads,
-            ..Take::default()
-        };
-        let cells = (0..4).map(|cell| Cell {
-            takes: vec![
-                take(50 + cell, vec![], vec![load(50 + cell)]),
-                take(9, vec![0], vec![]),
-                take(3, vec![0, 1], vec![load(3)]),
-            ],
-        });
-        let tiers = vec![
-            Carriage { from_value: 60, from_mass: 0, carriage: 4 },
-            Carriage { from_value: 0, from_mass: 9, carriage: 30 },
-        ];
-        let model = Model {
-            cells: cells.collect(),
-            shared: vec![
-                Shared { cost: 40, cash: 41, ..Shared::default() },
-                Shared { cost: 7, loads: vec![load(7)], ..Shared::default() },
-            ],
-            orders: vec![Order {
-                carriage: 11,
-                tiers,
-                free_from: Some(150),
-                minimum_order: 55,
-                minimum_charge: 70,
-                ..Order::default()
-            }],
-            rules: [Relation::Needs, Relation::RulesOut, Relation::GoesWith]
-                .map(|relation| Rule {
-                    relation,
-                    subject: Chosen::Takes { cell: 1, which: vec![true, false, true] },
-                    other: Chosen::Shared(1),
-                    price: 5,
-                })
-                .into(),
-            ..Model::default()
-        };
+        let model = one_of_everything();
         let links = Links::of(&model);
         let mut state = State::new(&model, &links, &[0; 4]);
         for number in 0..81_usize {
