@@ -65,7 +65,7 @@ fn giving_way_never_costs_more() {
 }
 
 /// The order of cells is nothing to what the best plan costs; the same steps give the same plan.
-/// Break: in `combined` stop at the first route.
+/// Break: in `Relaxed::find` add what a limit is priced at instead of taking it away.
 #[test]
 fn order_is_nothing_and_the_same_steps_give_the_same_plan() {
     for seed in 2_000..2_020 {
@@ -76,25 +76,5 @@ fn order_is_nothing_and_the_same_steps_give_the_same_plan() {
         model.cells.reverse();
         model.cells.iter_mut().for_each(|cell| cell.takes.reverse());
         assert_eq!(solved.cost, solve(&model, 20_000, 1).cost, "seed {seed}");
-    }
-}
-
-/// A bound is never above the best plan, and no plan is shown that breaks a limit or a rule, however soon it is asked.
-/// Break: in `Search::solved` tell the greatest bound of the nodes that wait, not the least.
-#[test]
-fn it_is_honest_at_every_step() {
-    for seed in 3_000..3_006 {
-        let model = drawn(seed, 20);
-        let best = solve(&model, 1_500, 1);
-        for nodes in [1, 2, 5, 20, 60] {
-            let early = solve(&model, nodes, 7);
-            if let (Some(bound), Some(best)) = (early.bound, best.cost) {
-                assert!(bound <= best, "seed {seed} after {nodes}: {bound} is above {best}");
-            }
-            if let (Some(taken), Some(cost)) = (&early.taken, early.cost) {
-                let worth = model.worth(taken);
-                assert!(worth.breach.is_none() && worth.cost == cost, "seed {seed} after {nodes}");
-            }
-        }
     }
 }
