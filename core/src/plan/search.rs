@@ -44,6 +44,8 @@ pub struct Solved {
 /// Steps of the relaxation at the beginning, and at every node after it.
 const FIRST_STEPS: u32 = 1500;
 const STEPS: u32 = 100;
+/// Prices that move less are near where they come to rest.
+const SLOW_PACE: f64 = 0.4;
 /// Prices that move less have come to rest.
 const LEAST_PACE: f64 = 0.01;
 /// As many nodes wait at most: what is beyond is not looked into, and the bound stays honest.
@@ -234,7 +236,8 @@ impl<'m> Search<'m> {
             if self.is_above(bound) {
                 return;
             }
-            if step * 2 >= steps {
+            // What is found while prices still leap says little of where to divide.
+            if step * 2 >= steps || pace < SLOW_PACE {
                 seen.count(&self.found);
             }
             if node.depth == 0 && step % 25 == 24 || step + 1 == steps {
