@@ -4,7 +4,7 @@
 use std::fs;
 use std::time::Duration;
 
-use anyhow::{Context, ensure};
+use anyhow::ensure;
 use asfound_journeys::{Browser, Size, Visit};
 use serde_json::{Value, json};
 
@@ -32,16 +32,6 @@ fn quote(browser: &Browser, add: &str, route: &str, figures: &[(&str, &str)]) ->
     browser.wait_until_gone("asf-quote-form")
 }
 
-/// Waits until it says so; spaces that keep words together count as any other.
-fn says(browser: &Browser, within: &str, words: &str) -> anyhow::Result<()> {
-    let said = format!(
-        "[...document.querySelectorAll({})].some((one) => one.textContent.replace(/\\s+/g, ' ').includes({}))",
-        json!(within),
-        json!(words)
-    );
-    browser.wait_for_js(&said, SOON).with_context(|| format!("{within} does not say {words:?}"))
-}
-
 fn cost(browser: &Browser, part: &str) -> anyhow::Result<Value> {
     browser.view(&json!({ "ask": "cost", "part": part }))
 }
@@ -57,17 +47,17 @@ fn chromium_what_would_change_the_answer() -> anyhow::Result<()> {
         [("Cash", "18"), ("Own time", "2"), ("Fails, times in 100", "25"), ("Strip again when it fails", "1:30")];
     quote(browser, "Add a quote", "Repair here", &repair)?;
     quote(browser, "Another quote", "Buy", &[("Cash", "106"), ("Own time", "0"), ("Fails, times in 100", "0")])?;
-    says(browser, ".routes-body", "under 2.7")?;
-    says(browser, ".routes-body", "under 35 times in 100")?;
+    browser.says(".routes-body", "under 2.7")?;
+    browser.says(".routes-body", "under 35 times in 100")?;
     // Another price, and it is the other way round; the decision that was made comes back.
     browser.press_words("asf-place-routes .routes-foot", "Choose")?;
     browser.press_words("dialog[open]", "Choose without a name")?;
-    says(browser, ".routes-body", "chosen on")?;
+    browser.says(".routes-body", "chosen on")?;
     quote(browser, "Another quote", "Exchange", &[("Cash", "20"), ("Own time", "0:30"), ("Fails, times in 100", "0")])?;
-    says(browser, ".routes-body", "This changed: Exchange is now")?;
+    browser.says(".routes-body", "This changed: Exchange is now")?;
     browser.go("plan")?;
-    says(browser, "asf-place-plan", "This changed")?;
-    says(browser, "asf-place-plan .plan-changed", "0012 Side cover")
+    browser.says("asf-place-plan", "This changed")?;
+    browser.says("asf-place-plan .plan-changed", "0012 Side cover")
 }
 
 /// One figure alone: the rest are starting values, marked as such and counted as guesses.
@@ -82,13 +72,13 @@ fn chromium_one_figure_is_enough() -> anyhow::Result<()> {
     {
         quote(browser, add, route, &[("Cash", cash)])?;
     }
-    says(browser, ".routes-body", "starting value")?;
+    browser.says(".routes-body", "starting value")?;
     let view = cost(browser, &part)?;
     let quotes = view["quotes"].as_array().cloned().unwrap_or_default();
     ensure!(quotes.len() == 3 && quotes.iter().all(|quote| quote["guessed"].as_f64() > Some(0.0)), "{view}");
     ensure!(quotes.iter().all(|quote| quote["record"]["values"]["own_time_certainty"] == "starting"), "{view}");
     browser.go("plan")?;
-    says(browser, "asf-place-plan", "rests on guesses")
+    browser.says("asf-place-plan", "rests on guesses")
 }
 
 /// A kit for 48 that holds this part and another, singly 30 and 31: it pays, and is chosen for both at once, paid once.
@@ -110,9 +100,9 @@ fn chromium_a_kit_for_two_parts() -> anyhow::Result<()> {
     browser.wait_for("asf-kit select")?;
     browser.wait_for_js(&format!("document.querySelector('asf-kit select option[value={}]')", json!(other)), SOON)?;
     browser.run_js(pick, vec![other])?;
-    says(browser, ".routes-body", "With the kit £48, singly £61: the kit pays.")?;
+    browser.says(".routes-body", "With the kit £48, singly £61: the kit pays.")?;
     browser.press_words("asf-kit", "Choose it for all 2")?;
-    says(browser, "body", "Kit chosen for 2 parts")?;
+    browser.says("body", "Kit chosen for 2 parts")?;
     let totals = browser.view(&json!({ "ask": "totals" }))?;
     ensure!(totals["decided"] == json!(2) && totals["cash"]["minor"] == json!(4_800), "{totals}");
     Ok(())
@@ -140,14 +130,14 @@ fn chromium_rows_are_pasted_and_taken_back() -> anyhow::Result<()> {
         vec![json!("Tag;Part;Route;Supplier;Price;Valid until\n0012;;;Hare & Wick;1.020,50;2099-05-01\n;Gaiter;Buy;Tinfold;8,50;\n0099;;;;4,00;\n")],
     )?;
     browser.press_words("asf-place-paste form", "Look at the rows")?;
-    says(browser, ".paste-body", "2 new quotes, 1 new part, 1 row left out")?;
+    browser.says(".paste-body", "2 new quotes, 1 new part, 1 row left out")?;
     browser.press_words("asf-place-paste", "Put them down")?;
-    says(browser, "body", "2 rows put down")?;
+    browser.says("body", "2 rows put down")?;
     let view = cost(browser, &part)?;
     ensure!(view["quotes"][0]["cash"] == json!({ "minor": 102_050, "currency": "GBP" }), "{view}");
     ensure!(view["quotes"][0]["record"]["values"]["valid_until"] == "2099-05-01", "{view}");
     browser.press_words("body", "Undo")?;
-    says(browser, "body", "Taken back")?;
+    browser.says("body", "Taken back")?;
     let (view, parts) = (cost(browser, &part)?, browser.view(&json!({ "ask": "parts" }))?);
     ensure!(view["quotes"] == json!([]) && parts["total"] == json!(1), "{view} {parts}");
     Ok(())
@@ -169,9 +159,9 @@ fn chromium_a_purchase_with_its_receipt() -> anyhow::Result<()> {
         browser.wait_for("dialog[open] asf-bought-form")?;
         browser.write_into("asf-bought-form", "What was paid", "12.34")?;
         browser.upload("asf-bought-form input[type=file]", &receipt)?;
-        says(browser, "asf-bought-form", "1 photo with it")?;
+        browser.says("asf-bought-form", "1 photo with it")?;
         browser.press_words("asf-bought-form", "Put it down")?;
-        says(browser, "asf-place-bought", "£12.34")?;
+        browser.says("asf-place-bought", "£12.34")?;
         part
     };
     ensure!(!part.is_empty());
@@ -179,7 +169,7 @@ fn chromium_a_purchase_with_its_receipt() -> anyhow::Result<()> {
     let Visit { browser, .. } = &visit;
     // It comes back to where the person was.
     browser.wait_for("asf-place-bought")?;
-    says(browser, "asf-place-bought", "£12.34")?;
+    browser.says("asf-place-bought", "£12.34")?;
     browser.wait_for("asf-place-bought .bought asf-photo img")?;
     let totals = browser.view(&json!({ "ask": "totals" }))?;
     ensure!(totals["spent"] == json!({ "minor": 1_234, "currency": "GBP" }), "{totals}");

@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use anyhow::{Context, ensure};
+use anyhow::ensure;
 use asfound_journeys::{Browser, Size, Visit};
 use serde_json::{Value, json};
 
@@ -24,13 +24,6 @@ const FURNISH: &str = "
     if (!answer.ok) throw new Error(JSON.stringify(answer));
     return [bearing, seal];";
 
-/// Waits until it says so; spaces that keep words together count as any other.
-fn says(browser: &Browser, words: &str) -> anyhow::Result<()> {
-    let said =
-        format!("document.querySelector('{PLACE}')?.textContent.replace(/\\s+/g, ' ').includes({})", json!(words));
-    browser.wait_for_js(&said, SOON).with_context(|| format!("{PLACE} does not say {words:?}"))
-}
-
 fn decided(browser: &Browser) -> anyhow::Result<Value> {
     Ok(browser.view(&json!({ "ask": "totals" }))?["decided"].clone())
 }
@@ -42,12 +35,12 @@ fn chromium_the_whole_job_is_taken_and_undone() -> anyhow::Result<()> {
     browser.start_job_without_camera("The grey saloon")?;
     let ids: Vec<String> = serde_json::from_value(browser.run_async_js(FURNISH, vec![])?)?;
     browser.go("plan")?;
-    says(browser, "£7 less than each part’s own cheapest. Proved: nothing is cheaper.")?;
-    says(
-        browser,
+    browser.says(PLACE, "£7 less than each part’s own cheapest. Proved: nothing is cheaper.")?;
+    browser.says(
+        PLACE,
         "0022 Felt ring: Buy, Sloe Hill Spares its own cheapest would cost £7 more, by carriage or a least charge",
     )?;
-    says(browser, "Sloe Hill Spares 2 quotes, carriage free")?;
+    browser.says(PLACE, "Sloe Hill Spares 2 quotes, carriage free")?;
 
     browser.press_words(PLACE, "Take all 2 that are open")?;
     browser.wait_for_text(".undo", "2\u{a0}parts decided as planned")?;
@@ -61,7 +54,7 @@ fn chromium_the_whole_job_is_taken_and_undone() -> anyhow::Result<()> {
     browser.click(&format!("{PLACE} summary"))?;
     browser.write_into(PLACE, "Budget", "40")?;
     browser.press_words(&format!("{PLACE} form"), "Work it out")?;
-    says(browser, "Nothing keeps all limits and rules.")?;
-    says(browser, "The budget: £11 more would do.")?;
+    browser.says(PLACE, "Nothing keeps all limits and rules.")?;
+    browser.says(PLACE, "The budget: £11 more would do.")?;
     Ok(())
 }

@@ -1,23 +1,9 @@
 //! Where terms are kept: a supplier from a name that quotes carry, what carriage costs there and from when it is free, and a
 //! rule between two parts.
 
-use std::time::Duration;
-
-use anyhow::{Context, ensure};
+use anyhow::ensure;
 use asfound_journeys::{Browser, Size, Visit};
 use serde_json::json;
-
-const SOON: Duration = Duration::from_secs(10);
-
-/// Waits until it says so; spaces that keep words together count as any other.
-fn says(browser: &Browser, within: &str, words: &str) -> anyhow::Result<()> {
-    let said = format!(
-        "[...document.querySelectorAll({})].some((one) => one.textContent.replace(/\\s+/g, ' ').includes({}))",
-        json!(within),
-        json!(words)
-    );
-    browser.wait_for_js(&said, SOON).with_context(|| format!("{within} does not say {words:?}"))
-}
 
 fn put_term(browser: &Browser, label: &str, figure: &str) -> anyhow::Result<()> {
     browser.press_words("asf-supplier", label)?;
@@ -47,7 +33,7 @@ fn chromium_terms_and_a_fit_rule() -> anyhow::Result<()> {
 
     browser.go("job")?;
     browser.press_words("asf-place-job", "Suppliers and specialists")?;
-    says(browser, "asf-place-suppliers .offered-row", "Sloe Hill Spares3 quotes")?;
+    browser.says("asf-place-suppliers .offered-row", "Sloe Hill Spares3 quotes")?;
     browser.press_words("asf-place-suppliers .offered", "Add Sloe Hill Spares")?;
     browser.wait_until_gone("asf-place-suppliers .offered-row")?;
     browser.press_words("asf-place-suppliers", "Sloe Hill Spares")?;
@@ -60,7 +46,7 @@ fn chromium_terms_and_a_fit_rule() -> anyhow::Result<()> {
     ensure!(line["quotes"] == json!(3) && told["unnamed"] == json!([]), "{told}");
     ensure!(values["shipping"]["minor"] == json!(900) && values["free_from"]["minor"] == json!(15_000), "{told}");
     browser.go("suppliers")?;
-    says(browser, "asf-place-suppliers a.store-row", "carriage £9 · free from £150")?;
+    browser.says("asf-place-suppliers a.store-row", "carriage £9 · free from £150")?;
 
     browser.go("rules")?;
     browser.press_words("asf-place-rules .foot", "Add a fit rule")?;
@@ -69,7 +55,7 @@ fn chromium_terms_and_a_fit_rule() -> anyhow::Result<()> {
     browser.write_into("asf-rule-form", "With this", "Later hub")?;
     browser.press_words("asf-rule-form", "Put the rule down")?;
     browser.wait_until_gone("asf-rule-form")?;
-    says(browser, "asf-place-rules .rule-words", "Later drum · needs · Later hub")?;
+    browser.says("asf-place-rules .rule-words", "Later drum · needs · Later hub")?;
     browser.press_words("asf-undo", "Undo")?;
     browser.wait_until_gone("asf-place-rules .rule")?;
     let told = browser.view(&json!({ "ask": "rules" }))?;

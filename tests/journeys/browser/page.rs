@@ -71,6 +71,16 @@ impl Browser {
         self.wait_for_js(&reads, SOON)
     }
 
+    /// Waits until an element says some words; spaces that keep words together count as any other.
+    pub fn says(&self, within: &str, words: &str) -> anyhow::Result<()> {
+        let said = format!(
+            "[...document.querySelectorAll({})].some((one) => one.textContent.replace(/\\s+/g, ' ').includes({}))",
+            json!(within),
+            json!(words)
+        );
+        self.wait_for_js(&said, SOON).with_context(|| format!("{within} does not say {words:?}"))
+    }
+
     /// Waits for a JavaScript expression to be true. While a page is being
     /// replaced a script may fail; only the last failure counts.
     pub fn wait_for_js(&self, expression: &str, within: Duration) -> anyhow::Result<()> {
