@@ -309,6 +309,12 @@ impl<'m> Search<'m> {
             if domain.orders[at] == OrderOpen::Free && self.is_above(bound + adds.abs()) {
                 domain.orders[at] = if *adds < 0.0 { OrderOpen::Yes } else { OrderOpen::No };
             }
+            let without = bound - if domain.orders[at] == OrderOpen::Yes { *adds } else { adds.min(0.0) };
+            for (band, adds) in found.bands[at].iter().enumerate() {
+                if domain.may_be_in(at, band) && self.is_above(without + adds) {
+                    domain.bar(at, band);
+                }
+            }
         }
         self.found = found;
         domain.follow(model)?;
