@@ -1,12 +1,18 @@
 use super::bands::as_f64;
 use super::relaxed::GRAIN;
 
-/// What it costs at least to bring together a weight, out of things that each have a weight and a cost (a knapsack turned upside
-/// down): things may be taken in part, but none counts for more than is needed, so that one that is enough by itself is not
-/// taken in a small part. Never more than what whole things cost.
+/// What it costs at least to bring together a weight, out of whole things that each have a weight and a cost (a knapsack turned
+/// upside down). Things are tried with and without, the cheapest by weight first; what is left is bounded by taking the last
+/// thing in part. Where that takes too long the bound is told: never more than what whole things cost.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Cover {
     offered: Vec<Offered>,
+    path: Vec<bool>,
+    best: f64,
+    best_path: Vec<bool>,
+    /// The least bound of what was not looked into.
+    floor: f64,
+    looks: u32,
     taken: Vec<(usize, f64)>,
 }
 
@@ -17,6 +23,9 @@ struct Offered {
     cost: f64,
     rate: f64,
 }
+
+/// As many looks are taken at most.
+const LOOKS: u32 = 80;
 
 impl Cover {
     pub(super) fn begin(&mut self) {
@@ -30,29 +39,76 @@ impl Cover {
 
     /// The least cost, in grains and never too much; nothing where all together are not enough.
     pub(super) fn least(&mut self, need: i64) -> Option<f64> {
-        self.taken.clear();
         for one in &mut self.offered {
+            // None counts for more than is needed.
             one.weight = one.weight.min(need);
             one.rate = one.cost / as_f64(one.weight);
         }
         self.offered.sort_unstable_by(|one, other| one.rate.total_cmp(&other.rate).then(one.number.cmp(&other.number)));
+        self.taken.clear();
+        let in_part = self.in_part(0, need)?;
+        (self.best, self.floor, self.looks) = (f64::INFINITY, f64::INFINITY, 0);
+        self.path.clear();
+        self.look(need, 0.0);
+        if self.floor < self.best {
+            // What is taken in part says best where the whole would go.
+            let mut left = need;
+            for one in &self.offered {
+                let part = if one.weight < left { 1.0 } else { as_f64(left) / as_f64(one.weight) };
+                self.taken.push((one.number, part));
+                left -= one.weight;
+                if left <= 0 {
+                    break;
+                }
+            }
+            return Some(self.floor.max(in_part));
+        }
+        let numbers = self.offered.iter().zip(&self.best_path).filter(|(_, taken)| **taken);
+        self.taken.extend(numbers.map(|(one, _)| (one.number, 1.0)));
+        Some(self.best)
+    }
+
+    /// The next thing with and without.
+    fn look(&mut self, left: i64, cost: f64) {
+        let at = self.path.len();
+        let Some(more) = self.in_part(at, left) else { return };
+        if cost + more >= self.best {
+            return;
+        }
+        self.looks += 1;
+        if self.looks > LOOKS {
+            self.floor = self.floor.min(cost + more);
+            return;
+        }
+        let one = self.offered[at];
+        self.path.push(true);
+        if one.weight < left {
+            self.look(left - one.weight, cost + one.cost);
+        } else if cost + one.cost < self.best {
+            self.best = cost + one.cost;
+            self.best_path.clone_from(&self.path);
+        }
+        self.path.pop();
+        self.path.push(false);
+        self.look(left, cost);
+        self.path.pop();
+    }
+
+    /// The cost of what is still needed where the last thing may be taken in part; nothing where there is not enough.
+    fn in_part(&self, from: usize, need: i64) -> Option<f64> {
         let (mut left, mut cost) = (need, 0.0);
-        for one in &self.offered {
+        for one in &self.offered[from..] {
             if one.weight < left {
                 left -= one.weight;
                 cost += one.cost;
-                self.taken.push((one.number, 1.0));
                 continue;
             }
-            let part = as_f64(left) / as_f64(one.weight);
+            if one.weight == left {
+                return Some(cost + one.cost);
+            }
             // A grain less than what the part comes to: dividing may round up.
-            let exact = if left == one.weight {
-                one.cost
-            } else {
-                (libm::floor(one.cost * part * GRAIN) - 1.0).max(0.0) / GRAIN
-            };
-            self.taken.push((one.number, part));
-            return Some(cost + exact);
+            let part = one.cost * (as_f64(left) / as_f64(one.weight));
+            return Some(cost + (libm::floor(part * GRAIN) - 1.0).max(0.0) / GRAIN);
         }
         None
     }
