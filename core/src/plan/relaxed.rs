@@ -48,6 +48,22 @@ pub(super) struct Relaxed<'m> {
     cost_size: f64,
 }
 
+/// Whether costs count, or only whether everything can be kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Weighed {
+    Costs,
+    Nothing,
+}
+
+impl Weighed {
+    const fn counts(self) -> f64 {
+        match self {
+            Self::Costs => 1.0,
+            Self::Nothing => 0.0,
+        }
+    }
+}
+
 /// What may go with an order.
 #[derive(Debug, Clone, Copy)]
 struct Good {
@@ -259,14 +275,16 @@ impl<'m> Relaxed<'m> {
         priced + self.cost_size < EXACT
     }
 
-    /// Everybody's best at some prices.
-    pub(super) fn find(&self, prices: &[f64], domain: &Domain, found: &mut Found) {
+    /// Everybody's best at some prices. Where nothing is weighed a plan costs nothing but what it breaks: where that is more than
+    /// nothing all the same, no plan keeps everything.
+    pub(super) fn find(&self, prices: &[f64], weighed: Weighed, domain: &Domain, found: &mut Found) {
         let model = self.model;
         found.off.clear();
         found.off.resize(self.rows, 0.0);
         found.taken.clear();
         found.dearer.resize(model.cells.len(), Vec::new());
         let mut bound = 0.0;
+        let counts = weighed.counts();
         let price_of = |row: Option<(usize, i64)>| row.map_or(0.0, |(row, _)| prices[row]);
         let cash: Vec<f64> = self.stage_rows.iter().map(|row| price_of(self.cash_row) + price_of(*row)).collect();
         let minutes = price_of(self.minutes_row);
@@ -281,7 +299,7 @@ impl<'m> Relaxed<'m> {
                     continue;
                 }
                 let mut cost =
-                    as_f64(take.cost) + cash[take.stage] * as_f64(take.cash) + minutes * as_f64(take.minutes);
+                    counts * as_f64(take.cost) + cash[take.stage] * as_f64(take.cash) + minutes * as_f64(take.minutes);
                 cost += priced(&self.take_rows[cell][at]);
                 for (rule, is_subject, which) in &self.cell_rules[cell] {
                     if which[at] {
@@ -312,8 +330,9 @@ impl<'m> Relaxed<'m> {
         }
         found.shared.clear();
         for (at, shared) in model.shared.iter().enumerate() {
-            let mut cost =
-                as_f64(shared.cost) + cash[shared.stage] * as_f64(shared.cash) + minutes * as_f64(shared.minutes);
+            let mut cost = counts * as_f64(shared.cost)
+                + cash[shared.stage] * as_f64(shared.cash)
+                + minutes * as_f64(shared.minutes);
             cost += priced(&self.shared_rows[at]) - priced(&self.used_rows[at]);
             for (rule, is_subject) in &self.shared_rules[at] {
                 cost += self.sign(*rule, *is_subject) * prices[self.rule_row + rule];
@@ -333,7 +352,7 @@ impl<'m> Relaxed<'m> {
         found.bands.resize(model.orders.len(), Vec::new());
         for at in 0..model.orders.len() {
             let mut filling = std::mem::take(&mut found.filling);
-            let least = self.fill(at, 1.0 + cash[model.orders[at].stage], prices, domain, found, &mut filling);
+            let least = self.fill(at, counts + cash[model.orders[at].stage], prices, domain, found, &mut filling);
             let must = domain.orders[at] == OrderOpen::Yes;
             found.orders.push(least);
             if let Some((band, adds)) = least
@@ -461,7 +480,7 @@ impl<'m> Relaxed<'m> {
     }
 
     /// Moves the prices a step along what is off (subgradient step after Polyak), towards a bound of `target`.
-    pub(super) fn step(&self, prices: &mut [f64], found: &Found, target: f64, pace: f64) {
+    pub(super) fn step(&self, prices: &mut [f64], weighed: Weighed, found: &Found, target: f64, pace: f64) {
         let moved: f64 = found
             .off
             .iter()
@@ -485,7 +504,7 @@ impl<'m> Relaxed<'m> {
             if row >= self.rule_row {
                 let rule = &self.model.rules[row - self.rule_row];
                 if !rule.is_hard() {
-                    price = price.min(as_f64(rule.price));
+                    price = price.min(weighed.counts() * as_f64(rule.price));
                 }
             }
             *known = libm::rint(price * GRAIN) / GRAIN;
@@ -519,7 +538,7 @@ mod tests {
             let domain = Domain::all(&model, relaxed.bands.iter().map(Vec::len));
             let (mut prices, mut found) = (relaxed.no_prices(), Found::default());
             for step in 0..300_u32 {
-                relaxed.find(&prices, &domain, &mut found);
+                relaxed.find(&prices, Weighed::Costs, &domain, &mut found);
                 assert!(relaxed.is_exact(&prices));
                 for plan in &plans {
                     let worth = model.worth(plan);
@@ -530,7 +549,7 @@ mod tests {
                     }
                 }
                 // Paces that rest, and some that overshoot.
-                relaxed.step(&mut prices, &found, 400.0, f64::from(step % 5) * 0.4);
+                relaxed.step(&mut prices, Weighed::Costs, &found, 400.0, f64::from(step % 5) * 0.4);
             }
         }
         assert!(kept > 10_000, "{kept} plans keep all limits and rules");

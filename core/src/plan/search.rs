@@ -8,7 +8,7 @@ use super::bands::as_f64;
 use super::descent::Descent;
 use super::domain::{Domain, Empty, OrderOpen, Said};
 use super::model::Model;
-use super::relaxed::{Found, Relaxed};
+use super::relaxed::{Found, Relaxed, Weighed};
 use super::state::Links;
 
 /// How sure it is that no plan is better.
@@ -71,6 +71,8 @@ pub struct Search<'m> {
     /// The least bound of nodes that were let go unlooked.
     let_go: f64,
     root: Domain,
+    /// Prices that speak against any plan at all.
+    against: Vec<f64>,
     found: Found,
     nodes: u32,
 }
@@ -132,7 +134,7 @@ impl<'m> Search<'m> {
             relaxed.bands.iter().map(|bands| bands.iter().map(|band| band.charge(band.value.0)).max().unwrap_or(0));
         let rules: i64 = model.rules.iter().map(|rule| rule.price.max(0)).sum();
         let ceiling = all + shared + bands.sum::<i64>() + rules + 1;
-        let prices = Rc::new(relaxed.no_prices());
+        let (prices, against) = (Rc::new(relaxed.no_prices()), relaxed.no_prices());
         let first = Node { bound: f64::NEG_INFINITY, depth: 0, number: 0, dives: false, way: None, prices };
         let mut search = Self {
             relaxed,
@@ -143,6 +145,7 @@ impl<'m> Search<'m> {
             next: None,
             let_go: f64::INFINITY,
             root,
+            against,
             found: Found::default(),
             nodes: 0,
         };
@@ -220,6 +223,9 @@ impl<'m> Search<'m> {
         if domain.follow(model) == Err(Empty) {
             return;
         }
+        if self.best.is_none() && self.is_ruled_out(&domain, if node.depth == 0 { FIRST_STEPS } else { STEPS }) {
+            return;
+        }
         let mut prices = (*node.prices).clone();
         let mut best_prices = prices.clone();
         let mut bound = node.bound;
@@ -228,7 +234,7 @@ impl<'m> Search<'m> {
         let (mut pace, mut idle) = (if node.depth == 0 { 1.6 } else { 0.8 }, 0);
         for step in 0..steps {
             let mut found = std::mem::take(&mut self.found);
-            self.relaxed.find(&prices, &domain, &mut found);
+            self.relaxed.find(&prices, Weighed::Costs, &domain, &mut found);
             let is_better = found.bound > bound && self.relaxed.is_exact(&prices);
             self.found = found;
             if self.found.bound == f64::INFINITY {
@@ -263,7 +269,7 @@ impl<'m> Search<'m> {
             // While no plan is known, prices rise until a node without any is above what any plan could cost.
             let target = self.best.as_ref().map_or(self.ceiling, |(cost, _)| *cost);
             let found = std::mem::take(&mut self.found);
-            self.relaxed.step(&mut prices, &found, as_f64(target), pace);
+            self.relaxed.step(&mut prices, Weighed::Costs, &found, as_f64(target), pace);
             self.found = found;
         }
         let often = seen.often();
@@ -313,6 +319,23 @@ impl<'m> Search<'m> {
         }
     }
 
+    /// Whether nothing can keep all limits and rules: looked for while no plan is known.
+    fn is_ruled_out(&mut self, domain: &Domain, steps: u32) -> bool {
+        let mut found = std::mem::take(&mut self.found);
+        let mut ruled_out = false;
+        for _ in 0..steps {
+            self.relaxed.find(&self.against, Weighed::Nothing, domain, &mut found);
+            ruled_out = found.bound > 0.0 && (found.bound == f64::INFINITY || self.relaxed.is_exact(&self.against));
+            if ruled_out {
+                break;
+            }
+            // How far prices go does not matter, only where.
+            self.relaxed.step(&mut self.against, Weighed::Nothing, &found, as_f64(self.ceiling), 1.0);
+        }
+        self.found = found;
+        ruled_out
+    }
+
     /// Leaves out whatever cannot be in a plan that is better than the best known.
     fn fix(&mut self, prices: &[f64], domain: &mut Domain, for_good: bool) -> Result<(), Empty> {
         let model = self.descent.model;
@@ -320,7 +343,7 @@ impl<'m> Search<'m> {
             return Ok(());
         }
         let mut found = std::mem::take(&mut self.found);
-        self.relaxed.find(prices, domain, &mut found);
+        self.relaxed.find(prices, Weighed::Costs, domain, &mut found);
         let bound = found.bound;
         for (cell, dearer) in found.dearer.iter().enumerate() {
             for (take, more) in dearer.iter().enumerate() {
