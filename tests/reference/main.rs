@@ -6,6 +6,7 @@ mod certainty;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;
+mod gearing;
 mod measurement;
 mod plans;
 mod rust_grades;
