@@ -11,6 +11,9 @@ const IN_MILES: &str = "
     const answer = await globalThis.desk.command({ do: 'change', ids: [head.job.id], changes: [{ units: 'inch' }] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));";
 
+/// Control and A: all that stands in a field.
+const ALL: &str = "\u{e009}a\u{e000}";
+
 fn open_form(browser: &Browser) -> anyhow::Result<()> {
     browser.press_words("asf-place-gearing .foot", "Add a gearing")?;
     browser.wait_for("asf-gearing-form input")
@@ -32,7 +35,8 @@ fn before_and_after(size: Size) -> anyhow::Result<()> {
     browser.says("asf-place-gearing asf-empty", "No gearing yet.")?;
 
     open_form(browser)?;
-    let write = |label: &str, text: &str| browser.write_into("asf-gearing-form", label, text);
+    // What stands there already is typed over.
+    let write = |label: &str, text: &str| browser.write_into("asf-gearing-form", label, &format!("{ALL}{text}"));
     write("Name", "As found")?;
     write("Axle ratio", "4.22")?;
     write("Gears", "1.00, 1.41, 2.21, 3.75")?;
@@ -47,7 +51,6 @@ fn before_and_after(size: Size) -> anyhow::Result<()> {
     // The next one begins like the first: only what is other has to be typed.
     open_form(browser)?;
     write("Name", "Later axle")?;
-    write("Axle ratio", "9/38")?;
     write("Axle ratio", "3.70")?;
     write("Rolls in one turn, measured", "70.4 in")?;
     write("Tyre marking", "165 R 13")?;
