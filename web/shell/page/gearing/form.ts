@@ -85,9 +85,17 @@ export class GearingForm extends LightElement {
   }
 
   private keep(change: Partial<GearingDraft>): void {
-    this.draft = { ...this.draft, ...change };
+    this.draft = { ...this.draft, ...(change.tyre !== undefined && this.ofOtherTyre()), ...change };
     this.errors = {};
     journal.typing(this.key, JSON.stringify(this.draft));
+  }
+
+  /** What was measured on the tyre of the one that a new one begins like does not hold for another tyre. */
+  private ofOtherTyre(): Partial<GearingDraft> {
+    if (this.record || !this.like) return {};
+    const like = draftOf(this.like, this.units);
+    const taken = (['circumference', 'turns', 'diameter'] as const).filter((member) => this.draft[member] === like[member]);
+    return Object.fromEntries(taken.map((member) => [member, '']));
   }
 
   private readonly put = async (event: Event): Promise<void> => {

@@ -103,7 +103,7 @@ export class PlaceGearing extends LightElement {
     return html`<asf-section .label=${names.join(' → ')}>
       ${said ? html`<p class="reckoned gearing-said">${said.figures} ${said.change ? html`<b>${said.change}</b>` : nothing} ${said.rest}</p>` : nothing}</asf-section>
       <asf-section .label=${say.chart}><asf-gearing-chart .was=${before?.rows ?? []} .now=${after.rows} .names=${names} .most=${most} .units=${this.units} .speed=${this.asked ?? 0}></asf-gearing-chart></asf-section>
-      <asf-section .label=${say.table.caption} .count=${say.per1000(say.unit[this.units])}>
+      <asf-section .label=${say.table.caption}>
         ${this.table(before, after)}
         <asf-field class="gearing-speed" kind="number" .label=${say.speed} .unit=${say.unit[this.units]} .hint=${say.speedHint(say.unit[this.units])} .value=${this.speed} .error=${this.speed.trim() && this.asked === null ? say.wrongSpeed : ''} max="10"
           @input=${(event: Event) => { this.speed = textOf(event); this.live.soon(); }}></asf-field></asf-section>`;
@@ -121,31 +121,42 @@ export class PlaceGearing extends LightElement {
     const asked = this.asked !== null && this.live.view?.kmh !== undefined;
     const cell = (value: string): TemplateResult => html`<td>${value || '–'}</td>`;
     const speed = (row: GearRow | undefined): string => (row ? number(per1000(row, units), 1) : '');
-    const turns = (row: GearRow | undefined): string => (row?.turns === undefined ? '' : number(row.turns));
+    // What the engine cannot turn is no figure to read off.
+    const turns = (set: GearingLine | undefined, row: GearRow | undefined): string => (row?.turns === undefined ? '' : row.turns > (set?.record.values.highest_turns ?? Infinity) ? say.table.over : number(row.turns));
+    const at = say.table.at(`${this.speed.trim()}${KEEP}${unit}`);
+    const pair = before ? 2 : 1;
+    const each = html`${before ? html`<th scope="col">${say.table.before}</th>` : nothing}<th scope="col">${before ? say.table.after : say.table.now}</th>`;
     return html`<div class="gearing-table"><table>
-      <caption class="unseen">${say.table.caption}, ${say.per1000(unit)}</caption>
-      <thead><tr><th scope="col">${say.table.gear}</th>${before ? html`<th scope="col">${say.table.before}</th>` : nothing}<th scope="col">${before ? say.table.after : unit}</th>${before ? html`<th scope="col">${say.table.change}</th>` : nothing}
-        ${asked ? html`${before ? html`<th scope="col"><span class="unseen">${say.table.at(`${this.speed.trim()} ${unit}`)}, </span>${say.table.before}</th>` : nothing}<th scope="col"><span class="unseen">${say.table.at(`${this.speed.trim()} ${unit}`)}, </span>${before ? say.table.after : say.table.change}</th>` : nothing}</tr></thead>
+      <caption class="unseen">${say.table.caption}</caption>
+      <thead><tr><td></td><th scope="colgroup" colspan=${pair}>${say.per1000(unit)}</th>${before ? html`<td></td>` : nothing}${asked ? html`<th scope="colgroup" colspan=${pair}>${at}</th>` : nothing}</tr>
+        <tr><th scope="col">${say.table.gear}</th>${each}${before ? html`<th scope="col">${say.table.change}</th>` : nothing}${asked ? each : nothing}</tr></thead>
       <tbody>${all.map((one) => {
         const [old, now] = [was.get(one), is.get(one)];
         const rows = now ? after.rows : before?.rows ?? [];
         const row = now ?? old;
         return html`<tr><th scope="row">${row ? gearSaid(row, rows) : one}</th>${before ? cell(speed(old)) : nothing}<td class="gearing-now">${speed(now) || '–'}</td>${before ? cell(now?.change === undefined ? '' : signed(now.change)) : nothing}
-          ${asked ? html`${before ? cell(turns(old)) : nothing}<td class="gearing-now">${turns(now) || '–'}</td>` : nothing}</tr>`;
-      })}</tbody></table></div>${asked ? html`<p class="second least">${say.lastColumns(`${this.speed.trim()}${KEEP}${unit}`, before !== undefined)}</p>` : nothing}`;
+          ${asked ? html`${before ? cell(turns(before, old)) : nothing}<td class="gearing-now">${turns(after, now) || '–'}</td>` : nothing}</tr>`;
+      })}</tbody></table></div>`;
   }
 
   private minded(before: GearingLine | undefined, after: GearingLine): TemplateResult {
     const say = words().gearing;
     const mind = mindSaid(before, after, this.units);
     return html`${mind.length ? html`<asf-section .label=${say.mind}><ul class="gearing-mind">${mind.map((one) => html`<li><asf-icon name="caution" size="20"></asf-icon><span class="reckoned">${one}</span></li>`)}</ul></asf-section>` : nothing}
-      <asf-section .label=${say.tyres}>${[before, after].map((set) => (set ? this.tyre(set) : nothing))}</asf-section>`;
+      <asf-section .label=${say.tyres}>${this.tyresOf(before, after)}</asf-section>`;
   }
 
-  private tyre(set: GearingLine): TemplateResult | typeof nothing {
+  /** The same tyre on both is told once. */
+  private tyresOf(before: GearingLine | undefined, after: GearingLine): TemplateResult {
+    const [was, is] = [before && rollingSaid(before, this.units), rollingSaid(after, this.units)];
+    const same = was && is && JSON.stringify(was) === JSON.stringify(is) && before.record.values.tyre === after.record.values.tyre;
+    return same ? html`${this.tyre(after, words().gearing.both)}` : html`${before ? this.tyre(before) : nothing}${this.tyre(after)}`;
+  }
+
+  private tyre(set: GearingLine, whose = set.record.values.name): TemplateResult | typeof nothing {
     const said = rollingSaid(set, this.units);
     if (!said) return nothing;
-    return html`<div class="gearing-tyre"><p><b>${[set.record.values.tyre, set.record.values.name].filter(Boolean).join(', ')}</b> <span class="second">${said.how}</span></p>
+    return html`<div class="gearing-tyre"><p><b>${[set.record.values.tyre, whose].filter(Boolean).join(', ')}</b> <span class="second">${said.how}</span></p>
       <p>${said.figures}</p>${said.notes.map((note) => html`<p class="reckoned">${note}</p>`)}</div>`;
   }
 

@@ -1,7 +1,6 @@
 import type { GearingLine, GearRow, RollingView, Units } from '../../bridge/protocol';
-import { words } from '../words';
+import { locale, words } from '../words';
 import { KEEP, number } from '../words/format';
-import { ratioText } from './draft';
 import { per1000 } from './lines';
 
 /** "4", "4+" with the overdrive in: at the end of a line. */
@@ -90,5 +89,10 @@ function rolls({ circumference, diameter, turns_per_mile, turns_per_km }: Rollin
 export function ratiosSaid({ record, vehicle }: GearingLine): string {
   const say = words().gearing;
   const { axle_ratio, overdrive, tyre } = record.values;
-  return [vehicle ?? '', axle_ratio === undefined ? '' : say.axleOf(ratioText(axle_ratio)), overdrive === undefined ? '' : say.overdriveOf(ratioText(overdrive)), tyre ?? ''].filter(Boolean).join(' · ');
+  return [vehicle ?? '', axle_ratio === undefined ? '' : say.axleOf(ratio(axle_ratio)), overdrive === undefined ? '' : say.overdriveOf(ratio(overdrive)), tyre ?? ''].filter(Boolean).join(' · ');
+}
+
+/** As the trade writes them: 3.70, 4.22, 3.636. */
+function ratio(parts: number): string {
+  return new Intl.NumberFormat(locale(), { minimumFractionDigits: 2, maximumFractionDigits: 4 }).format(parts / 1e4);
 }

@@ -1,10 +1,10 @@
 import type { AspectFrom, FieldName, RatiosUnread, RollingFrom, Swap, TyreUnread, Units } from '../../bridge/protocol';
-import { capital, KEEP, listed } from './format';
+import { capital, count, KEEP, listed } from './format';
 import type { Vocabulary } from './vocabulary';
 
 /** How fast the road goes by, before and after a swap of axle, gearbox or tyres. */
 export const gearing = (trade: Vocabulary) => ({
-  title: 'Gearing', link: 'Gearing of a swap', second: (n: number) => String(n),
+  title: 'Gearing', link: 'Gearing of a swap', second: (n: number) => count(n, 'gearing'),
   add: 'Add a gearing', change: 'Change the gearing', put: 'Put it down', done: (name: string) => `${name} put down`, strike: 'Strike out', struck: (name: string) => `${name} struck out`, noName: 'no name yet', sets: 'What is compared', setsCount: 'tap to change', compared: 'Compare',
   none: { first: 'No gearing yet.', then: `Put down what is in it now: axle ratio, gears, ${trade.tyre}. Then what could go in. Both are drawn side by side.` },
   onlyOne: 'Add what could go in: a longer axle, another gearbox, other wheels. It is drawn beside this one.',
@@ -42,14 +42,14 @@ export const gearing = (trade: Vocabulary) => ({
   pull: { less: (percent: string) => `It pulls ${percent}${KEEP}% less there.`, more: (percent: string) => `It pulls ${percent}${KEEP}% more there.` },
   alone: (what: { gear: string; unit: string; is: string }) => `In ${what.gear}, 1000 turns a minute is ${what.is}${KEEP}${what.unit}.`,
   highest: (what: { was?: string; is: string; unit: string }) => `At the highest engine speed that is ${what.was ? `${what.was}${KEEP}${what.unit} before, ` : ''}${what.is}${KEEP}${what.unit}${what.was ? ' after' : ''}, if it pulls it.`,
-  chart: 'Road speed by engine speed', key: { before: 'before', after: 'after' }, engine: 'engine, turns a minute', overdriven: '+ with overdrive', lastColumns: (speed: string, both: boolean) => (both ? `Last two columns: turns a minute at ${speed}, before and after.` : `Last column: turns a minute at ${speed}.`), road: (unit: string) => `road, ${unit}`,
+  chart: 'Road speed by engine speed', key: { before: 'before', after: 'after' }, engine: 'engine, turns a minute', overdriven: '+ with overdrive', road: (unit: string) => `road, ${unit}`,
   chartSays: (what: { names: readonly string[]; unit: string }) => `Road speed in ${what.unit} by engine speed, a line for each gear: ${listed(what.names)}. The figures stand in the table below.`,
-  table: { caption: 'Gear by gear', gear: 'Gear', before: 'before', after: 'after', now: 'here', change: 'turns', at: (speed: string) => `turns at ${speed}` },
+  table: { caption: 'Gear by gear', gear: 'Gear', before: 'before', after: 'after', now: 'here', change: 'turns', at: (speed: string) => `turns at ${speed}`, over: 'over' },
   speed: 'Engine speed at', speedHint: (unit: string) => `A road speed, like ${unit === 'mph' ? '60' : '100'}.`, wrongSpeed: 'Give a speed, like 60.',
   tyres: `${capital(trade.tyre)}s`, from: {
     circumference: 'measured on the floor', turns: 'turns from a data book', diameter: 'measured across the tread', marking: 'by its marking, nominal',
   } satisfies Record<RollingFrom, string>,
-  rolls: (what: { turns: string; per: string; across: string; round: string }) => `${what.round} in one turn, ${what.turns} turns a ${what.per}, ${what.across} across.`, perUnit: { inch: 'mile', metric: 'kilometre' } satisfies Record<Units, string>,
+  rolls: (what: { turns: string; per: string; across: string; round: string }) => `${what.round} in one turn, ${what.turns} turns a ${what.per}, ${what.across} across.`, both: 'before and after', perUnit: { inch: 'mile', metric: 'kilometre' } satisfies Record<Units, string>,
   nominal: `With the weight on it a ${trade.tyre} turns about 1 to 3 % oftener than that: true speeds are as much lower. Measured on the floor it counts as it rolls.`,
   unloaded: `Measured without weight: rolling, a ${trade.tyre} turns about 1 to 3 % oftener.`,
   beside: { more: (percent: string) => `${percent}${KEEP}% more turns than its marking says.`, less: (percent: string) => `${percent}${KEEP}% fewer turns than its marking says.`, same: 'As its marking says.' },
