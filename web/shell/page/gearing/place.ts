@@ -136,7 +136,7 @@ export class PlaceGearing extends LightElement {
         const row = now ?? old;
         return html`<tr><th scope="row">${row ? gearSaid(row, rows) : one}</th>${before ? cell(speed(old)) : nothing}<td class="gearing-now">${speed(now) || '–'}</td>${before ? cell(now?.change === undefined ? '' : signed(now.change)) : nothing}
           ${asked ? html`${before ? cell(turns(before, old)) : nothing}<td class="gearing-now">${turns(after, now) || '–'}</td>` : nothing}</tr>`;
-      })}</tbody></table></div>`;
+      })}</tbody></table></div>${asked && all.some((one) => [turns(before, was.get(one)), turns(after, is.get(one))].includes(say.table.over)) ? html`<p class="second least">${say.table.overMeans}</p>` : nothing}`;
   }
 
   private minded(before: GearingLine | undefined, after: GearingLine): TemplateResult {
@@ -149,7 +149,7 @@ export class PlaceGearing extends LightElement {
   /** The same tyre on both is told once. */
   private tyresOf(before: GearingLine | undefined, after: GearingLine): TemplateResult {
     const [was, is] = [before && rollingSaid(before, this.units), rollingSaid(after, this.units)];
-    const same = was && is && JSON.stringify(was) === JSON.stringify(is) && before.record.values.tyre === after.record.values.tyre;
+    const same = was && is && JSON.stringify(was) === JSON.stringify(is) && before?.record.values.tyre === after.record.values.tyre;
     return same ? html`${this.tyre(after, words().gearing.both)}` : html`${before ? this.tyre(before) : nothing}${this.tyre(after)}`;
   }
 

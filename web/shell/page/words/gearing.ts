@@ -44,7 +44,7 @@ export const gearing = (trade: Vocabulary) => ({
   highest: (what: { was?: string; is: string; unit: string }) => `At the highest engine speed that is ${what.was ? `${what.was}${KEEP}${what.unit} before, ` : ''}${what.is}${KEEP}${what.unit}${what.was ? ' after' : ''}, if it pulls it.`,
   chart: 'Road speed by engine speed', key: { before: 'before', after: 'after' }, engine: 'engine, turns a minute', overdriven: '+ with overdrive', road: (unit: string) => `road, ${unit}`,
   chartSays: (what: { names: readonly string[]; unit: string }) => `Road speed in ${what.unit} by engine speed, a line for each gear: ${listed(what.names)}. The figures stand in the table below.`,
-  table: { caption: 'Gear by gear', gear: 'Gear', before: 'before', after: 'after', now: 'here', change: 'turns', at: (speed: string) => `turns at ${speed}`, over: 'over' },
+  table: { caption: 'Gear by gear', gear: 'Gear', before: 'before', after: 'after', now: 'here', change: 'turns', at: (speed: string) => `turns at ${speed}`, over: 'over', overMeans: 'over: more than the engine turns.' },
   speed: 'Engine speed at', speedHint: (unit: string) => `A road speed, like ${unit === 'mph' ? '60' : '100'}.`, wrongSpeed: 'Give a speed, like 60.',
   tyres: `${capital(trade.tyre)}s`, from: {
     circumference: 'measured on the floor', turns: 'turns from a data book', diameter: 'measured across the tread', marking: 'by its marking, nominal',
