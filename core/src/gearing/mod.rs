@@ -15,6 +15,19 @@ pub use rolling::{LOADED_MORE_TURNS, Rolling, RollingFrom};
 pub use speed::{Speed, engine_speed, per_1000};
 pub use tyre::{AspectFrom, Tyre, TyreUnread};
 
+/// Figures with at most one point, seven at most: exact, and far shorter than a reader of all floats.
+fn figures(text: &str) -> Option<f64> {
+    let (whole, part) = text.split_once('.').unwrap_or((text, ""));
+    let count = whole.len() + part.len();
+    let digits = whole.bytes().chain(part.bytes());
+    if count == 0 || count > 7 || !digits.clone().all(|byte| byte.is_ascii_digit()) {
+        return None;
+    }
+    let value = digits.fold(0_u32, |value, byte| value * 10 + u32::from(byte - b'0'));
+    let under = part.bytes().fold(1_u32, |under, _| under * 10);
+    Some(f64::from(value) / f64::from(under))
+}
+
 /// Millimetres in an inch, exact.
 const INCH: f64 = 25.4;
 /// Millimetres in a mile, exact: 63 360 in.

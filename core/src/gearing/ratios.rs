@@ -1,3 +1,4 @@
+use super::figures;
 use crate::record::stored_enum;
 
 /// The longest list that is looked at, in bytes.
@@ -79,10 +80,7 @@ fn with_points(text: &str) -> Result<String, RatiosUnread> {
 
 /// `3.33`, `3.33:1`.
 fn ratio(item: &str) -> Option<f64> {
-    let figures = item.strip_suffix(":1").unwrap_or(item);
-    let is_plain = figures.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.') && figures.len() <= 12;
-    let ratio: f64 = figures.parse().ok().filter(|_| is_plain)?;
-    (0.2..=20.0).contains(&ratio).then_some(ratio)
+    figures(item.strip_suffix(":1").unwrap_or(item)).filter(|ratio| (0.2..=20.0).contains(ratio))
 }
 
 #[cfg(test)]

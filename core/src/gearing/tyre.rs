@@ -149,8 +149,7 @@ impl Rest<'_> {
         let end = self.0.find(|letter: char| !letter.is_ascii_digit() && letter != '.').unwrap_or(self.0.len());
         let (figures, rest) = self.0.split_at(end);
         self.0 = rest;
-        let is_short = figures.len() <= 6;
-        figures.parse().ok().filter(|_| is_short).map(|figure| (figure, figures.contains('.')))
+        super::figures(figures).map(|figure| (figure, figures.contains('.')))
     }
 
     /// What stands between two figures: a dash or a stroke, or at most three letters. Whether it has letters.

@@ -10,7 +10,7 @@ use crate::quantity::bounds::{self, Bound};
 use crate::record::{FieldName, Id, Item, Kind, in_order};
 
 /// The fastest that is asked about, in km/h.
-const FASTEST: f64 = 2_000.0;
+const FASTEST: i32 = 2_000;
 
 /// A gearing as far as it is known.
 #[derive(Default)]
@@ -36,7 +36,7 @@ impl Job {
             SpeedUnit::Mph => Speed::from_mph(speed),
             SpeedUnit::Kmh => Speed::from_kmh(speed),
         });
-        let speed = asked.filter(|speed| speed.kmh() > 0.0 && speed.kmh() <= FASTEST);
+        let speed = asked.filter(|speed| speed.kmh() > 0.0 && speed.kmh() <= f64::from(FASTEST));
         let problems = match (asked, speed) {
             (Some(_), None) => {
                 let problem = Problem::error(Code::OutOfBounds).value("what", "speed").hint(Hint::CorrectValue);

@@ -28,8 +28,8 @@ test('a speedometer that would show too little is told', () => {
   expect(told[0]).toContain('shows 53 at a true 60 mph');
   expect(told[0]).toContain('too little');
   expect(told.join(' ')).toContain('Brakes');
-  expect(told.join(' ')).not.toContain('wings');
-  expect(mindSaid(before, line([], { against: against(0.05, { speedometer: 0.05, wheel_speedometer: 0.05, rolling: -0.048 }) }), 'metric').map(plain).join(' ')).toMatch(/shows 105 at a true 100 km\/h.*wheel shows 105.*wings/);
+  expect(told.join(' ')).not.toContain('full lock');
+  expect(mindSaid(before, line([], { against: against(0.05, { speedometer: 0.05, wheel_speedometer: 0.05, rolling: -0.048 }) }), 'metric').map(plain).join(' ')).toMatch(/shows 105 at a true 100 km\/h.*wheel shows 105.*full lock/);
   expect(mindSaid(before, line([], { against: against(0) }), 'inch')).toEqual([]);
   expect(mindSaid(undefined, line([]), 'inch')).toEqual([]);
 });

@@ -13,7 +13,7 @@ export const gearing = (trade: Vocabulary) => ({
   noSwap: 'not in a swap',
   form: {
     name: 'Name', nameHint: 'As you call it: as found, later axle, five-speed box.', needsName: 'Give it a name, as you call it.', swap: 'Where it stands', vehicle: 'Vehicle', anyVehicle: 'no particular one',
-    axle: 'Axle ratio', axleHint: 'As 4.22, or teeth as 9/38: crown wheel and pinion.', gears: 'Gears', gearsHint: 'Each ratio, first gear first or top first: 3.94, 2.30, 1.49, 1.00. Reverse is left out.',
+    axle: 'Axle ratio', axleHint: 'As 4.22, or by its teeth, as 9/38.', gears: 'Gears', gearsHint: 'Each ratio, first gear first or top first: 3.94, 2.30, 1.49, 1.00. Reverse is left out.',
     overdrive: 'Overdrive', overdriveHint: 'Its ratio, as 0.778. Empty without one.', overdriveOn: 'It works on', overdriveOns: { 1: 'top only', 2: 'top and next', 3: 'upper three' },
     tyre: `${capital(trade.tyre)} marking`, tyreHint: `As on the wall of the ${trade.tyre}: 165 R 13, 205/65 R 15, 5.20-13.`,
     circumference: 'Rolls in one turn, measured', circumferenceHint: `Chalk floor and ${trade.tyre}, roll it once round with the weight on it, measure between the marks. Goes before the marking.`,
@@ -59,7 +59,7 @@ export const gearing = (trade: Vocabulary) => ({
   mind: 'Before you do it', slow: 'It shows too little: you drive faster than you read.',
   speedometer: (what: { shown: string; true: string; unit: string }) => `A speedometer that is driven from the gearbox and was right shows ${what.shown} at a true ${what.true}${KEEP}${what.unit}. Have it recalibrated, or its drive gear changed.`,
   wheelSpeedometer: (what: { shown: string; true: string; unit: string }) => `One that is driven from a wheel shows ${what.shown}.`,
-  faster: 'Brakes have to suit the speed that it can now reach.', otherTyres: `${capital(trade.tyre)}s have to suit rim, load, speed and the room under the wings.`, manual: 'What the manual says goes before all of this.',
+  faster: 'Brakes have to suit the speed that it can now reach.', otherTyres: `${capital(trade.tyre)}s have to suit rim, load and speed, and turn freely at full lock and full bump.`, manual: 'What the manual says goes before all of this.',
 });
 
 function ordinal(n: number): string {
