@@ -8,7 +8,7 @@ use super::bands::as_f64;
 use super::descent::Descent;
 use super::domain::{Domain, Empty, OrderOpen, Said};
 use super::model::Model;
-use super::relaxed::{Found, Relaxed};
+use super::relaxed::{Found, Relaxed, Weighed};
 use super::state::Links;
 
 /// How sure it is that no plan is better.
@@ -48,6 +48,8 @@ const STEPS: u32 = 100;
 const SLOW_PACE: f64 = 0.4;
 /// Prices that move less have come to rest.
 const LEAST_PACE: f64 = 0.01;
+/// From one node in so many the likelier side is followed to the end, to find plans.
+const DIVE: u32 = 24;
 /// As many nodes wait at most: what is beyond is not looked into, and the bound stays honest.
 const MOST_WAITING: usize = 4_000;
 
@@ -64,9 +66,13 @@ pub struct Search<'m> {
     /// No plan that fits costs as much.
     ceiling: i64,
     waiting: BinaryHeap<Node>,
+    /// The node that comes next whatever its bound: the likelier side of the one before.
+    next: Option<Node>,
     /// The least bound of nodes that were let go unlooked.
     let_go: f64,
     root: Domain,
+    /// Prices that speak against any plan at all.
+    against: Vec<f64>,
     found: Found,
     nodes: u32,
 }
@@ -76,6 +82,7 @@ struct Node {
     bound: f64,
     depth: u32,
     number: u32,
+    dives: bool,
     way: Option<Rc<Way>>,
     prices: Rc<Vec<f64>>,
 }
@@ -127,16 +134,18 @@ impl<'m> Search<'m> {
             relaxed.bands.iter().map(|bands| bands.iter().map(|band| band.charge(band.value.0)).max().unwrap_or(0));
         let rules: i64 = model.rules.iter().map(|rule| rule.price.max(0)).sum();
         let ceiling = all + shared + bands.sum::<i64>() + rules + 1;
-        let prices = Rc::new(relaxed.no_prices());
-        let first = Node { bound: f64::NEG_INFINITY, depth: 0, number: 0, way: None, prices };
+        let (prices, against) = (Rc::new(relaxed.no_prices()), relaxed.no_prices());
+        let first = Node { bound: f64::NEG_INFINITY, depth: 0, number: 0, dives: false, way: None, prices };
         let mut search = Self {
             relaxed,
             descent: Descent::new(model, &links.0, seed),
             best: None,
             ceiling,
             waiting: BinaryHeap::from([first]),
+            next: None,
             let_go: f64::INFINITY,
             root,
+            against,
             found: Found::default(),
             nodes: 0,
         };
@@ -151,26 +160,28 @@ impl<'m> Search<'m> {
 
     /// Looks at one node more, and for a better plan near the best; whether there is anything left to look at.
     pub fn step(&mut self) -> bool {
-        let Some(node) = self.waiting.pop() else { return false };
+        let Some(node) = self.next.take().or_else(|| self.waiting.pop()) else { return false };
         self.nodes += 1;
-        if self.is_above(node.bound) {
-            // The least bound is no less than the best plan: so are all others.
-            self.waiting.clear();
-            return false;
+        if !self.is_above(node.bound) {
+            self.look_into(&node);
         }
-        self.look_into(&node);
         if let Some((_, taken)) = self.best.clone().filter(|_| self.nodes.is_multiple_of(3)) {
             let shaken = self.descent.shaken(&taken);
             let plan = self.descent.down(&shaken, 4);
             self.keep(plan);
         }
-        !self.waiting.is_empty()
+        while self.waiting.peek().is_some_and(|node| self.is_above(node.bound)) {
+            // The least bound is no less than the best plan: so are all others.
+            self.waiting.clear();
+        }
+        self.next.is_some() || !self.waiting.is_empty()
     }
 
     /// What it has come to.
     #[must_use]
     pub fn solved(&self) -> Solved {
-        let lower = self.waiting.peek().map_or(f64::INFINITY, |node| node.bound).min(self.let_go);
+        let waiting = self.waiting.peek().into_iter().chain(&self.next);
+        let lower = waiting.map(|node| node.bound).fold(self.let_go, f64::min);
         let cost = self.best.as_ref().map(|(cost, _)| *cost);
         let taken = self.best.as_ref().map(|(_, taken)| taken.clone());
         let is_done = match cost {
@@ -212,6 +223,9 @@ impl<'m> Search<'m> {
         if domain.follow(model) == Err(Empty) {
             return;
         }
+        if self.best.is_none() && self.is_ruled_out(&domain, if node.depth == 0 { FIRST_STEPS } else { STEPS }) {
+            return;
+        }
         let mut prices = (*node.prices).clone();
         let mut best_prices = prices.clone();
         let mut bound = node.bound;
@@ -220,7 +234,7 @@ impl<'m> Search<'m> {
         let (mut pace, mut idle) = (if node.depth == 0 { 1.6 } else { 0.8 }, 0);
         for step in 0..steps {
             let mut found = std::mem::take(&mut self.found);
-            self.relaxed.find(&prices, &domain, &mut found);
+            self.relaxed.find(&prices, Weighed::Costs, &domain, &mut found);
             let is_better = found.bound > bound && self.relaxed.is_exact(&prices);
             self.found = found;
             if self.found.bound == f64::INFINITY {
@@ -255,9 +269,12 @@ impl<'m> Search<'m> {
             // While no plan is known, prices rise until a node without any is above what any plan could cost.
             let target = self.best.as_ref().map_or(self.ceiling, |(cost, _)| *cost);
             let found = std::mem::take(&mut self.found);
-            self.relaxed.step(&mut prices, &found, as_f64(target), pace);
+            self.relaxed.step(&mut prices, Weighed::Costs, &found, as_f64(target), pace);
             self.found = found;
         }
+        let often = seen.often();
+        let plan = self.descent.down(&often, 2);
+        self.keep(plan);
         if self.fix(&best_prices, &mut domain, node.depth == 0).is_err() {
             return;
         }
@@ -272,15 +289,51 @@ impl<'m> Search<'m> {
             return;
         };
         let prices = Rc::new(best_prices);
-        for said in [one, other] {
+        let dives = node.depth > 0 && (node.dives || self.nodes.is_multiple_of(DIVE));
+        for (said, is_likelier) in [(one, true), (other, false)] {
             let way = Some(Rc::new(Way { said, before: node.way.clone() }));
+            if is_likelier && dives {
+                self.next = Some(Node {
+                    bound,
+                    depth: node.depth + 1,
+                    number: self.nodes * 2,
+                    dives: true,
+                    way,
+                    prices: Rc::clone(&prices),
+                });
+                continue;
+            }
             if self.waiting.len() >= MOST_WAITING {
                 self.let_go = self.let_go.min(bound);
                 continue;
             }
             let number = self.nodes * 2 + u32::try_from(self.waiting.len() % 2).unwrap_or(0);
-            self.waiting.push(Node { bound, depth: node.depth + 1, number, way, prices: Rc::clone(&prices) });
+            self.waiting.push(Node {
+                bound,
+                depth: node.depth + 1,
+                number,
+                dives: false,
+                way,
+                prices: Rc::clone(&prices),
+            });
         }
+    }
+
+    /// Whether nothing can keep all limits and rules: looked for while no plan is known.
+    fn is_ruled_out(&mut self, domain: &Domain, steps: u32) -> bool {
+        let mut found = std::mem::take(&mut self.found);
+        let mut ruled_out = false;
+        for _ in 0..steps {
+            self.relaxed.find(&self.against, Weighed::Nothing, domain, &mut found);
+            ruled_out = found.bound > 0.0 && (found.bound == f64::INFINITY || self.relaxed.is_exact(&self.against));
+            if ruled_out {
+                break;
+            }
+            // How far prices go does not matter, only where.
+            self.relaxed.step(&mut self.against, Weighed::Nothing, &found, as_f64(self.ceiling), 1.0);
+        }
+        self.found = found;
+        ruled_out
     }
 
     /// Leaves out whatever cannot be in a plan that is better than the best known.
@@ -290,7 +343,7 @@ impl<'m> Search<'m> {
             return Ok(());
         }
         let mut found = std::mem::take(&mut self.found);
-        self.relaxed.find(prices, domain, &mut found);
+        self.relaxed.find(prices, Weighed::Costs, domain, &mut found);
         let bound = found.bound;
         for (cell, dearer) in found.dearer.iter().enumerate() {
             for (take, more) in dearer.iter().enumerate() {
@@ -309,6 +362,12 @@ impl<'m> Search<'m> {
             if domain.orders[at] == OrderOpen::Free && self.is_above(bound + adds.abs()) {
                 domain.orders[at] = if *adds < 0.0 { OrderOpen::Yes } else { OrderOpen::No };
             }
+            let without = bound - if domain.orders[at] == OrderOpen::Yes { *adds } else { adds.min(0.0) };
+            for (band, adds) in found.bands[at].iter().enumerate() {
+                if domain.may_be_in(at, band) && self.is_above(without + adds) {
+                    domain.bar(at, band);
+                }
+            }
         }
         self.found = found;
         domain.follow(model)?;
@@ -318,7 +377,8 @@ impl<'m> Search<'m> {
         Ok(())
     }
 
-    /// What to say on two sides of a node so that what is half one and half the other is neither; nothing where all is settled.
+    /// What to say on two sides of a node so that what is half one and half the other is neither, the likelier side first;
+    /// nothing where all is settled.
     fn divide(&self, seen: &Seen, domain: &Domain) -> Option<(Said, Said)> {
         let model = self.descent.model;
         let times = seen.times.max(1);
@@ -334,21 +394,21 @@ impl<'m> Search<'m> {
             let stake = u64::try_from(order.charge(0, 0)).unwrap_or(1).max(1);
             let open: u32 = seen.bands[at].iter().sum();
             if domain.orders[at] == OrderOpen::Free {
-                offer(half(open) * stake, Said::Order(at, true), Said::Order(at, false));
+                let likelier = open * 2 >= times;
+                offer(half(open) * stake, Said::Order(at, likelier), Said::Order(at, !likelier));
             }
             let mut below = 0;
             for (band, count) in seen.bands[at].iter().enumerate() {
                 below += count;
                 let weight = half(below).min(half(open - below));
-                offer(weight * stake, Said::Bands(at, band, true), Said::Bands(at, band, false));
+                let likelier = below * 2 >= open;
+                offer(weight * stake, Said::Bands(at, band, likelier), Said::Bands(at, band, !likelier));
             }
         }
         for at in (0..model.shared.len()).filter(|at| domain.shared[*at].is_none()) {
-            offer(
-                half(seen.shared[at]) * u64::try_from(model.shared[at].cost).unwrap_or(1).max(1),
-                Said::Shared(at, true),
-                Said::Shared(at, false),
-            );
+            let stake = u64::try_from(model.shared[at].cost).unwrap_or(1).max(1);
+            let likelier = seen.shared[at] * 2 >= times;
+            offer(half(seen.shared[at]) * stake, Said::Shared(at, likelier), Said::Shared(at, !likelier));
         }
         for (cell, counts) in seen.takes.iter().enumerate() {
             if domain.takes[cell].iter().filter(|left| **left).count() > 1 {
@@ -380,6 +440,12 @@ impl Seen {
             shared: vec![0; model.shared.len()],
             bands: relaxed.bands.iter().map(|bands| vec![0; bands.len()]).collect(),
         }
+    }
+
+    /// The take of each cell that was found most often.
+    fn often(&self) -> Vec<usize> {
+        let most = |takes: &Vec<u32>| (0..takes.len()).max_by_key(|at| (takes[*at], usize::MAX - at)).unwrap_or(0);
+        self.takes.iter().map(most).collect()
     }
 
     fn count(&mut self, found: &Found) {
