@@ -25,8 +25,7 @@ import { KEEP, number } from '../words/format';
 import { readNumber } from '../words/read';
 import './chart';
 import './form';
-import { per1000 } from './lines';
-import { gearSaid, mindSaid, ratiosSaid, rollingSaid, swapSaid } from './said';
+import { gearSaid, mindSaid, ratiosSaid, rollingSaid, speedSaid, swapSaid } from './said';
 
 const PLACE = 'gearing';
 /** How far the lines are drawn where nobody said how fast the engine turns. */
@@ -89,7 +88,7 @@ export class PlaceGearing extends LightElement {
     const alone = after ? undefined : sets.find((set) => set.rows.length > 0);
     const now = after ?? alone;
     return html`<div class="gearing-columns"><div>
-        ${others.length > 1 ? html`<asf-choice .label=${say.compared} .options=${others.map(({ record }) => ({ value: record.id, word: record.values.name ?? say.noName, second: record.values.swap ? say.swaps[record.values.swap] : say.noSwap }))} .value=${after?.record.id ?? ''} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.shown = event.detail.value; }}></asf-choice>` : nothing}
+        ${others.length > 1 ? html`<asf-choice columns="2" .label=${say.compared} .options=${others.map(({ record }) => ({ value: record.id, word: record.values.name ?? say.noName, second: record.values.swap ? say.swaps[record.values.swap] : say.noSwap }))} .value=${after?.record.id ?? ''} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.shown = event.detail.value; }}></asf-choice>` : nothing}
         ${now ? this.compared(before, now) : nothing}
         ${sets.length === 1 ? html`<p class="reckoned">${say.onlyOne}</p>` : !after && !sets.some((set) => set.record.values.swap === 'before') ? html`<p class="reckoned">${say.noBefore}</p>` : nothing}</div>
       <div>${now ? this.minded(before, now) : nothing}${this.listed(sets)}</div></div>`;
@@ -120,7 +119,7 @@ export class PlaceGearing extends LightElement {
     const all = [...new Set([...was.keys(), ...is.keys()])].sort((one, other) => parseInt(one, 10) - parseInt(other, 10) || one.length - other.length);
     const asked = this.asked !== null && this.live.view?.kmh !== undefined;
     const cell = (value: string): TemplateResult => html`<td>${value || '–'}</td>`;
-    const speed = (row: GearRow | undefined): string => (row ? number(per1000(row, units), 1) : '');
+    const speed = (row: GearRow | undefined): string => (row ? speedSaid(row, units) : '');
     // What the engine cannot turn is no figure to read off.
     const turns = (set: GearingLine | undefined, row: GearRow | undefined): string => (row?.turns === undefined ? '' : row.turns > (set?.record.values.highest_turns ?? Infinity) ? say.table.over : number(row.turns));
     const at = say.table.at(`${this.speed.trim()}${KEEP}${unit}`);

@@ -15,8 +15,8 @@ test('a longer axle, in one sentence', () => {
 
 test('tops that differ are told apart', () => {
   const four = line([row(4, 17.6, { top: true })]);
-  expect(all(swapSaid(four, line([row(5, 22, { top: true })], { against: against(-0.2) }), 'inch'))).toContain('top (4) is 17.6 mph before, top (5) 22 mph after');
-  expect(all(swapSaid(four, line([row(4, 17.6), row(4, 22, { top: true, overdriven: true })], { against: against(0.2) }), 'inch'))).toContain('top, overdrive 22 mph after: 20 % more turns');
+  expect(all(swapSaid(four, line([row(5, 22, { top: true })], { against: against(-0.2) }), 'inch'))).toContain('top (4) is 17.6 mph before, top (5) 22.0 mph after');
+  expect(all(swapSaid(four, line([row(4, 17.6), row(4, 22, { top: true, overdriven: true })], { against: against(0.2) }), 'inch'))).toContain('overdrive top 22.0 mph after: 20 % more turns');
   expect(all(swapSaid(four, line([row(4, 17.6, { top: true })], { against: against(0.0001) }), 'inch'))).toMatch(/the same turns at the same speed\.$/);
   expect(all(swapSaid(undefined, four, 'metric'))).toBe('In top, 1000 turns a minute is 28.3 km/h.');
   expect(swapSaid(undefined, line([]), 'metric')).toBeNull();
@@ -32,12 +32,15 @@ test('a speedometer that would show too little is told', () => {
   expect(mindSaid(before, line([], { against: against(0.05, { speedometer: 0.05, wheel_speedometer: 0.05, rolling: -0.048 }) }), 'metric').map(plain).join(' ')).toMatch(/shows 105 at a true 100 km\/h.*wheel shows 105.*full lock/);
   expect(mindSaid(before, line([], { against: against(0) }), 'inch')).toEqual([]);
   expect(mindSaid(undefined, line([]), 'inch')).toEqual([]);
+  const floor = { from: 'circumference' as const, measured: true, circumference: 1826, diameter: 581.2, turns_per_mile: 881.4, turns_per_km: 547.6 };
+  expect(mindSaid(line([], { rolling: floor }), line([], { against: against(0), rolling: { ...floor, from: 'marking', measured: false, loaded: [0.013, 0.031] } }), 'inch').map(plain)[0]).toContain('Measure both');
+  expect(mindSaid(line([], { rolling: floor }), line([], { against: against(0), rolling: floor }), 'inch')).toEqual([]);
 });
 
 test('a nominal size says what the weight does to it; a measured one what the marking said', () => {
   const rolling = { from: 'marking' as const, measured: false, circumference: 1826, diameter: 581.2, turns_per_mile: 881.4, turns_per_km: 547.6, loaded: [0.013, 0.031] as [number, number] };
   const nominal = rollingSaid(line([], { rolling, tyre: { width: 132, aspect: 0.95, rim: 330.2, aspect_from: 'inch' } }), 'metric');
-  expect(plain(nominal?.figures)).toBe('1,826 mm in one turn, 548 turns a kilometre, 581 mm across.');
+  expect(plain(nominal?.figures)).toBe('1,826 mm a turn, 548 turns a kilometre, 581 mm across.');
   expect(nominal?.notes).toHaveLength(2);
   const measured = rollingSaid(line([], { rolling: { ...rolling, from: 'circumference', measured: true, loaded: undefined, beside_marking: 0.021 } as never }), 'inch');
   expect(measured?.notes.map(plain)).toEqual(['2.1 % more turns than its marking says.']);

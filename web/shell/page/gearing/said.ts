@@ -17,6 +17,11 @@ export function topOf(rows: readonly GearRow[]): GearRow | undefined {
 }
 
 const percent = (share: number): string => number(Math.abs(share) * 100, 1);
+/** Always with its tenth: what is compared stands in columns. */
+export function speedSaid(row: GearRow, units: Units): string {
+  return new Intl.NumberFormat(locale(), { minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(per1000(row, units));
+}
+
 /** Less than a tenth of a percent is nothing that anybody notices. */
 const isSame = (share: number): boolean => Math.abs(share) < 5e-4;
 
@@ -26,7 +31,7 @@ export function swapSaid(before: GearingLine | undefined, after: GearingLine, un
   const is = topOf(after.rows);
   if (!is) return null;
   const unit = say.unit[units];
-  const figure = (row: GearRow): string => number(per1000(row, units), 1);
+  const figure = (row: GearRow): string => speedSaid(row, units);
   const was = topOf(before?.rows ?? []);
   const change = after.against?.top;
   const most = highestSaid(was, is, units);
@@ -59,6 +64,7 @@ export function mindSaid(before: GearingLine | undefined, after: GearingLine, un
   const shown = (share: number): string => number(from * (1 + share));
   const { speedometer, wheel_speedometer, rolling, top } = against;
   const told: string[] = [];
+  if ((before.rolling?.loaded === undefined) !== (after.rolling?.loaded === undefined)) told.push(say.mixed);
   // One in a hundred is within what needles show.
   if (speedometer !== undefined && Math.abs(speedometer) >= 0.01) told.push(say.speedometer({ shown: shown(speedometer), true: String(from), unit }) + (speedometer < 0 ? ` ${say.slow}` : ''));
   if (Math.abs(wheel_speedometer) >= 0.01) told.push(say.wheelSpeedometer({ shown: shown(wheel_speedometer), true: String(from), unit }));

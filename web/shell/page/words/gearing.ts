@@ -32,7 +32,7 @@ export const gearing = (trade: Vocabulary) => ({
   },
   needs: (what: readonly string[]) => `Still needed: ${listed(what)}.`,
   need: { axle_ratio: 'axle ratio', gear_ratios: 'gears', tyre: `a ${trade.tyre} size, or how far it rolls` } as Partial<Record<FieldName, string>>,
-  gear: (n: number, of: number, over: boolean) => `${n === of ? 'top' : ordinal(n)}${over ? ', overdrive' : ''}`,
+  gear: (n: number, of: number, over: boolean) => `${over ? 'overdrive ' : ''}${n === of ? 'top' : ordinal(n)}`,
   axleOf: (ratio: string) => `axle ${ratio}`, overdriveOf: (ratio: string) => `overdrive ${ratio}`,
   unit: { inch: 'mph', metric: 'km/h' } satisfies Record<Units, string>,
   per1000: (unit: string) => `${unit} at 1000 turns`,
@@ -49,7 +49,7 @@ export const gearing = (trade: Vocabulary) => ({
   tyres: `${capital(trade.tyre)}s`, from: {
     circumference: 'measured on the floor', turns: 'turns from a data book', diameter: 'measured across the tread', marking: 'by its marking, nominal',
   } satisfies Record<RollingFrom, string>,
-  rolls: (what: { turns: string; per: string; across: string; round: string }) => `${what.round} in one turn, ${what.turns} turns a ${what.per}, ${what.across} across.`, both: 'before and after', perUnit: { inch: 'mile', metric: 'kilometre' } satisfies Record<Units, string>,
+  rolls: (what: { turns: string; per: string; across: string; round: string }) => `${what.round} a turn, ${what.turns} turns a ${what.per}, ${what.across} across.`, both: 'before and after', perUnit: { inch: 'mile', metric: 'kilometre' } satisfies Record<Units, string>,
   nominal: `With the weight on it a ${trade.tyre} turns about 1 to 3 % oftener than that: true speeds are as much lower. Measured on the floor it counts as it rolls.`,
   unloaded: `Measured without weight: rolling, a ${trade.tyre} turns about 1 to 3 % oftener.`,
   beside: { more: (percent: string) => `${percent}${KEEP}% more turns than its marking says.`, less: (percent: string) => `${percent}${KEEP}% fewer turns than its marking says.`, same: 'As its marking says.' },
@@ -59,7 +59,7 @@ export const gearing = (trade: Vocabulary) => ({
   mind: 'Before you do it', slow: 'It shows too little: you drive faster than you read.',
   speedometer: (what: { shown: string; true: string; unit: string }) => `A speedometer that is driven from the gearbox and was right shows ${what.shown} at a true ${what.true}${KEEP}${what.unit}. Have it recalibrated, or its drive gear changed.`,
   wheelSpeedometer: (what: { shown: string; true: string; unit: string }) => `One that is driven from a wheel shows ${what.shown}.`,
-  faster: 'Brakes have to suit the speed that it can now reach.', otherTyres: `${capital(trade.tyre)}s have to suit rim, load and speed, and turn freely at full lock and full bump.`, manual: 'What the manual says goes before all of this.',
+  mixed: `One ${trade.tyre} was measured with the weight on it, the other is nominal: what is compared here may be 1 to 3 % out. Measure both.`, faster: 'Brakes have to suit the speed that it can now reach.', otherTyres: `${capital(trade.tyre)}s have to suit rim, load and speed, and turn freely at full lock and full bump.`, manual: 'What the manual says goes before all of this.',
 });
 
 function ordinal(n: number): string {
