@@ -54,6 +54,10 @@ impl Domain {
         self.takes[cell].iter().filter(|left| **left).count() == 1
     }
 
+    pub(super) fn is_all_settled(&self) -> bool {
+        (0..self.takes.len()).all(|cell| self.is_settled(cell))
+    }
+
     /// Leaves a band of an order out.
     pub(super) fn bar(&mut self, order: usize, band: usize) {
         self.bands[order][band] = false;
