@@ -8,6 +8,7 @@ macro_rules! declarations {
 #[must_use]
 pub fn declarations() -> String {
     use crate::costing::*;
+    use crate::gearing::{AspectFrom, RatiosUnread, RollingFrom, Tyre, TyreUnread};
     use crate::inspect::*;
     use crate::job::vocabulary as words;
     use crate::job::*;
@@ -60,6 +61,7 @@ pub fn declarations() -> String {
         words::Certainty,
         words::Stance,
         words::Relation,
+        words::Swap,
         words::Correctness,
         words::Standing,
         Change,
@@ -97,6 +99,18 @@ pub fn declarations() -> String {
         UnnamedSupplier,
         RulesView,
         RuleLine,
+        GearingView,
+        GearingLine,
+        RollingView,
+        GearRow,
+        GearingChange,
+        GearingTypedView,
+        SpeedUnit,
+        Tyre,
+        AspectFrom,
+        TyreUnread,
+        RatiosUnread,
+        RollingFrom,
         ProblemsView,
         HistoryView,
         SeenView,

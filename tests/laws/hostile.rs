@@ -156,8 +156,9 @@ fn every_query_is_asked() {
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
             Q::Certainty | Q::Undecided | Q::Plan => {}
+            Q::Gearing { .. } | Q::GearingTyped { .. } => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 22);
+    assert_eq!(kinds.len(), 24);
 }

@@ -12,6 +12,7 @@ mod deciding;
 mod find;
 mod fold;
 mod garage;
+mod gearing;
 mod handing;
 mod hostile;
 mod measuring;

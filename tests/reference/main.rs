@@ -7,6 +7,7 @@ mod currencies;
 mod engineering_economy;
 mod expected_cost;
 mod facility_location;
+mod gearing;
 mod measurement;
 mod plans;
 mod rust_grades;

@@ -5,6 +5,7 @@ mod cautions;
 mod certainty;
 mod costing;
 mod errands;
+mod gearing;
 mod history;
 mod job_file;
 mod judging;

@@ -1,3 +1,4 @@
+use super::gearings;
 use super::query::Query;
 use super::troubles;
 use super::view::{HeadView, IdentifyView, ProblemsView, SeenView, View};
@@ -50,6 +51,10 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         Query::Places => Some(View::Places(job.places_view())),
         Query::Suppliers => Some(View::Suppliers(job.suppliers_view())),
         Query::Rules => Some(View::Rules(job.rules_view())),
+        Query::Gearing { speed, unit } => Some(View::Gearing(job.gearing_view(*speed, *unit))),
+        Query::GearingTyped { tyre, gears } => {
+            Some(View::GearingTyped(gearings::typed(tyre.as_deref(), gears.as_deref())))
+        }
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),
         Query::Seen { ids } => Some(View::Seen(SeenView { seen: job.seen_of(ids) })),

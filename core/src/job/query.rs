@@ -96,6 +96,24 @@ pub enum Query {
     Suppliers,
     /// What goes, or does not go, with what.
     Rules,
+    /// Gearings before and after a swap: road speed by engine speed in each gear, and what changes.
+    Gearing {
+        /// A road speed at which the engine speed is asked.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        speed: Option<f64>,
+        /// What it is told in; miles an hour if left out.
+        #[serde(default)]
+        unit: SpeedUnit,
+    },
+    /// What the marking of a tyre and a list of gear ratios say, as somebody types them, outside the record.
+    GearingTyped {
+        /// The marking: `205/65 R 15`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        tyre: Option<String>,
+        /// The list: `3.33, 2.05, 1.37, 1.00`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        gears: Option<String>,
+    },
     /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.
     Problems,
     /// What was ever written to one record, latest last.
@@ -151,4 +169,16 @@ pub enum Group {
     Standing,
     /// Not at all: by tag, or best match first.
     None,
+}
+
+/// What a road speed is told in.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum SpeedUnit {
+    /// Miles an hour.
+    #[default]
+    Mph,
+    /// Kilometres an hour.
+    Kmh,
 }
