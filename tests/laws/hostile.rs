@@ -155,7 +155,7 @@ fn every_query_is_asked() {
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
-            Q::Certainty | Q::Undecided | Q::Plan => {}
+            Q::Certainty | Q::Undecided | Q::Plan | Q::Frontier | Q::Sway => {}
             Q::Gearing { .. } | Q::GearingTyped { .. } => {}
         }
     }

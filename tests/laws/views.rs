@@ -16,7 +16,7 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     let mut queries =
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
     queries.extend([Query::Suppliers, Query::Rules]);
-    queries.extend([Query::Certainty, Query::Undecided, Query::Plan]);
+    queries.extend([Query::Certainty, Query::Undecided, Query::Plan, Query::Frontier, Query::Sway]);
     for (speed, unit) in [(None, SpeedUnit::Mph), (Some(70.0), SpeedUnit::Kmh), (Some(f64::NAN), SpeedUnit::Mph)] {
         queries.push(Query::Gearing { speed, unit });
     }

@@ -41,6 +41,7 @@ pub use expected::{Cost, cheapest, costs};
 pub(crate) use figures::in_job_currency;
 pub use figures::{Figures, Terms};
 pub use flips::{Beyond, Flip, flip, flips};
+pub(crate) use guess::drawn_figures;
 pub use guess::{Guess, guesses};
 pub use input::{Dial, Input, Setting};
 pub use interest::{a_year, present_value, worth_now};

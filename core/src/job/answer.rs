@@ -45,7 +45,7 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             is_here.then(|| View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
-        Query::Certainty | Query::Undecided | Query::Plan => {
+        Query::Certainty | Query::Undecided | Query::Plan | Query::Frontier | Query::Sway => {
             Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
         }
         Query::Places => Some(View::Places(job.places_view())),

@@ -90,6 +90,10 @@ pub enum Query {
     Undecided,
     /// A heavy question, refused here, as `certainty`.
     Plan,
+    /// A heavy question, refused here, as `certainty`.
+    Frontier,
+    /// A heavy question, refused here, as `certainty`.
+    Sway,
     /// All places, each after the one it is within.
     Places,
     /// Suppliers and specialists with their terms, and names that quotes carry without one.

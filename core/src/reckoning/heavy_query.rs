@@ -1,7 +1,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::costing::{PricedTest, WhatIf};
-use crate::plan::PlanQuery;
+use crate::plan::{FrontierQuery, PlanQuery, SwayQuery};
 use crate::quantity::Day;
 use crate::record::Id;
 
@@ -45,4 +45,8 @@ pub enum HeavyQuery {
     },
     /// One quote for every part, so that all together cost least.
     Plan(Box<PlanQuery>),
+    /// How what the whole job costs hangs on the budget, or on the own hours.
+    Frontier(Box<FrontierQuery>),
+    /// Which parts go another way when prices and hours move within their guesses.
+    Sway(Box<SwayQuery>),
 }
