@@ -17,8 +17,9 @@ pub fn declarations() -> String {
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
     };
     use crate::plan::{
-        Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanProof, PlanQuery, PlanSums,
-        PlanView, PlanWhy, Spare, StageBudget,
+        Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, OneMore, PlanChoice, PlanDonor,
+        PlanKit, PlanOrder, PlanProof, PlanQuery, PlanStep, PlanSums, PlanTaken, PlanView, PlanWhy, Scarce, Spare,
+        StageBudget, StepWhy, SwayPart, SwayQuery, SwayQuote, SwayView,
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
@@ -134,6 +135,18 @@ pub fn declarations() -> String {
         PlanSums,
         PlanChoice,
         PlanWhy,
+        PlanStep,
+        PlanTaken,
+        StepWhy,
+        Scarce,
+        FrontierQuery,
+        FrontierView,
+        FrontierPoint,
+        OneMore,
+        SwayQuery,
+        SwayView,
+        SwayPart,
+        SwayQuote,
         Because,
         PlanOrder,
         PlanKit,

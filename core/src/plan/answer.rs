@@ -215,6 +215,7 @@ impl Planned {
                     route,
                     rest,
                     decided: self.decided[cell],
+                    chosen: self.chosen.get(&part) == Some(&quote),
                     instead_of: other,
                     why,
                 });

@@ -131,8 +131,10 @@ pub struct PlanChoice {
     /// The quote for pieces that a kit has too few of.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rest: Option<Id>,
-    /// It was decided before.
+    /// It was decided before, and stays.
     pub decided: bool,
+    /// Somebody chose this quote.
+    pub chosen: bool,
     /// The part's own cheapest, where that is another one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instead_of: Option<Id>,

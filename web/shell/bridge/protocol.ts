@@ -962,7 +962,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules" } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules" } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -2326,7 +2326,7 @@ export interface Overtaken {
  * A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
  * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
  */
-export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | ({ ask: "plan" } & PlanQuery);
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | ({ ask: "plan" } & PlanQuery) | ({ ask: "frontier" } & FrontierQuery) | ({ ask: "sway" } & SwayQuery);
 
 /**
  * What a plan is asked for. What is left out is as the job says.
@@ -2364,6 +2364,10 @@ export interface PlanQuery {
      * Quotes, suppliers and donors that must not be taken, besides those the job forbids.
      */
     forbid?: Id[];
+    /**
+     * What is decided may be decided otherwise, unless it is pinned.
+     */
+    reopen?: boolean;
     /**
      * Routes that must not be taken.
      */
@@ -2428,6 +2432,14 @@ export interface PlanView {
      * What each part's own cheapest would come to together, and whether that keeps all limits and rules.
      */
     singly?: PlanSums;
+    /**
+     * Where decisions are open again: what was chosen, with each open part's own cheapest.
+     */
+    own?: PlanSums;
+    /**
+     * The way to the plan from what was chosen, or from each part's own cheapest: what brings most first.
+     */
+    steps?: PlanStep[];
     /**
      * What is taken for each part, by part.
      */
@@ -2521,9 +2533,13 @@ export interface PlanChoice {
      */
     rest?: Id;
     /**
-     * It was decided before.
+     * It was decided before, and stays.
      */
     decided: boolean;
+    /**
+     * Somebody chose this quote.
+     */
+    chosen: boolean;
     /**
      * The part's own cheapest, where that is another one.
      */
@@ -2547,6 +2563,252 @@ export interface PlanWhy {
      * minor units or minutes.
      */
     more: number;
+}
+
+/**
+ * A few parts that go over to the plan in one go.
+ */
+export interface PlanStep {
+    /**
+     * The parts, each with its quote in the plan.
+     */
+    parts: PlanTaken[];
+    /**
+     * Why they go over.
+     */
+    why: StepWhy;
+    /**
+     * The supplier, specialist or donor that they have together.
+     */
+    name?: string;
+    /**
+     * By how much less the whole job then costs; less than nothing where it is dearer, but keeps a limit or a rule.
+     */
+    saves: Money;
+    /**
+     * How much more is paid at first.
+     */
+    cash: Money;
+    /**
+     * How much more own time it takes.
+     */
+    own_time: Minutes;
+}
+
+/**
+ * A part and its quote.
+ */
+export interface PlanTaken {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Which quote.
+     */
+    quote: Id;
+}
+
+/**
+ * What parts of a step have together.
+ */
+export type StepWhy = "itself" | "kit" | "donor" | "order" | "rest";
+
+/**
+ * What there is never enough of.
+ */
+export type Scarce = "cash" | "hours";
+
+/**
+ * What a frontier is asked for.
+ */
+export interface FrontierQuery {
+    /**
+     * Against what.
+     */
+    of: Scarce;
+    /**
+     * The plan whose frontier it is; `nodes` are the steps for each point.
+     */
+    plan?: PlanQuery;
+    /**
+     * How many points between the least that will do and as much as is ever wanted, from 2 to 40.
+     */
+    points?: number;
+}
+
+/**
+ * How what the whole job costs hangs on the budget, or on the own hours.
+ */
+export interface FrontierView {
+    /**
+     * Against what.
+     */
+    of: Scarce;
+    /**
+     * The currency of all sums.
+     */
+    currency: Currency;
+    /**
+     * The limit that is kept today, in minor units or minutes.
+     */
+    limit?: number;
+    /**
+     * Nothing is to be had with less than this; nothing where that is not proved.
+     */
+    least?: number;
+    /**
+     * The best plan for each limit, the least limit first: none costs more than the one before.
+     */
+    points: FrontierPoint[];
+    /**
+     * The plan at today's limit.
+     */
+    plan?: FrontierPoint;
+    /**
+     * What was chosen, with each open part's own cheapest: what it uses, and what it costs.
+     */
+    own?: FrontierPoint;
+    /**
+     * What a little more of the limit saves; nothing where there is none.
+     */
+    more?: OneMore;
+}
+
+/**
+ * The best plan for one limit.
+ */
+export interface FrontierPoint {
+    /**
+     * The limit, in minor units or minutes.
+     */
+    limit: number;
+    /**
+     * How much of it the plan uses.
+     */
+    used: number;
+    /**
+     * Its present value, all in.
+     */
+    cost: Money;
+    /**
+     * No plan within the limit costs less.
+     */
+    bound: Money;
+    /**
+     * What is paid at first.
+     */
+    cash: Money;
+    /**
+     * Own time.
+     */
+    own_time: Minutes;
+    /**
+     * How sure it is that nothing is better.
+     */
+    proof: PlanProof;
+}
+
+/**
+ * What a little more of a limit saves.
+ */
+export interface OneMore {
+    /**
+     * So much more, in minor units or minutes.
+     */
+    more: number;
+    /**
+     * By how much less the job then costs.
+     */
+    saves: Money;
+    /**
+     * It is sure to the minor unit: both plans are proved.
+     */
+    sure: boolean;
+}
+
+/**
+ * What it is asked with.
+ */
+export interface SwayQuery {
+    /**
+     * The plan that is looked at; `nodes` are the steps for each draw, `seed` is what figures are drawn from.
+     */
+    plan?: PlanQuery;
+    /**
+     * How often figures are drawn, from 1 to 400; left out, 20 times.
+     */
+    draws?: number;
+}
+
+/**
+ * How steady the plan of the whole job is, its figures being guesses.
+ */
+export interface SwayView {
+    /**
+     * How often figures were drawn.
+     */
+    draws: number;
+    /**
+     * How often a plan was found that fits.
+     */
+    fitted: number;
+    /**
+     * The parts that go another way in some draw, the least steady first.
+     */
+    parts: SwayPart[];
+    /**
+     * How many parts go the same way every time.
+     */
+    steady: number;
+}
+
+/**
+ * A part that goes another way in some draw.
+ */
+export interface SwayPart {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
+     * Its quotes, the one taken most often first.
+     */
+    quotes: SwayQuote[];
+}
+
+/**
+ * How often a quote was in the best plan.
+ */
+export interface SwayQuote {
+    /**
+     * Which quote.
+     */
+    quote: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
+    /**
+     * In how many draws.
+     */
+    times: number;
+    /**
+     * It is in the plan with figures as they stand.
+     */
+    planned: boolean;
 }
 
 /**
@@ -2729,7 +2991,7 @@ export interface PricedTest {
  * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
  * alone does not carry what heavy ones need.
  */
-export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "plan" } & PlanView) | { view: "nothing" };
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "plan" } & PlanView) | ({ view: "frontier" } & FrontierView) | ({ view: "sway" } & SwayView) | { view: "nothing" };
 
 /**
  * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.
