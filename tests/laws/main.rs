@@ -10,6 +10,7 @@ mod chunks;
 mod costing;
 mod deciding;
 mod find;
+mod fitting;
 mod fold;
 mod garage;
 mod handing;

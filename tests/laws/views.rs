@@ -15,7 +15,7 @@ pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Rou
 pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     let mut queries =
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
-    queries.extend([Query::Suppliers, Query::Rules]);
+    queries.extend([Query::Suppliers, Query::Rules { part: None, today: Day::parse("1999-12-31") }]);
     queries.extend([Query::Certainty, Query::Undecided, Query::Plan]);
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
@@ -45,6 +45,7 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         );
         queries.push(Query::Cost { part: id, today: Day::parse("1999-12-31"), set: set.ok() });
         queries.push(Query::Cost { part: id, today: None, set: None });
+        queries.push(Query::Rules { part: Some(id), today: None });
         queries.push(Query::Inspect { part: id });
         queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
         queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });

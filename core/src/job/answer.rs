@@ -49,7 +49,7 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         }
         Query::Places => Some(View::Places(job.places_view())),
         Query::Suppliers => Some(View::Suppliers(job.suppliers_view())),
-        Query::Rules => Some(View::Rules(job.rules_view())),
+        Query::Rules { part, today } => Some(View::Rules(job.rules_view(*part, *today))),
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),
         Query::Seen { ids } => Some(View::Seen(SeenView { seen: job.seen_of(ids) })),

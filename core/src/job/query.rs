@@ -94,8 +94,15 @@ pub enum Query {
     Places,
     /// Suppliers and specialists with their terms, and names that quotes carry without one.
     Suppliers,
-    /// What goes, or does not go, with what.
-    Rules,
+    /// What goes, or does not go, with what; where the decisions break it, and what would mend that.
+    Rules {
+        /// Only rules about this part, one of its quotes, or a donor that it may come from.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        part: Option<Id>,
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
     /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.
     Problems,
     /// What was ever written to one record, latest last.

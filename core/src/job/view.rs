@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::change::{Change, Values};
 use super::command::Seen;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
-use crate::costing::{CostView, TotalsView};
+use crate::costing::{BreachView, CostView, TotalsView};
 use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
 use crate::problem::Problem;
 use crate::quantity::{Currency, Day, Millis, Minutes, Money};
@@ -510,6 +510,15 @@ pub struct RuleLine {
     /// The route of the other, where it is a quote.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub other_route: Option<Route>,
+    /// The part of the subject, where it is a quote.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub subject_part: Option<Id>,
+    /// The part of the other, where it is a quote.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other_part: Option<Id>,
+    /// The decisions break it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub breach: Option<BreachView>,
 }
 
 /// What waits for a person.

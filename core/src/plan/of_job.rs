@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::bands::as_f64;
 use super::model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 use super::query::PlanQuery;
+pub(super) use crate::costing::donor_cost;
 use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, wait_of};
 use crate::inspect::together;
 use crate::job::vocabulary::{Relation, Route, Stance};
@@ -484,16 +485,6 @@ impl<'a> Builder<'a> {
             minutes: self.query.minutes.or_else(|| hours.filter(|_| counts).map(|hours| hours.0)),
         };
     }
-}
-
-/// What a donor really costs, and what is paid for it: nothing where it is here already.
-pub(super) fn donor_cost(job: &Job, vehicle: Id) -> (i64, i64) {
-    let Some(item) = job.item(vehicle).filter(|item| !item.is(FieldName::Bought)) else { return (0, 0) };
-    let minor = |field| {
-        let money: Option<Money> = item.read(field);
-        money.filter(|money| money.currency == job.settings().currency).map_or(0, |money| money.minor)
-    };
-    (minor(FieldName::Cash) - minor(FieldName::Sold), minor(FieldName::Cash))
 }
 
 /// A share of an amount, rounded up to the unit.
