@@ -21,7 +21,7 @@ pub fn declarations() -> String {
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
-        Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
+        Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
@@ -43,6 +43,7 @@ pub fn declarations() -> String {
         Minutes,
         Chance,
         Mass,
+        Area,
         Millis,
         Day,
         ExchangeRate,
@@ -59,6 +60,7 @@ pub fn declarations() -> String {
         words::Route,
         words::Certainty,
         words::Stance,
+        words::RateBasis,
         words::Relation,
         words::Correctness,
         words::Standing,
@@ -101,6 +103,13 @@ pub fn declarations() -> String {
         BreachWhy,
         MendView,
         MendChoice,
+        ContentsLine,
+        ContentsView,
+        ContentsRow,
+        FoundBy,
+        DonorView,
+        DonorLine,
+        Rated,
         ProblemsView,
         HistoryView,
         SeenView,

@@ -57,10 +57,8 @@ impl Set {
             id
         };
         let (cash, sold) = drawn.donor;
-        let donor = make(
-            Kind::Vehicle,
-            vec![Change::Donor(true), Change::Cash(money(cash)), Change::Sold(money(sold))],
-        );
+        let donor =
+            make(Kind::Vehicle, vec![Change::Donor(true), Change::Cash(money(cash)), Change::Sold(money(sold))]);
         let parts: Vec<Id> = (0..drawn.quotes.len()).map(|_| make(Kind::Part, vec![])).collect();
         let mut quotes = Vec::new();
         for (part, of_part) in parts.iter().zip(&drawn.quotes) {
@@ -71,10 +69,8 @@ impl Set {
             }
         }
         if let Some(price) = drawn.kit {
-            let kit = make(
-                Kind::Quote,
-                vec![Change::Of(parts[0]), Change::Route(Route::Kit), Change::Cash(money(price))],
-            );
+            let kit =
+                make(Kind::Quote, vec![Change::Of(parts[0]), Change::Route(Route::Kit), Change::Cash(money(price))]);
             make(Kind::Cover, vec![Change::Of(kit), Change::Part(parts[1])]);
             quotes.extend([(parts[0], kit), (parts[1], kit)]);
         }

@@ -7,6 +7,7 @@ mod any_entry;
 mod apply;
 mod certainty;
 mod chunks;
+mod contents;
 mod costing;
 mod deciding;
 mod find;

@@ -2,7 +2,7 @@
 
 use asfound_core::costing::PricedTest;
 use asfound_core::job::vocabulary::{Aim, Route, Standing};
-use asfound_core::job::{Group, Job, PartsQuery, Query, ask};
+use asfound_core::job::{ContentsLine, Group, Job, PartsQuery, Query, ask};
 use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Day, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
@@ -46,6 +46,11 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         queries.push(Query::Cost { part: id, today: Day::parse("1999-12-31"), set: set.ok() });
         queries.push(Query::Cost { part: id, today: None, set: None });
         queries.push(Query::Rules { part: Some(id), today: None });
+        queries.push(Query::Donor { vehicle: id, today: None });
+        let line =
+            |number: &str, quantity| ContentsLine { number: number.to_owned(), name: "Hub \u{0}".to_owned(), quantity };
+        let lines = vec![line("", Some(i64::MIN)), line("1 - 2", Some(i64::MAX)), line("x", None)];
+        queries.push(Query::KitContents { quote: id, lines });
         queries.push(Query::Inspect { part: id });
         queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
         queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });

@@ -3,6 +3,7 @@
 mod bench;
 mod cautions;
 mod certainty;
+mod contents;
 mod costing;
 mod errands;
 mod history;
@@ -10,5 +11,6 @@ mod job_file;
 mod judging;
 mod lists;
 mod planning;
+mod rates;
 mod sample;
 mod terms;

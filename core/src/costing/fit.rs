@@ -115,7 +115,8 @@ pub(crate) fn breach(job: &Job, rule: Id, today: Option<Day>) -> Option<BreachVi
         },
     };
     parts.extend(others.into_iter().filter(|part| !parts.contains(part)).collect::<Vec<_>>());
-    let price = (fit.relation == Relation::GoesWith).then(|| Money::from_minor(extra(job, rule), job.settings().currency));
+    let price =
+        (fit.relation == Relation::GoesWith).then(|| Money::from_minor(extra(job, rule), job.settings().currency));
     Some(BreachView { why, instead, parts, price, mend: mend(job, rule, fit, today) })
 }
 
@@ -147,7 +148,7 @@ fn holders(job: &Job, side: Id, today: Option<Day>) -> Vec<Id> {
 }
 
 /// The quote that a part is decided for.
-fn decided(job: &Job, part: Id, today: Option<Day>) -> Option<Id> {
+pub(crate) fn decided(job: &Job, part: Id, today: Option<Day>) -> Option<Id> {
     match job.choice_of(part) {
         Some(choice) => job.item(choice)?.read(FieldName::Quote).filter(|quote| !job.is_struck(*quote)),
         None if job.is_decided_unasked(part) => priced(job, part, today, None).decided_quote(),
@@ -174,7 +175,21 @@ pub(crate) fn donor_cost(job: &Job, vehicle: Id) -> (i64, i64) {
         let money: Option<Money> = item.read(field);
         money.filter(|money| money.currency == job.settings().currency).map_or(0, |money| money.minor)
     };
-    (minor(item, FieldName::Cash) - minor(item, FieldName::Sold), minor(item, FieldName::Cash))
+    let pieces = donor_pieces(job, vehicle).into_iter().filter_map(|part| job.item(part));
+    let sold = pieces.map(|part| minor(part, FieldName::Sold)).fold(minor(item, FieldName::Sold), i64::saturating_add);
+    (minor(item, FieldName::Cash).saturating_sub(sold), minor(item, FieldName::Cash))
+}
+
+/// The parts that are listed on a vehicle: in its assemblies, and in what is inside those.
+pub(crate) fn donor_pieces(job: &Job, vehicle: Id) -> Vec<Id> {
+    let mut within: BTreeSet<Id> = BTreeSet::new();
+    let mut open: Vec<Id> = job.children(Kind::Assembly, FieldName::Vehicle, vehicle).collect();
+    while let Some(assembly) = open.pop() {
+        if within.insert(assembly) {
+            open.extend(job.children(Kind::Assembly, FieldName::Inside, assembly));
+        }
+    }
+    within.into_iter().flat_map(|assembly| job.children(Kind::Part, FieldName::Assembly, assembly)).collect()
 }
 
 /// The cheapest change of one decision, tried on a job of its own.

@@ -6,11 +6,11 @@ use serde::ser::SerializeMap;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
-    Aim, Certainty, Check, Correctness, Moment, PlaceKind, Relation, Route, Shape, Shot, Side, Stance, Triage, Units,
-    Vocabulary,
+    Aim, Certainty, Check, Correctness, Moment, PlaceKind, RateBasis, Relation, Route, Shape, Shot, Side, Stance,
+    Triage, Units, Vocabulary,
 };
 use crate::quantity::bounds::{self, Bound};
-use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
+use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
 use crate::record::{FieldName, Hash, Held, Id, Item, Kind, Stored, Value};
 use crate::tables::features::{Dimension, LimitKind, LimitSource};
 use crate::tables::hazards::Hazard;
@@ -162,6 +162,7 @@ changes! {
     warranty: Warranty(i64), stance: Stance(Stance), from_value: FromValue(Money), from_mass: FromMass(Mass),
     relation: Relation(Relation), other: Other(Id), stage: Stage(i64), budget: Budget(Money),
     own_hours: OwnHours(Minutes), latest: Latest(Day), sold: Sold(Money), bought: Bought(bool),
+    rate: Rate(Money), rate_basis: RateBasis(RateBasis), area: Area(Area), duty_rate: DutyRate(i64), fetched: Fetched(bool),
 }
 
 impl Change {
@@ -203,9 +204,11 @@ impl Change {
             Self::Quantity(pieces) => (bounds::PIECES, *pieces),
             Self::Stage(stage) => (bounds::STAGE, *stage),
             Self::Mass(mass) | Self::FromMass(mass) => (bounds::MASS, mass.grams()),
+            Self::Area(area) => (bounds::AREA, area.square_millimetres()),
             Self::Thickness(length) => (bounds::LENGTH, *length),
             Self::HourValue(money)
             | Self::Cash(money)
+            | Self::Rate(money)
             | Self::HourValueThen(money)
             | Self::Threshold(money)
             | Self::Freight(money)
@@ -238,7 +241,7 @@ impl Change {
             }
             Self::YearsKept(years) => (bounds::YEARS, *years),
             Self::Interest(rate) => (bounds::INTEREST, *rate),
-            Self::TaxRate(rate) => (bounds::TAX, *rate),
+            Self::TaxRate(rate) | Self::DutyRate(rate) => (bounds::TAX, *rate),
             Self::Wait(days)
             | Self::WaitLeast(days)
             | Self::WaitMost(days)

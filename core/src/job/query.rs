@@ -1,5 +1,6 @@
 use serde::{Deserialize, Serialize};
 
+use super::contents::ContentsLine;
 use super::vocabulary::{Route, Standing};
 use crate::costing::WhatIf;
 use crate::inspect::ProofQuery;
@@ -99,6 +100,21 @@ pub enum Query {
         /// Only rules about this part, one of its quotes, or a donor that it may come from.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         part: Option<Id>,
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
+    /// What a list of what is in a kit is taken to mean.
+    KitContents {
+        /// The quote of the kit.
+        quote: Id,
+        /// The lines of the list.
+        lines: Vec<ContentsLine>,
+    },
+    /// What a donor gave, what it still has, and what it came to.
+    Donor {
+        /// Which vehicle.
+        vehicle: Id,
         /// Which day it is, as in `cost`.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         today: Option<Day>,

@@ -4,6 +4,8 @@ use serde::{Deserialize, Serialize};
 
 use super::change::{Change, Values};
 use super::command::Seen;
+use super::contents::ContentsView;
+use super::donors::DonorView;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
 use crate::costing::{BreachView, CostView, TotalsView};
 use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
@@ -49,6 +51,10 @@ pub enum View {
     Suppliers(SuppliersView),
     /// To [`Query::Rules`](super::Query::Rules).
     Rules(RulesView),
+    /// To [`Query::KitContents`](super::Query::KitContents).
+    KitContents(ContentsView),
+    /// To [`Query::Donor`](super::Query::Donor).
+    Donor(Box<DonorView>),
     /// To [`Query::Problems`](super::Query::Problems): the problems stand beside every answer.
     Problems(ProblemsView),
     /// To [`Query::History`](super::Query::History).

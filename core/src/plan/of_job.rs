@@ -6,10 +6,10 @@ use super::bands::as_f64;
 use super::model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 use super::query::PlanQuery;
 pub(super) use crate::costing::donor_cost;
-use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, wait_of};
+use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, on_top, wait_of};
 use crate::inspect::together;
+use crate::job::Job;
 use crate::job::vocabulary::{Relation, Route, Stance};
-use crate::job::{Job, called};
 use crate::quantity::{Mass, Money};
 use crate::record::{FieldName, Id, Item, Kind};
 
@@ -67,8 +67,6 @@ struct Builder<'a> {
     shared: Vec<What>,
     kits: BTreeMap<Id, Vec<usize>>,
     donors: BTreeMap<Id, usize>,
-    /// Suppliers by their names as they are compared.
-    suppliers: BTreeMap<String, Id>,
     orders: BTreeMap<(Id, i64), usize>,
     stages: Vec<i64>,
     waits: BTreeMap<Id, i64>,
@@ -223,7 +221,6 @@ impl<'a> Builder<'a> {
             let said = kinds.filter(|id| job.item(*id).and_then(|item| item.read(FieldName::Stance)) == Some(stance));
             said.chain(more.iter().copied()).collect::<BTreeSet<Id>>()
         };
-        let suppliers = job.standing_ids(Kind::Supplier).filter(|id| !called(&job.name(*id)).is_empty());
         Self {
             job,
             query,
@@ -231,8 +228,6 @@ impl<'a> Builder<'a> {
             shared: Vec::new(),
             kits: BTreeMap::new(),
             donors: BTreeMap::new(),
-            // Of several of one name the first by id counts.
-            suppliers: suppliers.collect::<Vec<_>>().into_iter().rev().map(|id| (called(&job.name(id)), id)).collect(),
             orders: BTreeMap::new(),
             stages: vec![1],
             waits: BTreeMap::new(),
@@ -242,8 +237,7 @@ impl<'a> Builder<'a> {
     }
 
     fn supplier_of(&self, quote: &Item) -> Option<Id> {
-        let from: String = quote.read(FieldName::From)?;
-        self.suppliers.get(&called(&from)).copied()
+        self.job.supplier_called(&quote.read::<String>(FieldName::From)?)
     }
 
     fn donor_of(&self, quote: &QuoteCost) -> Option<Id> {
@@ -349,8 +343,7 @@ impl<'a> Builder<'a> {
     /// Its price without carriage, tax and duty: what a supplier counts.
     fn price(&self, quote: &QuoteCost) -> i64 {
         let item = self.job.item(quote.id);
-        let price = item.and_then(|item| in_job_currency(self.job, item, item.read::<Money>(FieldName::Cash)?));
-        price.unwrap_or(0).max(0)
+        item.zip(quote.cash).and_then(|(item, cash)| in_job_currency(self.job, item, cash)).unwrap_or(0).max(0)
     }
 
     /// What a quote adds to the order of its supplier, where the terms of that one are known.
@@ -370,12 +363,15 @@ impl<'a> Builder<'a> {
             let currency = self.job.settings().currency;
             money.filter(|money| money.currency == currency).map(|money| money.minor.max(0))
         };
+        // What they charge comes without duty and tax where their terms say so.
+        let rate = |field| on_top(self.job, supplier, field).unwrap_or(0);
+        let terms = Order { duty: rate(FieldName::DutyRate), tax: rate(FieldName::TaxRate), ..Order::default() };
         let tiers = self.job.children(Kind::Tier, FieldName::Of, supplier).filter_map(|tier| {
             let from_mass: Option<Mass> = self.job.item(tier).and_then(|item| item.read(FieldName::FromMass));
             Some(Carriage {
                 from_value: money(tier, FieldName::FromValue).unwrap_or(0),
                 from_mass: from_mass.map_or(0, |mass| mass.grams()),
-                carriage: money(tier, FieldName::Shipping)?,
+                carriage: terms.with_on_top(money(tier, FieldName::Shipping)?),
             })
         });
         let mut tiers: Vec<Carriage> = tiers.collect();
@@ -383,11 +379,12 @@ impl<'a> Builder<'a> {
         let at = self.model.orders.len();
         self.model.orders.push(Order {
             stage,
-            carriage: money(supplier, FieldName::Shipping).unwrap_or(0),
+            carriage: terms.with_on_top(money(supplier, FieldName::Shipping).unwrap_or(0)),
             tiers,
             free_from: money(supplier, FieldName::FreeFrom),
             minimum_order: money(supplier, FieldName::MinimumOrder).unwrap_or(0),
             minimum_charge: money(supplier, FieldName::MinimumCharge).unwrap_or(0),
+            ..terms
         });
         self.orders.insert(key, at);
         at
