@@ -34,7 +34,8 @@ export class RouteBars extends LightElement {
   private below(quote: QuoteCost): TemplateResult | typeof nothing {
     const chosen = this.view?.chosen?.values.quote === quote.id ? words().costing.chosen : '';
     const { wait } = quote.record.values;
-    const text = [quote.from ?? '', wait === undefined ? '' : words().certainty.waitOf(count(wait, 'day')), chosen].filter(Boolean).join(' · ');
+    const { stance } = quote.record.values;
+    const text = [stance ? words().stance.said[stance] : '', quote.from ?? '', wait === undefined ? '' : words().certainty.waitOf(count(wait, 'day')), chosen].filter(Boolean).join(' · ');
     return text ? html`<p class="second route-below">${text}</p>` : nothing;
   }
 

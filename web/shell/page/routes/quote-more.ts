@@ -25,6 +25,9 @@ export class QuoteMore extends LightElement {
   @property({ attribute: false }) figure!: (figure: Figure, hint?: string) => TemplateResult;
   @property({ attribute: false }) judged!: (figure: Judged, sure: string) => TemplateResult;
 
+  /** What the price is for, where it is not asked for above. */
+  @property({ attribute: false }) per: TemplateResult | typeof nothing = nothing;
+
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
 
   override render(): TemplateResult {
@@ -33,6 +36,7 @@ export class QuoteMore extends LightElement {
     const abroad = draft.currency !== view.currency;
     return html`
       <details class="quote-fold"><summary>${say.folds.money}</summary><div class="quote-form">
+        ${this.per}
         ${this.pick(say.currency, draft.currency, [view.currency, ...ABROAD.filter((code) => code !== view.currency)].map((code) => [code, currencySign(code) === code ? code : `${code} (${currencySign(code)})`]), (currency) => ({ currency }))}
         ${abroad ? this.figure('exchange_rate', say.rateHint(draft.currency, view.currency)) : nothing}
         ${this.figure('freight')}${this.figure('tax', this.usualTax())}${this.figure('duty')}${this.figure('consumables')}
