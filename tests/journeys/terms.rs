@@ -75,7 +75,7 @@ const BROKEN: &str = "
         { do: 'create', id: hub, kind: 'part', changes: [{ name: 'Hub' }, { tag: 62 }] },
         quote(later, drum, 'buy', 3000, 'Sloe Hill Spares'), quote(laterHub, hub, 'donor', 5240, 'the green one'), quote(plainHub, hub, 'buy', 4000, 'Hare & Wick'),
         { do: 'create', id: id(), kind: 'rule', changes: [{ of: later }, { relation: 'needs' }, { other: laterHub }] },
-        { do: 'choose', id: id(), quote: later },
+        { do: 'choose', id: id(), quote: later, part: drum },
     ] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));
     return { drum, hub };";

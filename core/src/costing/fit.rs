@@ -100,8 +100,29 @@ impl Fit {
     }
 }
 
-/// Whether, and by what, the decisions break a rule; with the cheapest mend.
-pub(crate) fn breach(job: &Job, rule: Id, today: Option<Day>) -> Option<BreachView> {
+/// Tells of rule after rule whether, and by what, the decisions break it; with the cheapest mend. What is tried is tried on one
+/// copy of the job, which is made for the first rule that is broken.
+pub(crate) struct Breaches<'a> {
+    job: &'a Job,
+    today: Option<Day>,
+    trial: Option<Trial>,
+}
+
+impl<'a> Breaches<'a> {
+    pub(crate) const fn of(job: &'a Job, today: Option<Day>) -> Self {
+        Self { job, today, trial: None }
+    }
+
+    pub(crate) fn breach(&mut self, rule: Id) -> Option<BreachView> {
+        let mut told = against(self.job, rule, self.today)?;
+        let trial = self.trial.get_or_insert_with(|| Trial::of(self.job));
+        told.mend = mend(self.job, trial, rule, self.today);
+        Some(told)
+    }
+}
+
+/// What stands against a rule; nothing while it holds.
+fn against(job: &Job, rule: Id, today: Option<Day>) -> Option<BreachView> {
     let fit = Fit::of(job, rule).filter(|fit| fit.is_broken(job, today))?;
     let mut parts = holders(job, fit.subject, today);
     let others = sides(job, fit.other);
@@ -117,7 +138,7 @@ pub(crate) fn breach(job: &Job, rule: Id, today: Option<Day>) -> Option<BreachVi
     parts.extend(others.into_iter().filter(|part| !parts.contains(part)).collect::<Vec<_>>());
     let price =
         (fit.relation == Relation::GoesWith).then(|| Money::from_minor(extra(job, rule), job.settings().currency));
-    Some(BreachView { why, instead, parts, price, mend: mend(job, rule, fit, today) })
+    Some(BreachView { why, instead, parts, price, mend: None })
 }
 
 /// The parts that a side of a rule is about, whatever is decided.
@@ -193,15 +214,12 @@ pub(crate) fn donor_pieces(job: &Job, vehicle: Id) -> Vec<Id> {
 }
 
 /// The cheapest change of one decision, tried on a job of its own.
-fn mend(job: &Job, rule: Id, fit: Fit, today: Option<Day>) -> Option<MendView> {
+fn mend(job: &Job, trial: &mut Trial, rule: Id, today: Option<Day>) -> Option<MendView> {
+    let fit = Fit::of(job, rule)?;
     let mut parts = holders(job, fit.subject, today);
     parts.extend(sides(job, fit.other));
     let parts: BTreeSet<Id> = parts.into_iter().collect();
     let all: Vec<Choices> = parts.iter().flat_map(|part| changes(job, *part, today)).collect();
-    if all.is_empty() {
-        return None;
-    }
-    let mut trial = Trial::of(job);
     let others: Vec<(Id, Fit)> = job
         .standing_ids(Kind::Rule)
         .filter(|other| *other != rule)

@@ -43,7 +43,7 @@ pub use expected::{Cost, cheapest, costs};
 pub(crate) use figures::in_job_currency;
 pub use figures::{Figures, Terms};
 pub use fit::{BreachView, BreachWhy, MendChoice, MendView};
-pub(crate) use fit::{breach, decided, donor_cost, donor_pieces, sides};
+pub(crate) use fit::{Breaches, decided, donor_cost, donor_pieces, sides};
 pub use flips::{Beyond, Flip, flip, flips};
 pub use guess::{Guess, guesses};
 pub use input::{Dial, Input, Setting};

@@ -9,7 +9,7 @@ use super::find::is_misspelt;
 use super::vocabulary::Side;
 use super::whole::Job;
 use crate::quantity::bounds;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, in_order};
 
 /// More lines are not looked at.
 const MOST_LINES: usize = 500;
@@ -100,12 +100,12 @@ impl Named {
             let of_word = other.words.iter().enumerate().map(|(with, other)| (words_like(word, other), at, with));
             pairs.extend(of_word.filter(|(like, ..)| *like > 0));
         }
-        pairs.sort_unstable_by_key(|(like, at, with)| (u32::MAX - like, at + with, *at));
-        let (mut used, mut with_used, mut sum) = (BTreeSet::new(), BTreeSet::new(), 0);
+        let pairs = in_order(pairs, |(like, at, with): &(u32, usize, usize)| (u32::MAX - like, at + with, *at));
+        let (mut used, mut with_used) = (vec![false; self.words.len()], vec![false; other.words.len()]);
+        let mut sum = 0;
         for (like, at, with) in pairs {
-            if !used.contains(&at) && !with_used.contains(&with) {
-                used.insert(at);
-                with_used.insert(with);
+            if !used[at] && !with_used[with] {
+                (used[at], with_used[with]) = (true, true);
                 sum += like;
             }
         }
@@ -182,43 +182,44 @@ impl Job {
         let lines = &lines[..lines.len().min(MOST_LINES)];
         let found = self.candidates(lines);
         // Who was found by number goes first, then the likest names.
-        let mut order: Vec<usize> = (0..lines.len()).collect();
+        let order: Vec<usize> = (0..lines.len()).collect();
         let best = |line: &usize| found[*line].1.first().map_or(0, |candidate| candidate.like);
-        order.sort_by_key(|line| (found[*line].0 != Some(FoundBy::Number), u32::MAX - best(line)));
+        let order =
+            in_order(order, |line: &usize| (found[*line].0 != Some(FoundBy::Number), u32::MAX - best(line), *line));
         let mut taken: BTreeSet<Id> = BTreeSet::new();
-        let mut rows: BTreeMap<usize, Vec<ContentsRow>> = BTreeMap::new();
+        let mut rows: Vec<Vec<ContentsRow>> = lines.iter().map(|_| Vec::new()).collect();
         for line in order {
             let (by, all) = &found[line];
             let free: Vec<Candidate> = all.iter().filter(|one| !taken.contains(&one.part)).copied().collect();
             let of_line = self.rows_of(line, &lines[line], *by, &free, &covered);
             taken.extend(of_line.iter().filter_map(|row| row.part));
-            rows.insert(line, of_line);
+            rows[line] = of_line;
         }
-        Some(ContentsView { rows: rows.into_values().flatten().collect() })
+        Some(ContentsView { rows: rows.into_iter().flatten().collect() })
     }
 
     /// For each line the parts it may mean, the likeliest first.
     fn candidates(&self, lines: &[ContentsLine]) -> Vec<(Option<FoundBy>, Vec<Candidate>)> {
-        let mut numbers: BTreeMap<String, Vec<Id>> = BTreeMap::new();
-        let mut names: BTreeMap<Id, Named> = BTreeMap::new();
+        let mut numbers: BTreeMap<String, BTreeSet<Id>> = BTreeMap::new();
+        let parts: Vec<Id> = self.standing_ids(Kind::Part).collect();
+        let mut names: Vec<Named> = Vec::with_capacity(parts.len());
         // Words are looked up by their first two letters: what is misspelt is seldom so at once.
         let mut begins: BTreeMap<String, BTreeSet<Id>> = BTreeMap::new();
         let begin = |word: &str| word.chars().take(2).collect::<String>();
-        for part in self.standing_ids(Kind::Part) {
-            let Some(item) = self.item(part) else { continue };
+        for part in parts.iter().copied() {
+            let item = self.item(part);
             for field in [FieldName::MakersNumber, FieldName::CastingNumber] {
-                let number = item.read::<String>(field).map(|number| bare_number(&number)).unwrap_or_default();
-                let of_number = numbers.entry(number).or_default();
-                if !of_number.contains(&part) {
-                    of_number.push(part);
-                }
+                let number: Option<String> = item.and_then(|item| item.read(field));
+                let number = number.map(|number| bare_number(&number)).unwrap_or_default();
+                numbers.entry(number).or_default().insert(part);
             }
-            let named = Named::of(&self.name(part), self.side_of_part(item));
+            let named = Named::of(&self.name(part), item.and_then(|item| self.side_of_part(item)));
             for word in &named.words {
                 begins.entry(begin(word)).or_default().insert(part);
             }
-            names.insert(part, named);
+            names.push(named);
         }
+        let like = |part: Id, wanted: &Named| parts.binary_search(&part).map_or(0, |at| names[at].like(wanted));
         let candidate = |part: Id, like: u32| {
             let needed = self.item(part).and_then(|item| item.read(FieldName::Quantity)).unwrap_or(1);
             Candidate { like, part, needed: needed.clamp(bounds::PIECES.least, bounds::PIECES.most) }
@@ -227,17 +228,17 @@ impl Job {
             let wanted = Named::of(&line.name, None);
             let number = bare_number(&line.number);
             let by_number = numbers.get(&number).filter(|_| !number.is_empty());
-            let mut all: Vec<Candidate> = match by_number {
+            let all: Vec<Candidate> = match by_number {
                 // Of one number the names tell apart, where they do.
-                Some(parts) => parts.iter().map(|part| candidate(*part, names[part].like(&wanted))).collect(),
+                Some(parts) => parts.iter().map(|part| candidate(*part, like(*part, &wanted))).collect(),
                 None => {
                     let near: BTreeSet<Id> =
                         wanted.words.iter().filter_map(|word| begins.get(&begin(word))).flatten().copied().collect();
-                    let like = near.into_iter().map(|part| candidate(part, names[&part].like(&wanted)));
+                    let like = near.into_iter().map(|part| candidate(part, like(part, &wanted)));
                     like.filter(|candidate| candidate.like >= LIKE).collect()
                 }
             };
-            all.sort_by_key(|candidate| (u32::MAX - candidate.like, candidate.part));
+            let all = in_order(all, |candidate: &Candidate| (u32::MAX - candidate.like, candidate.part));
             let by = match by_number {
                 Some(_) => Some(FoundBy::Number),
                 None => (!all.is_empty()).then_some(FoundBy::Name),

@@ -3,7 +3,7 @@ use super::find::tag_text;
 use super::view::{RuleLine, RulesView};
 use super::vocabulary::Route;
 use super::whole::Job;
-use crate::costing;
+use crate::costing::{self, Breaches};
 use crate::quantity::Day;
 use crate::record::{FieldName, Id, Kind, in_order};
 
@@ -12,7 +12,8 @@ impl Job {
     #[must_use]
     pub fn rules_view(&self, part: Option<Id>, today: Option<Day>) -> RulesView {
         let rules = self.standing_ids(Kind::Rule).filter(|rule| part.is_none_or(|part| self.is_about(*rule, part)));
-        let rules = rules.filter_map(|id| self.rule_line(id, today)).collect();
+        let mut breaches = Breaches::of(self, today);
+        let rules = rules.filter_map(|id| self.rule_line(id, &mut breaches)).collect();
         RulesView {
             rules: in_order(rules, |rule: &RuleLine| (rule.subject.clone(), rule.other.clone(), rule.record.id)),
         }
@@ -24,7 +25,7 @@ impl Job {
         sides.any(|side| costing::sides(self, side).contains(&part))
     }
 
-    fn rule_line(&self, rule: Id, today: Option<Day>) -> Option<RuleLine> {
+    fn rule_line(&self, rule: Id, breaches: &mut Breaches<'_>) -> Option<RuleLine> {
         let record = self.record_view(rule)?;
         let part = |id: Option<Id>| self.item_of(Kind::Quote, id?)?.read::<Id>(FieldName::Of);
         let (subject, subject_route) = self.side_of_rule(record.values.of);
@@ -32,7 +33,7 @@ impl Job {
         Some(RuleLine {
             subject_part: part(record.values.of),
             other_part: part(record.values.other),
-            breach: costing::breach(self, rule, today),
+            breach: breaches.breach(rule),
             record,
             subject,
             subject_route,

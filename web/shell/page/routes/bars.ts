@@ -42,6 +42,9 @@ export class RouteBars extends LightElement {
   private total(quote: QuoteCost): string {
     // A price in another currency cannot be summed: it is shown as it was entered.
     if (quote.why === 'other-currency' && quote.cash) return money(quote.cash);
+    // What nobody knows the amount of is no sum yet.
+    const { rate, rate_basis } = quote.record.values;
+    if (quote.why === 'amount-missing' && rate) return [money(rate), rate_basis ? words().costing.form.perOne[rate_basis] : ''].filter(Boolean).join(' ');
     return sum(quote.present, quote.guess);
   }
 

@@ -34,7 +34,7 @@ export class KitList extends LightElement {
 
   override render(): TemplateResult {
     const say = words().costing.kit.list;
-    return html`<p class="reckoned">${say.lead}</p><form class="quote-form" @submit=${this.look}>
+    return html`<p class="reckoned">${say.lead}</p><form class="quote-form kit-typed" @submit=${this.look}>
         <asf-field kind="area" .label=${say.field} .value=${this.text} placeholder=${say.example} @input=${this.typed}></asf-field>
         <asf-button kind="submit" icon="list" word=${say.read}></asf-button></form>
       ${this.rows ? this.found(this.rows) : nothing}`;
@@ -61,12 +61,12 @@ export class KitList extends LightElement {
     const line = this.lines[of.line];
     const typed = [line?.name, line?.number].filter(Boolean).join(', ');
     const how = of.covered && part === of.part ? say.already : part !== of.part ? '' : of.by === 'number' ? say.number : of.by === 'name' ? say.name : say.not;
-    const told = [words().costing.kit.pieces(of.pieces, of.pieces), how, of.part && part === of.part && !of.sure && !of.covered ? say.likely : ''].filter(Boolean).join(' · ');
+    const told = [part ? this.named(part) : '', words().costing.kit.pieces(of.pieces, of.pieces), how, of.part && part === of.part && !of.sure && !of.covered ? say.likely : ''].filter(Boolean).join(' · ');
     const first = [of.part, ...of.others].filter((id) => id !== undefined);
     const rest = this.parts.map(({ id }) => id).filter((id) => !first.includes(id));
     const options = [['', say.choose] as const, ...[...first, ...rest].map((id) => [id, this.named(id)] as const)];
     return html`<li class="kit-row"><label class="kit-in"><input type="checkbox" .checked=${isIn} ?disabled=${!part} @change=${(event: Event) => { event.stopPropagation(); if (event.target instanceof HTMLInputElement) this.turn(at, { isIn: event.target.checked }); }}>
-        <span><b>${typed}</b> <span class="second">${told}</span></span></label>
+        <span><b>${typed}</b><br><span class="second">${told}</span></span></label>
       <asf-pick .label=${say.which(typed)} .value=${part} .options=${options} @asf-change=${(event: CustomEvent<{ value: string }>) => { event.stopPropagation(); this.turn(at, { part: event.detail.value, isIn: event.detail.value !== '' }); }}></asf-pick></li>`;
   }
 

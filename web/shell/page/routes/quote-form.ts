@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { CostView, QuoteCost, RateBasis, Route, StartingValues, Units } from '../../bridge/protocol';
+import type { CostView, QuoteCost, RateBasis, RecordView, Route, StartingValues, Units } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import * as journal from '../journal';
 import '../kit/choice';
@@ -70,7 +70,7 @@ export class QuoteForm extends LightElement {
       <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} .suggestions=${this.fromWhom()} max="200" @input=${(event: Event) => {
         if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
       }}></asf-field>
-      <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} .per=${draft.route === 'send-out' || draft.per ? nothing : this.per()} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
+      <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} .terms=${this.terms()} .per=${draft.route === 'send-out' || draft.per ? nothing : this.per()} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
       <div class="form-put"><asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></div></form>`;
   }
 
@@ -98,6 +98,13 @@ export class QuoteForm extends LightElement {
   private fromWhom(): string[] {
     const { suppliers = [], unnamed = [] } = this.suppliers.view ?? {};
     return [...suppliers.map(({ record }) => record.values.name ?? ''), ...unnamed.map(({ name }) => name)].filter(Boolean);
+  }
+
+  /** The supplier that is named, spaces and case aside. */
+  private terms(): RecordView | undefined {
+    const called = (name: string | undefined): string => (name ?? '').trim().replace(/\s+/g, ' ').toLowerCase();
+    const from = called(this.draft.from);
+    return from ? this.suppliers.view?.suppliers.find(({ record }) => called(record.values.name) === from)?.record : undefined;
   }
 
   /** What stands in for what is not said; an older quote keeps what it has. */

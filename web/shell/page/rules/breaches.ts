@@ -21,7 +21,7 @@ export class Breaches extends LightElement {
   override render(): TemplateResult {
     const broken = (this.live.view?.rules ?? []).filter(({ breach }) => breach);
     // The list is heard when it changes: a choice made here may be what breaks a rule.
-    return html`<div role="status">${broken.length ? html`<asf-section .label=${words().rules.breaches.title} .count=${String(broken.length)}><ul>${broken.map(brokenRule)}</ul></asf-section>` : nothing}</div>`;
+    return html`<div role="status">${broken.length ? html`<asf-section .label=${words().rules.breaches.title} .count=${String(broken.length)}><ul class="broken-rules">${broken.map(brokenRule)}</ul></asf-section>` : nothing}</div>`;
   }
 }
 

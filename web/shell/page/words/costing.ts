@@ -36,7 +36,7 @@ export const costing = (trade: Vocabulary) => ({
     perPiece: 'Counted for the pieces of the part.', perArea: 'Counted for the surface on the part’s sheet.', perMass: 'Counted for the mass on the part’s sheet.',
     sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?', wait: 'How sure is the wait?' },
     folds: { money: 'Freight, tax and what else is paid', lasts: 'How long it lasts, and what if it fails', offer: 'What is offered', range: 'Least and most' },
-    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
+    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, byTerms: (percent: string) => `left empty: ${percent} % by their terms`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
     atBench: 'A failure shows', afterRefit: 'after refitting: strip again', yesAtBench: 'at the bench: nothing to strip again',
     fallback: 'If it fails', cheapestLeft: 'the cheapest that is left', correctness: 'How original', notSaid: 'not said', validUntil: 'Valid until',
     rangeHint: 'In place of sure, about or wild guess: between these two the figure lies 8 times in 10.',
