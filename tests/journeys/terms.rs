@@ -164,7 +164,7 @@ fn chromium_a_kit_is_filled_from_a_list() -> anyhow::Result<()> {
     let hub = browser.run_async_js(script, vec![])?.as_str().unwrap_or_default().to_owned();
     browser.go(&format!("routes/{hub}"))?;
     browser.press_words("asf-kit", "Paste what is in it")?;
-    browser.write_into("asf-kit-list", "The list", "lm11949; Wheel bearing; 2\nGHS 1; Seals, hub; 2\n; Cotter; 1")?;
+    browser.write_into("asf-kit-list", "The list", "lm11949; Wheel bearing; 2\nGHS 123; Seals, hub; 2\n; Cotter; 1")?;
     browser.press_words("asf-kit-list", "Look for the parts")?;
     browser.says("asf-kit-list .kit-found", "2 of 3 lines found")?;
     browser.press_words("asf-kit-list", "Put 3 parts into the kit")?;
