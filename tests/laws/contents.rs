@@ -82,7 +82,7 @@ proptest! {
     }
 
     /// Likeness is the same both ways, at most whole, and whole with itself but for names without words.
-    /// Break: in `is_misspelt` look one way alone; or in `like` use a word twice.
+    /// Break: in `like` use a word of the other twice.
     #[test]
     fn likeness_goes_both_ways(one in any_name(), other in any_name()) {
         prop_assert_eq!(names_like(&one, &other), names_like(&other, &one));

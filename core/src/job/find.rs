@@ -206,7 +206,7 @@ fn misspelt<T: PartialEq>(typed: &[T], word: &[T]) -> Option<Fit> {
 /// Whether two words are the same but for one letter.
 pub(super) fn is_misspelt(one: &str, other: &str) -> bool {
     let [one, other]: [Vec<char>; 2] = [one, other].map(|word| word.chars().collect());
-    [misspelt(&one, &other), misspelt(&other, &one)].contains(&Some(Fit::MisspeltWhole))
+    misspelt(&one, &other) == Some(Fit::MisspeltWhole)
 }
 
 fn swapped<T: PartialEq>(typed: &[T], word: &[T]) -> bool {
