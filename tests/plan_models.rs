@@ -180,23 +180,28 @@ fn chosen(dice: &mut Dice, model: &Model) -> Chosen {
     Chosen::Takes { cell, which }
 }
 
-/// A fifth of the way up from the least cash that is possible at all, and not every hour that would be wanted.
+/// About a fifth of the way up from the least cash that every part takes by itself to what is paid where each part is settled at
+/// its own cheapest, and the same with hours: so that the best plan without limits passes them more often than not, and now and
+/// then nothing fits.
 fn limits(dice: &mut Dice, model: &mut Model) {
-    let sum = |what: &dyn Fn(&Take) -> i64, most: bool| -> i64 {
-        let of = |cell: &Cell| {
-            let all = cell.takes.iter().map(what);
-            (if most { all.max() } else { all.min() }).unwrap_or(0)
-        };
-        model.cells.iter().map(of).sum()
+    let between = |what: &dyn Fn(&Take) -> i64, percent: i64| -> i64 {
+        let (mut least, mut cheapest) = (0, 0);
+        for cell in &model.cells {
+            let alone = || cell.takes.iter().filter(|take| take.uses.is_empty());
+            least += alone().map(what).min().unwrap_or(0);
+            cheapest += alone().min_by_key(|take| take.cost).map_or(0, what);
+        }
+        least + (cheapest - least) * percent / 100
     };
     let mut limits = Limits::default();
-    if dice.chance(70) {
-        let (least, most) = (sum(&|take| take.cash, false), sum(&|take| take.cash, true));
-        limits.cash = Some(least + (most - least) * dice.throw(12, 45) / 100);
+    let (cash, minutes) = (dice.chance(70), dice.chance(50));
+    if cash {
+        let percent = if minutes { dice.throw(25, 60) } else { dice.throw(10, 40) };
+        limits.cash = Some(between(&|take| take.cash, percent));
     }
-    if dice.chance(60) {
-        let (least, most) = (sum(&|take| take.minutes, false), sum(&|take| take.minutes, true));
-        limits.minutes = Some(least + (most - least) * dice.throw(25, 70) / 100);
+    if minutes {
+        let percent = if cash { dice.throw(110, 200) } else { dice.throw(20, 60) };
+        limits.minutes = Some(between(&|take| take.minutes, percent));
     }
     model.limits = limits;
 }

@@ -16,18 +16,19 @@ impl Band {
         self.carriage + (self.minimum_charge - value).max(0)
     }
 
-    /// The corner at which what is charged, weighed with so much a unit of cash, of value and of mass, is least.
-    pub(super) fn least(&self, cash: f64, value: f64, mass: f64) -> (f64, i64, i64) {
-        let at = |value_at: i64, mass_at: i64| {
-            (
-                cash * as_f64(self.charge(value_at)) + value * as_f64(value_at) + mass * as_f64(mass_at),
-                value_at,
-                mass_at,
-            )
-        };
-        let mass_at = if mass < 0.0 { self.mass.1 } else { self.mass.0 };
-        let (low, high) = (at(self.value.0, mass_at), at(self.value.1, mass_at));
-        if high.0 < low.0 { high } else { low }
+    /// The same for a value between whole ones.
+    pub(super) fn charge_at(&self, value: f64) -> f64 {
+        as_f64(self.carriage) + (as_f64(self.minimum_charge) - value).max(0.0)
+    }
+
+    /// Whether what is in it comes short of the least charge, all over.
+    pub(super) const fn is_short(&self) -> bool {
+        self.value.0 < self.minimum_charge
+    }
+
+    /// What is charged in it whatever goes with the order: where it comes short, the least charge.
+    pub(super) const fn fixed(&self) -> i64 {
+        self.carriage + if self.is_short() { self.minimum_charge } else { 0 }
     }
 }
 

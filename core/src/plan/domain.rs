@@ -49,6 +49,20 @@ impl Domain {
         self.orders[order] != OrderOpen::No && self.bands[order][band]
     }
 
+    /// Whether one take is left in a cell.
+    pub(super) fn is_settled(&self, cell: usize) -> bool {
+        self.takes[cell].iter().filter(|left| **left).count() == 1
+    }
+
+    pub(super) fn is_all_settled(&self) -> bool {
+        (0..self.takes.len()).all(|cell| self.is_settled(cell))
+    }
+
+    /// Leaves a band of an order out.
+    pub(super) fn bar(&mut self, order: usize, band: usize) {
+        self.bands[order][band] = false;
+    }
+
     pub(super) fn bands_left(&self, order: usize) -> usize {
         self.bands[order].iter().filter(|left| **left).count()
     }

@@ -7,6 +7,7 @@
 mod answer;
 mod bands;
 mod collide;
+mod cover;
 mod descent;
 mod domain;
 mod model;

@@ -1,11 +1,12 @@
 use super::bands::{Band, as_f64, bands_of};
+use super::cover::Cover;
 use super::domain::{Domain, OrderOpen};
 use super::model::{Chosen, Load, Model};
 use crate::job::vocabulary::Relation;
 
 /// What every price is a multiple of, so that all sums of prices and whole numbers are exact in a float: then a bound is as good
 /// as one counted in integers.
-const GRAIN: f64 = 65_536.0;
+pub(super) const GRAIN: f64 = 65_536.0;
 /// Sums below this are exact in grains.
 const EXACT: f64 = 68_719_476_736.0;
 
@@ -13,22 +14,25 @@ const EXACT: f64 = 68_719_476_736.0;
 /// every cell, every shared thing and every order then finds its own best, and what they come to together is never more than what
 /// the best plan costs.
 ///
-/// Rows: a cell uses what is shared, or is in an order, only if that is open; the value and the mass of an order are those of what
-/// goes with it; limits; rules.
+/// Rows: a cell uses what is shared only if that is open; what goes with an order is what cells and shared things say goes with
+/// it (each order has a copy of its own to choose from: Lagrangian decomposition, Guignard and Kim 1987); limits; rules. An order
+/// fills each of its bands as cheaply as its goods allow: so the value from which carriage is free counts for what it is, and
+/// not for its share.
 #[derive(Debug)]
 pub(super) struct Relaxed<'m> {
     pub(super) model: &'m Model,
     pub(super) bands: Vec<Vec<Band>>,
-    /// Rows in order: links of cells, links of shared things, values, masses, limits, rules.
     rows: usize,
-    /// For each cell what its takes may need open, with the row.
-    cell_links: Vec<Vec<(Open, usize)>>,
-    /// For each take of each cell the rows of what it needs open.
-    take_links: Vec<Vec<Vec<usize>>>,
-    /// For each shared thing the rows of the orders it is in.
-    shared_links: Vec<Vec<(usize, usize)>>,
-    value_row: usize,
-    mass_row: usize,
+    /// For each take of each cell the rows in which it stands: of what it uses, and of what it adds to orders.
+    take_rows: Vec<Vec<Vec<usize>>>,
+    /// The rows in which what is shared stands as something that is used.
+    used_rows: Vec<Vec<usize>>,
+    /// The rows in which what is shared stands as something that goes with an order.
+    shared_rows: Vec<Vec<usize>>,
+    /// What may go with each order.
+    goods: Vec<Vec<Good>>,
+    goods_row: usize,
+    limit_row: usize,
     /// Cash, minutes, and the stages with a limit: the row of each, and the limit.
     cash_row: Option<(usize, i64)>,
     minutes_row: Option<(usize, i64)>,
@@ -44,11 +48,35 @@ pub(super) struct Relaxed<'m> {
     cost_size: f64,
 }
 
-/// Something that is open or not.
+/// Whether costs count, or only whether everything can be kept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Open {
+pub(super) enum Weighed {
+    Costs,
+    Nothing,
+}
+
+impl Weighed {
+    const fn counts(self) -> f64 {
+        match self {
+            Self::Costs => 1.0,
+            Self::Nothing => 0.0,
+        }
+    }
+}
+
+/// What may go with an order.
+#[derive(Debug, Clone, Copy)]
+struct Good {
+    whose: Whose,
+    value: i64,
+    mass: i64,
+    row: usize,
+}
+
+#[derive(Debug, Clone, Copy)]
+enum Whose {
+    Take(usize, usize),
     Shared(usize),
-    Order(usize),
 }
 
 /// What the cells, shared things and orders find best at some prices.
@@ -63,8 +91,30 @@ pub(super) struct Found {
     pub(super) shared: Vec<f64>,
     /// The least band of each order, and what opening it there adds.
     pub(super) orders: Vec<Option<(usize, f64)>>,
+    /// What opening each order in each of its bands adds; infinite where it cannot be in that.
+    pub(super) bands: Vec<Vec<f64>>,
     /// How far each row is off.
     off: Vec<f64>,
+    filling: Filling,
+}
+
+/// What an order is filled with, kept from one order to the next.
+#[derive(Debug, Clone, Default)]
+struct Filling {
+    may: Vec<May>,
+    gains: Vec<f64>,
+    cover: Cover,
+    /// How much of each good goes with the order.
+    share: Vec<f64>,
+    best: Vec<f64>,
+}
+
+/// Whether a good may go with its order.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum May {
+    Not,
+    Free,
+    Must,
 }
 
 impl<'m> Relaxed<'m> {
@@ -74,51 +124,63 @@ impl<'m> Relaxed<'m> {
             rows += 1;
             rows - 1
         };
-        let mut cell_links = Vec::new();
-        let mut take_links = Vec::new();
-        for cell in &model.cells {
-            let mut links: Vec<(Open, usize)> = Vec::new();
-            let mut of_takes = Vec::new();
-            for take in &cell.takes {
-                let shared = take.uses.iter().map(|at| Open::Shared(*at));
-                let opens = shared.chain(take.loads.iter().map(|load| Open::Order(load.order)));
-                let mut of_take: Vec<usize> = Vec::new();
-                for open in opens {
-                    let known = links.iter().find(|(known, _)| *known == open).map(|(_, row)| *row);
-                    let at = known.unwrap_or_else(|| {
+        let mut take_rows: Vec<Vec<Vec<usize>>> =
+            model.cells.iter().map(|cell| vec![Vec::new(); cell.takes.len()]).collect();
+        let mut used_rows = vec![Vec::new(); model.shared.len()];
+        for (cell, rows_of) in model.cells.iter().zip(&mut take_rows) {
+            // One row for all takes of a cell that use the same.
+            let mut known: Vec<(usize, usize)> = Vec::new();
+            for (take, rows_of) in cell.takes.iter().zip(rows_of) {
+                for shared in &take.uses {
+                    let at = known.iter().find(|(of, _)| of == shared).map(|(_, row)| *row).unwrap_or_else(|| {
                         let at = row();
-                        links.push((open, at));
+                        known.push((*shared, at));
+                        used_rows[*shared].push(at);
                         at
                     });
-                    if !of_take.contains(&at) {
-                        of_take.push(at);
+                    if !rows_of.contains(&at) {
+                        rows_of.push(at);
                     }
                 }
-                of_takes.push(of_take);
             }
-            cell_links.push(links);
-            take_links.push(of_takes);
         }
-        let mut shared_links = Vec::new();
-        for shared in &model.shared {
-            let mut links: Vec<(usize, usize)> = Vec::new();
-            for load in &shared.loads {
-                if links.iter().all(|(order, _)| *order != load.order) {
-                    links.push((load.order, row()));
+        let goods_row = row();
+        let mut next = goods_row;
+        let mut goods: Vec<Vec<Good>> = vec![Vec::new(); model.orders.len()];
+        let mut add = |whose: Whose, loads: &[Load], rows_of: &mut Vec<usize>| {
+            let first = next;
+            for load in loads {
+                let of_order: &mut Vec<Good> = &mut goods[load.order];
+                match of_order.iter_mut().find(|good| good.row >= first) {
+                    Some(good) => (good.value, good.mass) = (good.value + load.value, good.mass + load.mass),
+                    None => {
+                        of_order.push(Good { whose, value: load.value, mass: load.mass, row: next });
+                        rows_of.push(next);
+                        next += 1;
+                    }
                 }
             }
-            shared_links.push(links);
+        };
+        for (cell, rows_of) in take_rows.iter_mut().enumerate() {
+            for (take, rows_of) in rows_of.iter_mut().enumerate() {
+                add(Whose::Take(cell, take), &model.cells[cell].takes[take].loads, rows_of);
+            }
         }
-        let links = row();
+        let mut shared_rows = vec![Vec::new(); model.shared.len()];
+        for (shared, rows_of) in shared_rows.iter_mut().enumerate() {
+            add(Whose::Shared(shared), &model.shared[shared].loads, rows_of);
+        }
+        let limit_row = next;
         let mut relaxed = Self {
             model,
             bands: bands_of(model),
             rows: 0,
-            cell_links,
-            take_links,
-            shared_links,
-            value_row: links,
-            mass_row: links + model.orders.len(),
+            take_rows,
+            used_rows,
+            shared_rows,
+            goods,
+            goods_row,
+            limit_row,
             cash_row: None,
             minutes_row: None,
             stage_rows: vec![None; model.stages()],
@@ -129,7 +191,6 @@ impl<'m> Relaxed<'m> {
             size: Vec::new(),
             cost_size: 0.0,
         };
-        let mut next = links + 2 * model.orders.len();
         let mut limit = |limit: Option<i64>| {
             limit.map(|limit| {
                 next += 1;
@@ -160,6 +221,10 @@ impl<'m> Relaxed<'m> {
         vec![0.0; self.rows]
     }
 
+    fn limit_rows(&self) -> impl Iterator<Item = (usize, i64)> {
+        self.cash_row.into_iter().chain(self.minutes_row).chain(self.stage_rows.iter().copied().flatten())
+    }
+
     /// How large the terms of each row are.
     fn measure(&mut self) {
         let mut size = vec![2.0; self.rows];
@@ -170,37 +235,35 @@ impl<'m> Relaxed<'m> {
             size[row] += amount;
             most[row] = most[row].max(amount);
         };
-        let mut pay = |relaxed: &Self, cash: i64, minutes: i64, stage: usize, loads: &[Load]| {
+        let mut pay = |relaxed: &Self, cash: i64, minutes: i64, stage: usize| {
             relaxed.cash_row.into_iter().chain(relaxed.stage_rows[stage]).for_each(|(row, _)| count(row, cash));
             relaxed.minutes_row.into_iter().for_each(|(row, _)| count(row, minutes));
-            for load in loads {
-                count(relaxed.value_row + load.order, load.value);
-                count(relaxed.mass_row + load.order, load.mass);
-            }
         };
         for take in self.model.cells.iter().flat_map(|cell| &cell.takes) {
-            pay(self, take.cash, take.minutes, take.stage, &take.loads);
+            pay(self, take.cash, take.minutes, take.stage);
             cost += as_f64(take.cost.abs());
         }
         for shared in &self.model.shared {
-            pay(self, shared.cash, shared.minutes, shared.stage, &shared.loads);
+            pay(self, shared.cash, shared.minutes, shared.stage);
             cost += as_f64(shared.cost.abs());
         }
-        for (order, bands) in self.model.orders.iter().zip(&self.bands) {
+        for ((order, bands), goods) in self.model.orders.iter().zip(&self.bands).zip(&self.goods) {
             let most = bands.iter().map(|band| band.charge(band.value.0)).max().unwrap_or(0);
-            pay(self, most, 0, order.stage, &[]);
+            pay(self, most, 0, order.stage);
             cost += as_f64(most);
+            // What comes short of the least charge is worked out good by good.
+            if order.minimum_charge > 0 {
+                let all = goods.iter().map(|good| good.value).sum::<i64>() + order.minimum_charge;
+                pay(self, all, 0, order.stage);
+                cost += as_f64(all);
+            }
         }
         for rule in &self.model.rules {
             cost += as_f64(rule.price.abs());
         }
-        for (row, limit) in
-            self.cash_row.into_iter().chain(self.minutes_row).chain(self.stage_rows.iter().copied().flatten())
-        {
+        for (row, limit) in self.limit_rows() {
             size[row] += as_f64(limit.abs());
         }
-        // The value and the mass of an order stand on both sides of their rows.
-        size[self.value_row..self.mass_row + self.model.orders.len()].iter_mut().for_each(|size| *size *= 2.0);
         self.scale = most.into_iter().map(|most| if most > 0.0 { 1.0 / (most * most) } else { 1.0 }).collect();
         self.size = size;
         self.cost_size = cost;
@@ -212,24 +275,20 @@ impl<'m> Relaxed<'m> {
         priced + self.cost_size < EXACT
     }
 
-    /// Everybody's best at some prices.
-    pub(super) fn find(&self, prices: &[f64], domain: &Domain, found: &mut Found) {
+    /// Everybody's best at some prices. Where nothing is weighed a plan costs nothing but what it breaks: where that is more than
+    /// nothing all the same, no plan keeps everything.
+    pub(super) fn find(&self, prices: &[f64], weighed: Weighed, domain: &Domain, found: &mut Found) {
         let model = self.model;
         found.off.clear();
         found.off.resize(self.rows, 0.0);
         found.taken.clear();
         found.dearer.resize(model.cells.len(), Vec::new());
         let mut bound = 0.0;
+        let counts = weighed.counts();
         let price_of = |row: Option<(usize, i64)>| row.map_or(0.0, |(row, _)| prices[row]);
         let cash: Vec<f64> = self.stage_rows.iter().map(|row| price_of(self.cash_row) + price_of(*row)).collect();
         let minutes = price_of(self.minutes_row);
-        let loaded = |loads: &[Load]| -> f64 {
-            let of = |load: &Load| {
-                as_f64(load.value) * prices[self.value_row + load.order]
-                    + as_f64(load.mass) * prices[self.mass_row + load.order]
-            };
-            loads.iter().map(of).sum()
-        };
+        let priced = |rows: &[usize]| rows.iter().map(|row| prices[*row]).sum::<f64>();
         for (cell, takes) in model.cells.iter().enumerate().map(|(at, cell)| (at, &cell.takes)) {
             let dearer = &mut found.dearer[cell];
             dearer.clear();
@@ -240,9 +299,8 @@ impl<'m> Relaxed<'m> {
                     continue;
                 }
                 let mut cost =
-                    as_f64(take.cost) + cash[take.stage] * as_f64(take.cash) + minutes * as_f64(take.minutes)
-                        - loaded(&take.loads);
-                cost += self.take_links[cell][at].iter().map(|row| prices[*row]).sum::<f64>();
+                    counts * as_f64(take.cost) + cash[take.stage] * as_f64(take.cash) + minutes * as_f64(take.minutes);
+                cost += priced(&self.take_rows[cell][at]);
                 for (rule, is_subject, which) in &self.cell_rules[cell] {
                     if which[at] {
                         cost += self.sign(*rule, *is_subject) * prices[self.rule_row + rule];
@@ -262,93 +320,61 @@ impl<'m> Relaxed<'m> {
             dearer.iter_mut().for_each(|cost| *cost -= least);
             found.taken.push(best);
             let take = &takes[best];
-            self.count(&mut found.off, take.cash, take.minutes, take.stage, &take.loads);
-            self.take_links[cell][best].iter().for_each(|row| found.off[*row] += 1.0);
+            self.count(&mut found.off, take.cash, take.minutes, take.stage);
+            self.take_rows[cell][best].iter().for_each(|row| found.off[*row] += 1.0);
             for (rule, is_subject, which) in &self.cell_rules[cell] {
                 if which[best] {
                     found.off[self.rule_row + rule] += self.sign(*rule, *is_subject);
                 }
             }
         }
-        let mut open_cost: Vec<f64> = Vec::with_capacity(model.shared.len());
+        found.shared.clear();
         for (at, shared) in model.shared.iter().enumerate() {
-            let mut cost =
-                as_f64(shared.cost) + cash[shared.stage] * as_f64(shared.cash) + minutes * as_f64(shared.minutes)
-                    - loaded(&shared.loads);
-            cost += self.shared_links[at].iter().map(|(_, row)| prices[*row]).sum::<f64>();
+            let mut cost = counts * as_f64(shared.cost)
+                + cash[shared.stage] * as_f64(shared.cash)
+                + minutes * as_f64(shared.minutes);
+            cost += priced(&self.shared_rows[at]) - priced(&self.used_rows[at]);
             for (rule, is_subject) in &self.shared_rules[at] {
                 cost += self.sign(*rule, *is_subject) * prices[self.rule_row + rule];
             }
-            open_cost.push(cost);
-        }
-        let mut order_links = vec![0.0; model.orders.len()];
-        for (open, row) in self.cell_links.iter().flatten() {
-            match open {
-                Open::Shared(at) => open_cost[*at] -= prices[*row],
-                Open::Order(at) => order_links[*at] += prices[*row],
-            }
-        }
-        for (order, row) in self.shared_links.iter().flatten() {
-            order_links[*order] += prices[*row];
-        }
-        let mut shared_open = vec![false; model.shared.len()];
-        for (at, cost) in open_cost.iter().enumerate() {
-            let open = domain.shared[at].unwrap_or(*cost < 0.0);
-            if open {
+            found.shared.push(cost);
+            if domain.shared[at].unwrap_or(cost < 0.0) {
                 bound += cost;
-                shared_open[at] = true;
-                let shared = &model.shared[at];
-                self.count(&mut found.off, shared.cash, shared.minutes, shared.stage, &shared.loads);
-                self.shared_links[at].iter().for_each(|(_, row)| found.off[*row] += 1.0);
+                self.count(&mut found.off, shared.cash, shared.minutes, shared.stage);
+                self.shared_rows[at].iter().for_each(|row| found.off[*row] += 1.0);
+                self.used_rows[at].iter().for_each(|row| found.off[*row] -= 1.0);
                 for (rule, is_subject) in &self.shared_rules[at] {
                     found.off[self.rule_row + rule] += self.sign(*rule, *is_subject);
                 }
             }
         }
         found.orders.clear();
-        let mut order_open = vec![false; model.orders.len()];
-        for (at, order) in model.orders.iter().enumerate() {
-            let weigh = 1.0 + cash[order.stage];
-            let mut least: Option<(usize, (f64, i64, i64))> = None;
-            for (band_at, band) in self.bands[at].iter().enumerate().filter(|(band, _)| domain.may_be_in(at, *band)) {
-                let corner = band.least(weigh, prices[self.value_row + at], prices[self.mass_row + at]);
-                if least.is_none_or(|(_, known)| corner.0 < known.0) {
-                    least = Some((band_at, corner));
-                }
-            }
+        found.bands.resize(model.orders.len(), Vec::new());
+        for at in 0..model.orders.len() {
+            let mut filling = std::mem::take(&mut found.filling);
+            let least = self.fill(at, counts + cash[model.orders[at].stage], prices, domain, found, &mut filling);
             let must = domain.orders[at] == OrderOpen::Yes;
-            let Some((band, (cost, value, mass))) = least else {
-                if must {
-                    found.bound = f64::INFINITY;
-                    return;
-                }
-                found.orders.push(None);
-                continue;
-            };
-            let adds = cost - order_links[at];
-            found.orders.push(Some((band, adds)));
-            if must || (domain.orders[at] == OrderOpen::Free && adds < 0.0) {
+            found.orders.push(least);
+            if let Some((band, adds)) = least
+                && (must || adds < 0.0)
+            {
                 bound += adds;
-                order_open[at] = true;
-                let charge = self.bands[at][band].charge(value);
-                self.count(&mut found.off, charge, 0, order.stage, &[]);
-                found.off[self.value_row + at] += as_f64(value);
-                found.off[self.mass_row + at] += as_f64(mass);
+                let mut value = 0.0;
+                for (good, share) in self.goods[at].iter().zip(&filling.best) {
+                    found.off[good.row] -= share;
+                    value += share * as_f64(good.value);
+                }
+                let charge = self.bands[at][band].charge_at(value);
+                let rows = self.cash_row.into_iter().chain(self.stage_rows[model.orders[at].stage]);
+                rows.for_each(|(row, _)| found.off[row] += charge);
+            }
+            found.filling = filling;
+            if must && least.is_none() {
+                found.bound = f64::INFINITY;
+                return;
             }
         }
-        for (open, row) in self.cell_links.iter().flatten() {
-            let is_open = match open {
-                Open::Shared(at) => shared_open[*at],
-                Open::Order(at) => order_open[*at],
-            };
-            found.off[*row] -= f64::from(u8::from(is_open));
-        }
-        for (order, row) in self.shared_links.iter().flatten() {
-            found.off[*row] -= f64::from(u8::from(order_open[*order]));
-        }
-        for (row, limit) in
-            self.cash_row.into_iter().chain(self.minutes_row).chain(self.stage_rows.iter().copied().flatten())
-        {
+        for (row, limit) in self.limit_rows() {
             bound -= prices[row] * as_f64(limit);
             found.off[row] -= as_f64(limit);
         }
@@ -356,8 +382,91 @@ impl<'m> Relaxed<'m> {
             bound -= prices[self.rule_row + at];
             found.off[self.rule_row + at] -= 1.0;
         }
-        found.shared = open_cost;
         found.bound = bound;
+    }
+
+    /// The band in which an order costs least, what goes with it paying its price; `weigh` is what a unit of cash costs. What
+    /// goes with it there is left in `filling.best`.
+    fn fill(
+        &self,
+        order: usize,
+        weigh: f64,
+        prices: &[f64],
+        domain: &Domain,
+        found: &mut Found,
+        filling: &mut Filling,
+    ) -> Option<(usize, f64)> {
+        let goods = &self.goods[order];
+        let bands = &self.bands[order];
+        let Filling { may, gains, cover, share, best } = filling;
+        may.clear();
+        may.extend(goods.iter().map(|good| match good.whose {
+            Whose::Take(cell, take) if !domain.takes[cell][take] => May::Not,
+            Whose::Take(cell, _) if domain.is_settled(cell) => May::Must,
+            Whose::Shared(at) if domain.shared[at] == Some(false) => May::Not,
+            Whose::Shared(at) if domain.shared[at] == Some(true) => May::Must,
+            _ => May::Free,
+        }));
+        let adds = &mut found.bands[order];
+        adds.clear();
+        adds.resize(bands.len(), f64::INFINITY);
+        let mut least: Option<(usize, f64)> = None;
+        for short in [false, true] {
+            let is_in = |band: usize| domain.may_be_in(order, band) && bands[band].is_short() == short;
+            if !(0..bands.len()).any(is_in) {
+                continue;
+            }
+            gains.clear();
+            // Below the least charge a good is charged nothing on top of what is charged anyhow.
+            gains.extend(
+                goods.iter().map(|good| prices[good.row] + if short { weigh * as_f64(good.value) } else { 0.0 }),
+            );
+            let (mut value, mut mass, mut gained) = (0, 0, 0.0);
+            for ((good, may), gain) in goods.iter().zip(&*may).zip(&*gains) {
+                if *may == May::Must || (*may == May::Free && *gain > 0.0) {
+                    (value, mass, gained) = (value + good.value, mass + good.mass, gained + gain);
+                }
+            }
+            for (at, band) in bands.iter().enumerate().filter(|(at, _)| is_in(*at)) {
+                // By value and by mass alone: what both need together is no less than the dearer of the two.
+                let mut forced: Option<f64> = None;
+                for (now, (low, high), of_mass) in [(value, band.value, false), (mass, band.mass, true)] {
+                    let (need, up) = if now < low { (low - now, true) } else { (now - high, false) };
+                    if need <= 0 {
+                        continue;
+                    }
+                    cover.begin();
+                    for (number, good) in goods.iter().enumerate() {
+                        let weight = if of_mass { good.mass } else { good.value };
+                        if may[number] == May::Free && weight > 0 && (gains[number] > 0.0) != up {
+                            cover.offer(number, weight, gains[number].abs());
+                        }
+                    }
+                    let Some(cost) = cover.least(need) else {
+                        forced = Some(f64::INFINITY);
+                        break;
+                    };
+                    if forced.is_none_or(|known| cost > known) {
+                        forced = Some(cost);
+                        share.clear();
+                        share.resize(goods.len(), 0.0);
+                        cover.taken().for_each(|(number, part)| share[number] = part);
+                    }
+                }
+                let cost = weigh * as_f64(band.fixed()) - gained + forced.unwrap_or(0.0);
+                adds[at] = cost;
+                if cost < least.map_or(f64::INFINITY, |(_, known)| known) {
+                    least = Some((at, cost));
+                    best.clear();
+                    best.extend((0..goods.len()).map(|number| {
+                        let is_in = may[number] == May::Must || (may[number] == May::Free && gains[number] > 0.0);
+                        let turned = if forced.is_some() { share[number] } else { 0.0 };
+                        if is_in { 1.0 - turned } else { turned }
+                    }));
+                }
+            }
+        }
+        least
     }
 
     /// What a rule adds when its subject, or the other, is chosen.
@@ -365,17 +474,13 @@ impl<'m> Relaxed<'m> {
         if is_subject || self.model.rules[rule].relation == Relation::RulesOut { 1.0 } else { -1.0 }
     }
 
-    fn count(&self, off: &mut [f64], cash: i64, minutes: i64, stage: usize, loads: &[Load]) {
+    fn count(&self, off: &mut [f64], cash: i64, minutes: i64, stage: usize) {
         self.cash_row.into_iter().chain(self.stage_rows[stage]).for_each(|(row, _)| off[row] += as_f64(cash));
         self.minutes_row.into_iter().for_each(|(row, _)| off[row] += as_f64(minutes));
-        for load in loads {
-            off[self.value_row + load.order] -= as_f64(load.value);
-            off[self.mass_row + load.order] -= as_f64(load.mass);
-        }
     }
 
     /// Moves the prices a step along what is off (subgradient step after Polyak), towards a bound of `target`.
-    pub(super) fn step(&self, prices: &mut [f64], found: &Found, target: f64, pace: f64) {
+    pub(super) fn step(&self, prices: &mut [f64], weighed: Weighed, found: &Found, target: f64, pace: f64) {
         let moved: f64 = found
             .off
             .iter()
@@ -399,16 +504,16 @@ impl<'m> Relaxed<'m> {
             if row >= self.rule_row {
                 let rule = &self.model.rules[row - self.rule_row];
                 if !rule.is_hard() {
-                    price = price.min(as_f64(rule.price));
+                    price = price.min(weighed.counts() * as_f64(rule.price));
                 }
             }
             *known = libm::rint(price * GRAIN) / GRAIN;
         }
     }
 
-    /// Rows that say *at most*; those of value and mass say *the same*.
+    /// Rows that say *at most*; those of what goes with orders say *the same*.
     const fn is_one_sided(&self, row: usize) -> bool {
-        row < self.value_row || row >= self.mass_row + self.model.orders.len()
+        row < self.goods_row || row >= self.limit_row
     }
 }
 
@@ -433,7 +538,7 @@ mod tests {
             let domain = Domain::all(&model, relaxed.bands.iter().map(Vec::len));
             let (mut prices, mut found) = (relaxed.no_prices(), Found::default());
             for step in 0..300_u32 {
-                relaxed.find(&prices, &domain, &mut found);
+                relaxed.find(&prices, Weighed::Costs, &domain, &mut found);
                 assert!(relaxed.is_exact(&prices));
                 for plan in &plans {
                     let worth = model.worth(plan);
@@ -444,7 +549,7 @@ mod tests {
                     }
                 }
                 // Paces that rest, and some that overshoot.
-                relaxed.step(&mut prices, &found, 400.0, f64::from(step % 5) * 0.4);
+                relaxed.step(&mut prices, Weighed::Costs, &found, 400.0, f64::from(step % 5) * 0.4);
             }
         }
         assert!(kept > 10_000, "{kept} plans keep all limits and rules");

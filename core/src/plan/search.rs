@@ -8,7 +8,7 @@ use super::bands::as_f64;
 use super::descent::Descent;
 use super::domain::{Domain, Empty, OrderOpen, Said};
 use super::model::Model;
-use super::relaxed::{Found, Relaxed};
+use super::relaxed::{Found, Relaxed, Weighed};
 use super::state::Links;
 
 /// How sure it is that no plan is better.
@@ -44,10 +44,16 @@ pub struct Solved {
 /// Steps of the relaxation at the beginning, and at every node after it.
 const FIRST_STEPS: u32 = 1500;
 const STEPS: u32 = 100;
+/// While no plan is known, prices are moved as if one cost so much more than what is known that none costs less than.
+const AIMED_ABOVE: f64 = 0.1;
 /// Prices that move less are near where they come to rest.
 const SLOW_PACE: f64 = 0.4;
 /// Prices that move less have come to rest.
 const LEAST_PACE: f64 = 0.01;
+/// At one node in so many a plan is looked for near what is found there, and at one in so many by digging.
+const LOOKED_NEAR: u32 = 4;
+const DIG: u32 = 24;
+const DIG_STEPS: u32 = 40;
 /// As many nodes wait at most: what is beyond is not looked into, and the bound stays honest.
 const MOST_WAITING: usize = 4_000;
 
@@ -67,6 +73,8 @@ pub struct Search<'m> {
     /// The least bound of nodes that were let go unlooked.
     let_go: f64,
     root: Domain,
+    /// Prices that speak against any plan at all.
+    against: Vec<f64>,
     found: Found,
     nodes: u32,
 }
@@ -107,7 +115,22 @@ impl PartialEq for Node {
 
 impl Eq for Node {}
 
+/// How prices are moved: how far at first, and how often.
+#[derive(Debug, Clone, Copy)]
+struct Pace {
+    first: f64,
+    steps: u32,
+}
+
+/// What moving prices has come to.
+struct Priced {
+    bound: f64,
+    prices: Vec<f64>,
+    seen: Seen,
+}
+
 /// How often things were found open while prices settled.
+#[derive(Clone)]
 struct Seen {
     times: u32,
     takes: Vec<Vec<u32>>,
@@ -127,7 +150,7 @@ impl<'m> Search<'m> {
             relaxed.bands.iter().map(|bands| bands.iter().map(|band| band.charge(band.value.0)).max().unwrap_or(0));
         let rules: i64 = model.rules.iter().map(|rule| rule.price.max(0)).sum();
         let ceiling = all + shared + bands.sum::<i64>() + rules + 1;
-        let prices = Rc::new(relaxed.no_prices());
+        let (prices, against) = (Rc::new(relaxed.no_prices()), relaxed.no_prices());
         let first = Node { bound: f64::NEG_INFINITY, depth: 0, number: 0, way: None, prices };
         let mut search = Self {
             relaxed,
@@ -137,6 +160,7 @@ impl<'m> Search<'m> {
             waiting: BinaryHeap::from([first]),
             let_go: f64::INFINITY,
             root,
+            against,
             found: Found::default(),
             nodes: 0,
         };
@@ -153,16 +177,17 @@ impl<'m> Search<'m> {
     pub fn step(&mut self) -> bool {
         let Some(node) = self.waiting.pop() else { return false };
         self.nodes += 1;
-        if self.is_above(node.bound) {
-            // The least bound is no less than the best plan: so are all others.
-            self.waiting.clear();
-            return false;
+        if !self.is_above(node.bound) {
+            self.look_into(&node);
         }
-        self.look_into(&node);
-        if let Some((_, taken)) = self.best.clone().filter(|_| self.nodes.is_multiple_of(3)) {
+        if let Some((_, taken)) = self.best.clone().filter(|_| self.nodes.is_multiple_of(4)) {
             let shaken = self.descent.shaken(&taken);
             let plan = self.descent.down(&shaken, 4);
             self.keep(plan);
+        }
+        while self.waiting.peek().is_some_and(|node| self.is_above(node.bound)) {
+            // The least bound is no less than the best plan: so are all others.
+            self.waiting.clear();
         }
         !self.waiting.is_empty()
     }
@@ -209,59 +234,26 @@ impl<'m> Search<'m> {
             domain.say(&step.said);
             way = step.before.as_ref();
         }
+        let is_first = node.depth == 0;
         if domain.follow(model) == Err(Empty) {
             return;
         }
-        let mut prices = (*node.prices).clone();
-        let mut best_prices = prices.clone();
-        let mut bound = node.bound;
-        let mut seen = Seen::of(model, &self.relaxed);
-        let steps = if node.depth == 0 { FIRST_STEPS } else { STEPS };
-        let (mut pace, mut idle) = (if node.depth == 0 { 1.6 } else { 0.8 }, 0);
-        for step in 0..steps {
-            let mut found = std::mem::take(&mut self.found);
-            self.relaxed.find(&prices, &domain, &mut found);
-            let is_better = found.bound > bound && self.relaxed.is_exact(&prices);
-            self.found = found;
-            if self.found.bound == f64::INFINITY {
-                return;
-            }
-            if is_better {
-                bound = self.found.bound;
-                best_prices.clone_from(&prices);
-                idle = 0;
-            } else {
-                idle += 1;
-            }
-            if self.is_above(bound) {
-                return;
-            }
-            // What is found while prices still leap says little of where to divide.
-            if step * 2 >= steps || pace < SLOW_PACE {
-                seen.count(&self.found);
-            }
-            if node.depth == 0 && step % 25 == 24 || step + 1 == steps {
-                let taken = self.found.taken.clone();
-                let plan = self.descent.down(&taken, 0);
-                self.keep(plan);
-            }
-            if idle >= 20 {
-                pace *= 0.8;
-                if pace < LEAST_PACE {
-                    break;
-                }
-                idle = 0;
-            }
-            // While no plan is known, prices rise until a node without any is above what any plan could cost.
-            let target = self.best.as_ref().map_or(self.ceiling, |(cost, _)| *cost);
-            let found = std::mem::take(&mut self.found);
-            self.relaxed.step(&mut prices, &found, as_f64(target), pace);
-            self.found = found;
-        }
-        if self.fix(&best_prices, &mut domain, node.depth == 0).is_err() {
+        if self.best.is_none() && self.is_ruled_out(&domain, if is_first { FIRST_STEPS } else { STEPS }) {
             return;
         }
-        let Some((one, other)) = self.divide(&seen, &domain) else {
+        let pace = if is_first { Pace { first: 1.6, steps: FIRST_STEPS } } else { Pace { first: 0.8, steps: STEPS } };
+        let Some(priced) = self.price(&domain, &node.prices, node.bound, pace) else { return };
+        if is_first || self.nodes.is_multiple_of(LOOKED_NEAR) {
+            let plan = self.descent.down(&priced.seen.often(), 2);
+            self.keep(plan);
+        }
+        if is_first || self.nodes.is_multiple_of(DIG) {
+            self.dig(domain.clone(), &priced);
+        }
+        if self.fix(&priced.prices, &mut domain, is_first).is_err() {
+            return;
+        }
+        let Some((one, other)) = self.divide(&priced.seen, &domain) else {
             // One take is left in every cell.
             let taken: Vec<usize> =
                 domain.takes.iter().map(|takes| takes.iter().position(|left| *left).unwrap_or(0)).collect();
@@ -271,16 +263,112 @@ impl<'m> Search<'m> {
             }
             return;
         };
-        let prices = Rc::new(best_prices);
-        for said in [one, other] {
-            let way = Some(Rc::new(Way { said, before: node.way.clone() }));
+        let (bound, prices) = (priced.bound, Rc::new(priced.prices));
+        for (said, number) in [(one, 0), (other, 1)] {
             if self.waiting.len() >= MOST_WAITING {
                 self.let_go = self.let_go.min(bound);
                 continue;
             }
-            let number = self.nodes * 2 + u32::try_from(self.waiting.len() % 2).unwrap_or(0);
+            let way = Some(Rc::new(Way { said, before: node.way.clone() }));
+            let number = self.nodes * 2 + number;
             self.waiting.push(Node { bound, depth: node.depth + 1, number, way, prices: Rc::clone(&prices) });
         }
+    }
+
+    /// Moves prices to where the bound of a domain is greatest; nothing where no plan in it is better than the best known.
+    fn price(&mut self, domain: &Domain, prices: &[f64], bound: f64, pace: Pace) -> Option<Priced> {
+        let mut seen = Seen::of(self.descent.model, &self.relaxed);
+        let (mut prices, mut bound) = (prices.to_vec(), bound);
+        let mut best_prices = prices.clone();
+        let (mut length, mut idle) = (pace.first, 0);
+        let mut found = std::mem::take(&mut self.found);
+        for step in 0..pace.steps {
+            self.relaxed.find(&prices, Weighed::Costs, domain, &mut found);
+            let is_better = found.bound > bound && self.relaxed.is_exact(&prices);
+            if is_better {
+                bound = found.bound;
+                best_prices.clone_from(&prices);
+                idle = 0;
+            } else {
+                idle += 1;
+            }
+            if found.bound == f64::INFINITY || self.is_above(bound) {
+                self.found = found;
+                return None;
+            }
+            // What is found while prices still leap says little of where to divide.
+            if step * 2 >= pace.steps || length < SLOW_PACE {
+                seen.count(&found);
+            }
+            if pace.steps == FIRST_STEPS && step % 25 == 24 {
+                let plan = self.descent.down(&found.taken, 0);
+                self.keep(plan);
+            }
+            if idle >= 20 {
+                length *= 0.8;
+                if length < LEAST_PACE {
+                    break;
+                }
+                idle = 0;
+            }
+            let known = bound.max(found.bound);
+            let aim = self.best.as_ref().map_or(known + AIMED_ABOVE * known.abs(), |(cost, _)| as_f64(*cost));
+            self.relaxed.step(&mut prices, Weighed::Costs, &found, aim, length);
+        }
+        self.found = found;
+        Some(Priced { bound, prices: best_prices, seen })
+    }
+
+    /// Looks for a plan: leaves in each cell what was nearly always found there, works prices out again, and so on until every
+    /// cell is settled or nothing better is left.
+    fn dig(&mut self, mut domain: Domain, from: &Priced) {
+        let model = self.descent.model;
+        let (mut seen, mut prices) = (from.seen.clone(), from.prices.clone());
+        loop {
+            let mut open: Vec<(u32, usize, usize)> = Vec::new();
+            for (cell, takes) in seen.takes.iter().enumerate().filter(|(cell, _)| !domain.is_settled(*cell)) {
+                let left = (0..takes.len()).filter(|take| domain.takes[cell][*take]);
+                let Some(most) = left.max_by_key(|take| (takes[*take], usize::MAX - take)) else { return };
+                open.push((takes[most], cell, most));
+            }
+            open.sort_unstable_by_key(|(count, cell, _)| (std::cmp::Reverse(*count), *cell));
+            let sure = open.iter().filter(|(count, _, _)| u64::from(*count) * 20 >= u64::from(seen.times) * 19).count();
+            for (_, cell, take) in &open[..sure.max(open.len().div_ceil(8))] {
+                if domain.takes[*cell][*take] {
+                    domain.say(&Said::Take(*cell, *take, true));
+                    if domain.follow(model).is_err() {
+                        return;
+                    }
+                }
+            }
+            let Some(priced) = self.price(&domain, &prices, f64::NEG_INFINITY, Pace { first: 0.6, steps: DIG_STEPS })
+            else {
+                return;
+            };
+            (seen, prices) = (priced.seen, priced.prices);
+            if domain.is_all_settled() {
+                let plan = self.descent.down(&seen.often(), 2);
+                self.keep(plan);
+                return;
+            }
+        }
+    }
+
+    /// Whether nothing can keep all limits and rules: looked for while no plan is known.
+    fn is_ruled_out(&mut self, domain: &Domain, steps: u32) -> bool {
+        let mut found = std::mem::take(&mut self.found);
+        let mut ruled_out = false;
+        for _ in 0..steps {
+            self.relaxed.find(&self.against, Weighed::Nothing, domain, &mut found);
+            ruled_out = found.bound > 0.0 && (found.bound == f64::INFINITY || self.relaxed.is_exact(&self.against));
+            if ruled_out {
+                break;
+            }
+            // How far prices go does not matter, only where.
+            self.relaxed.step(&mut self.against, Weighed::Nothing, &found, as_f64(self.ceiling), 1.0);
+        }
+        self.found = found;
+        ruled_out
     }
 
     /// Leaves out whatever cannot be in a plan that is better than the best known.
@@ -290,7 +378,7 @@ impl<'m> Search<'m> {
             return Ok(());
         }
         let mut found = std::mem::take(&mut self.found);
-        self.relaxed.find(prices, domain, &mut found);
+        self.relaxed.find(prices, Weighed::Costs, domain, &mut found);
         let bound = found.bound;
         for (cell, dearer) in found.dearer.iter().enumerate() {
             for (take, more) in dearer.iter().enumerate() {
@@ -309,6 +397,12 @@ impl<'m> Search<'m> {
             if domain.orders[at] == OrderOpen::Free && self.is_above(bound + adds.abs()) {
                 domain.orders[at] = if *adds < 0.0 { OrderOpen::Yes } else { OrderOpen::No };
             }
+            let without = bound - if domain.orders[at] == OrderOpen::Yes { *adds } else { adds.min(0.0) };
+            for (band, adds) in found.bands[at].iter().enumerate() {
+                if domain.may_be_in(at, band) && self.is_above(without + adds) {
+                    domain.bar(at, band);
+                }
+            }
         }
         self.found = found;
         domain.follow(model)?;
@@ -318,7 +412,8 @@ impl<'m> Search<'m> {
         Ok(())
     }
 
-    /// What to say on two sides of a node so that what is half one and half the other is neither; nothing where all is settled.
+    /// What to say on two sides of a node so that what is half one and half the other is neither, the likelier side first;
+    /// nothing where all is settled.
     fn divide(&self, seen: &Seen, domain: &Domain) -> Option<(Said, Said)> {
         let model = self.descent.model;
         let times = seen.times.max(1);
@@ -334,21 +429,21 @@ impl<'m> Search<'m> {
             let stake = u64::try_from(order.charge(0, 0)).unwrap_or(1).max(1);
             let open: u32 = seen.bands[at].iter().sum();
             if domain.orders[at] == OrderOpen::Free {
-                offer(half(open) * stake, Said::Order(at, true), Said::Order(at, false));
+                let likelier = open * 2 >= times;
+                offer(half(open) * stake, Said::Order(at, likelier), Said::Order(at, !likelier));
             }
             let mut below = 0;
             for (band, count) in seen.bands[at].iter().enumerate() {
                 below += count;
                 let weight = half(below).min(half(open - below));
-                offer(weight * stake, Said::Bands(at, band, true), Said::Bands(at, band, false));
+                let likelier = below * 2 >= open;
+                offer(weight * stake, Said::Bands(at, band, likelier), Said::Bands(at, band, !likelier));
             }
         }
         for at in (0..model.shared.len()).filter(|at| domain.shared[*at].is_none()) {
-            offer(
-                half(seen.shared[at]) * u64::try_from(model.shared[at].cost).unwrap_or(1).max(1),
-                Said::Shared(at, true),
-                Said::Shared(at, false),
-            );
+            let stake = u64::try_from(model.shared[at].cost).unwrap_or(1).max(1);
+            let likelier = seen.shared[at] * 2 >= times;
+            offer(half(seen.shared[at]) * stake, Said::Shared(at, likelier), Said::Shared(at, !likelier));
         }
         for (cell, counts) in seen.takes.iter().enumerate() {
             if domain.takes[cell].iter().filter(|left| **left).count() > 1 {
@@ -380,6 +475,12 @@ impl Seen {
             shared: vec![0; model.shared.len()],
             bands: relaxed.bands.iter().map(|bands| vec![0; bands.len()]).collect(),
         }
+    }
+
+    /// The take of each cell that was found most often.
+    fn often(&self) -> Vec<usize> {
+        let most = |takes: &Vec<u32>| (0..takes.len()).max_by_key(|at| (takes[*at], usize::MAX - at)).unwrap_or(0);
+        self.takes.iter().map(most).collect()
     }
 
     fn count(&mut self, found: &Found) {
