@@ -114,25 +114,30 @@ fn a_rate_a_piece_counts_toward_the_least_charge() {
 }
 
 /// Prices, carriage and least charge come before duty and tax: (75 + 10) at 20 % is 102; with 5 % duty before it 107.10. Where
-/// the quote says its own tax, that is taken: 54 + 1 on the pieces, 25.20 and 12 on what is the batch's.
+/// the quote says its own tax, that is taken: 54 + 1 on the pieces, 25.20 and 12 on what is the batch's. However little the pieces
+/// cost, a batch comes to no more than that.
 #[test]
 fn duty_and_tax_come_on_carriage_and_least_charges() {
-    let batch = |terms: Value, own: Value| {
+    let batch = |price: i64, terms: Value, own: Value| {
         let mut bench = Bench::new();
         let mut all = vec![json!({ "minimum_charge": money(75_00) }), json!({ "shipping": money(10_00) })];
         all.extend(terms.as_array().cloned().unwrap_or_default());
         supplier(&mut bench, 20, "Plater", json!(all));
         let mut more = vec![json!({ "from": "plater" })];
         more.extend(own.as_array().cloned().unwrap_or_default());
-        bench.quote(10, 100, "send-out", 54_00, json!(more));
+        bench.quote(10, 100, "send-out", price, json!(more));
         let view = plan(&bench, json!({}));
-        assert_eq!(view["orders"][0]["value"], money(54_00));
+        assert_eq!((&view["orders"][0]["value"], view["orders"].as_array().map(Vec::len)), (&money(price), Some(1)));
         cost(&view)
     };
-    assert_eq!(batch(json!([]), json!([])), 85_00);
-    assert_eq!(batch(json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
-    assert_eq!(batch(json!([{ "tax_rate": 2_000 }, { "duty_rate": 500 }]), json!([])), 107_10);
-    assert_eq!(batch(json!([{ "tax_rate": 2_000 }]), json!([{ "tax": money(1_00) }])), 92_20);
+    assert_eq!(batch(54_00, json!([]), json!([])), 85_00);
+    assert_eq!(batch(54_00, json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
+    assert_eq!(batch(54_00, json!([{ "tax_rate": 2_000 }, { "duty_rate": 500 }]), json!([])), 107_10);
+    assert_eq!(batch(54_00, json!([{ "tax_rate": 2_000 }]), json!([{ "tax": money(1_00) }])), 92_20);
+    assert_eq!(batch(1, json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
+    assert_eq!(batch(1, json!([{ "tax_rate": 2_000 }, { "duty_rate": 500 }]), json!([])), 107_10);
+    assert_eq!(batch(75_00, json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
+    assert_eq!(batch(80_00, json!([{ "tax_rate": 2_000 }]), json!([])), 108_00);
 }
 
 /// Carriage that is free from a value counts what stands before tax; a tier's carriage is taxed as any. Rounded once each:

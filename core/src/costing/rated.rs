@@ -69,9 +69,29 @@ pub fn at_rate(rate: i64, basis: RateBasis, amount: i64) -> i64 {
 
 /// A share of an amount in parts of ten thousand, rounded once, a half up.
 #[must_use]
-pub(crate) fn share(amount: i64, rate: i64) -> i64 {
+fn share(amount: i64, rate: i64) -> i64 {
     let exact = i128::from(amount) * i128::from(rate);
     i64::try_from((exact + 5_000).div_euclid(10_000)).unwrap_or(i64::MAX)
+}
+
+/// Rates of duty and of tax that a supplier's prices come without.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub(crate) struct OnTop {
+    duty: i64,
+    tax: i64,
+}
+
+impl OnTop {
+    pub(crate) fn of(job: &Job, supplier: Id) -> Self {
+        let rate = |field| on_top(job, supplier, field).unwrap_or(0);
+        Self { duty: rate(FieldName::DutyRate), tax: rate(FieldName::TaxRate) }
+    }
+
+    /// What comes on top of a sum: duty, then tax on both, each rounded once.
+    pub(crate) fn on(self, net: i64) -> i64 {
+        let duty = share(net, self.duty);
+        duty.saturating_add(share(net.saturating_add(duty), self.tax))
+    }
 }
 
 /// A price of a quote as it was said, with its field: a rate goes before a price for all.
@@ -142,7 +162,7 @@ pub(super) fn terms_rate(job: &Job, quote: &Item, field: FieldName) -> Option<i6
 }
 
 /// A rate that a supplier's prices come without.
-pub(crate) fn on_top(job: &Job, supplier: Id, field: FieldName) -> Option<i64> {
+fn on_top(job: &Job, supplier: Id, field: FieldName) -> Option<i64> {
     let rate: i64 = job.item_of(Kind::Supplier, supplier)?.read(field)?;
     (rate > 0).then_some(rate.min(bounds::TAX.most))
 }

@@ -1,4 +1,3 @@
-use crate::costing::share;
 use crate::job::vocabulary::Relation;
 
 /// A job as a plan sees it: what is chosen among, what is paid once, and what must hold. Whole numbers throughout: money in
@@ -86,10 +85,6 @@ pub struct Order {
     pub minimum_order: i64,
     /// The least that a batch is charged: what its pieces come short of it is paid on top.
     pub minimum_charge: i64,
-    /// Duty on what is paid short of the least charge, in parts of ten thousand. Carriages have theirs in them.
-    pub duty: i64,
-    /// Tax on the same, with its duty.
-    pub tax: i64,
 }
 
 /// A carriage that holds from a value and a mass on.
@@ -157,15 +152,7 @@ impl Order {
     /// ```
     #[must_use]
     pub fn charge(&self, value: i64, mass: i64) -> i64 {
-        let short = self.minimum_charge.saturating_sub(value).max(0);
-        self.carriage_of(value, mass).saturating_add(self.with_on_top(short))
-    }
-
-    /// A sum with duty and tax on it, each rounded once.
-    #[must_use]
-    pub fn with_on_top(&self, net: i64) -> i64 {
-        let with_duty = net.saturating_add(share(net, self.duty));
-        with_duty.saturating_add(share(with_duty, self.tax))
+        self.carriage_of(value, mass).saturating_add(self.minimum_charge.saturating_sub(value).max(0))
     }
 
     /// Carriage alone.

@@ -6,7 +6,7 @@ use super::bands::as_f64;
 use super::model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 use super::query::PlanQuery;
 pub(super) use crate::costing::donor_cost;
-use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, on_top, wait_of};
+use crate::costing::{KitView, Offers, OnTop, QuoteCost, in_job_currency, offers, wait_of};
 use crate::inspect::together;
 use crate::job::Job;
 use crate::job::vocabulary::{Relation, Route, Stance};
@@ -68,6 +68,8 @@ struct Builder<'a> {
     kits: BTreeMap<Id, Vec<usize>>,
     donors: BTreeMap<Id, usize>,
     orders: BTreeMap<(Id, i64), usize>,
+    /// Duty and tax of each order.
+    on_top: Vec<OnTop>,
     stages: Vec<i64>,
     waits: BTreeMap<Id, i64>,
     pinned: BTreeSet<Id>,
@@ -128,6 +130,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
             }
         }
     }
+    builder.tax_least_charges();
     let rules = builder.rules(&settles);
     builder.limit();
     let mut orders: Vec<(usize, (Id, i64))> = builder.orders.iter().map(|(key, at)| (*at, *key)).collect();
@@ -229,6 +232,7 @@ impl<'a> Builder<'a> {
             kits: BTreeMap::new(),
             donors: BTreeMap::new(),
             orders: BTreeMap::new(),
+            on_top: Vec::new(),
             stages: vec![1],
             waits: BTreeMap::new(),
             pinned: with(Stance::Pinned, &query.pin),
@@ -364,14 +368,14 @@ impl<'a> Builder<'a> {
             money.filter(|money| money.currency == currency).map(|money| money.minor.max(0))
         };
         // What they charge comes without duty and tax where their terms say so.
-        let rate = |field| on_top(self.job, supplier, field).unwrap_or(0);
-        let terms = Order { duty: rate(FieldName::DutyRate), tax: rate(FieldName::TaxRate), ..Order::default() };
+        let on_top = OnTop::of(self.job, supplier);
+        let with_on_top = |net: i64| net.saturating_add(on_top.on(net));
         let tiers = self.job.children(Kind::Tier, FieldName::Of, supplier).filter_map(|tier| {
             let from_mass: Option<Mass> = self.job.item(tier).and_then(|item| item.read(FieldName::FromMass));
             Some(Carriage {
                 from_value: money(tier, FieldName::FromValue).unwrap_or(0),
                 from_mass: from_mass.map_or(0, |mass| mass.grams()),
-                carriage: terms.with_on_top(money(tier, FieldName::Shipping)?),
+                carriage: with_on_top(money(tier, FieldName::Shipping)?),
             })
         });
         let mut tiers: Vec<Carriage> = tiers.collect();
@@ -379,15 +383,38 @@ impl<'a> Builder<'a> {
         let at = self.model.orders.len();
         self.model.orders.push(Order {
             stage,
-            carriage: terms.with_on_top(money(supplier, FieldName::Shipping).unwrap_or(0)),
+            carriage: with_on_top(money(supplier, FieldName::Shipping).unwrap_or(0)),
             tiers,
             free_from: money(supplier, FieldName::FreeFrom),
             minimum_order: money(supplier, FieldName::MinimumOrder).unwrap_or(0),
             minimum_charge: money(supplier, FieldName::MinimumCharge).unwrap_or(0),
-            ..terms
         });
+        self.on_top.push(on_top);
         self.orders.insert(key, at);
         at
+    }
+
+    /// Duty and tax of a least charge: what those of its pieces come short of them is paid on top, as with the charge itself.
+    /// These stand after all orders that are told.
+    fn tax_least_charges(&mut self) {
+        let mut taxed: BTreeMap<usize, usize> = BTreeMap::new();
+        for (at, on_top) in self.on_top.iter().enumerate() {
+            let Order { stage, minimum_charge, .. } = self.model.orders[at];
+            let least = on_top.on(minimum_charge);
+            if least > 0 {
+                taxed.insert(at, self.model.orders.len());
+                self.model.orders.push(Order { stage, minimum_charge: least, ..Order::default() });
+            }
+        }
+        let takes = self.model.cells.iter_mut().flat_map(|cell| &mut cell.takes).map(|take| &mut take.loads);
+        for loads in takes.chain(self.model.shared.iter_mut().map(|shared| &mut shared.loads)) {
+            let on_top = |load: &Load| {
+                let order = *taxed.get(&load.order)?;
+                Some(Load { order, value: self.on_top[load.order].on(load.value), mass: 0 })
+            };
+            let more: Vec<Load> = loads.iter().filter_map(on_top).collect();
+            loads.extend(more);
+        }
     }
 
     /// So many copies of a kit.
