@@ -1,4 +1,5 @@
 //! Suppliers with their terms, and rules between parts, as the page lists them.
+#![expect(clippy::inconsistent_digit_grouping, reason = "pounds and pence are told apart")]
 
 use serde_json::{Value, json};
 
@@ -150,8 +151,11 @@ fn choose(bench: &mut Bench, number: u16, part: u16, quote: u16) {
     bench.done(json!({ "do": "choose", "id": id(number), "part": id(part), "quote": id(quote) }));
 }
 
+/// Why a rule is broken, which quotes mend it for which parts, and what that costs more.
+type Told = (String, Vec<(Value, Value)>, i64);
+
 /// What is told of the only rule: why it is broken, which quotes mend it, and what that costs more.
-fn told(bench: &Bench) -> Option<(String, Vec<(Value, Value)>, i64)> {
+fn told(bench: &Bench) -> Option<Told> {
     let breach = bench.asked(json!({ "ask": "rules" }))["rules"][0]["breach"].clone();
     let choices = breach["mend"]["choices"].as_array().cloned().unwrap_or_default();
     let choices = choices.iter().map(|choice| (choice["part"].clone(), choice["quote"].clone()));
@@ -161,7 +165,7 @@ fn told(bench: &Bench) -> Option<(String, Vec<(Value, Value)>, i64)> {
     Some((breach["why"].as_str()?.to_owned(), choices.collect(), more))
 }
 
-fn mended(why: &str, part: u16, quote: u16, more: i64) -> Option<(String, Vec<(Value, Value)>, i64)> {
+fn mended(why: &str, part: u16, quote: u16, more: i64) -> Option<Told> {
     Some((why.to_owned(), vec![(json!(id(part)), json!(id(quote)))], more))
 }
 
