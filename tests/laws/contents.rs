@@ -3,12 +3,13 @@
 use std::collections::BTreeMap;
 
 use asfound_core::job::vocabulary::Route;
-use asfound_core::job::{Change, Command, ContentsLine, ContentsView, Query, View, ask, bare_number, names_like};
+use asfound_core::job::{Change, Command, ContentsLine, ContentsView, bare_number, names_like};
+use asfound_core::reckoning::{HeavyQuery, Reckoned, reckon};
 use asfound_core::record::{Id, Kind};
 use proptest::prelude::*;
 
 use crate::cases;
-use crate::garage::{Garage, context};
+use crate::garage::Garage;
 
 fn any_name() -> impl Strategy<Value = String> {
     let words =
@@ -44,9 +45,9 @@ fn told(parts: &[(String, String, i64)], lines: &[ContentsLine]) -> (BTreeMap<Id
         let said = [Change::Name(name.clone()), Change::MakersNumber(number.clone()), Change::Quantity(*pieces)];
         numbers.insert(make(Kind::Part, said.to_vec()), number.clone());
     }
-    let query = Query::KitContents { quote, lines: lines.to_vec() };
-    match ask(&garage.devices[0], &query, context(0).device) {
-        View::KitContents(view) => (numbers, view),
+    let query = HeavyQuery::KitContents { quote, lines: lines.to_vec() };
+    match reckon(&garage.devices[0], &query) {
+        Reckoned::KitContents(view) => (numbers, view),
         other => panic!("{other:?}"),
     }
 }

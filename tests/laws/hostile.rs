@@ -154,9 +154,9 @@ fn every_query_is_asked() {
             Q::Head | Q::Assemblies | Q::Places | Q::Suppliers | Q::Rules { .. } | Q::Problems => {}
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
-            Q::KitContents { .. } | Q::Donor { .. } => {}
+            Q::Donor { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
-            Q::Certainty | Q::Undecided | Q::Plan => {}
+            Q::Certainty | Q::Undecided | Q::Plan | Q::KitContents => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();

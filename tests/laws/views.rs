@@ -16,7 +16,7 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     let mut queries =
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
     queries.extend([Query::Suppliers, Query::Rules { part: None, today: Day::parse("1999-12-31") }]);
-    queries.extend([Query::Certainty, Query::Undecided, Query::Plan]);
+    queries.extend([Query::Certainty, Query::Undecided, Query::Plan, Query::KitContents]);
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
     }
@@ -47,10 +47,6 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         queries.push(Query::Cost { part: id, today: None, set: None });
         queries.push(Query::Rules { part: Some(id), today: None });
         queries.push(Query::Donor { vehicle: id, today: None });
-        let line =
-            |number: &str, quantity| ContentsLine { number: number.to_owned(), name: "Hub \u{0}".to_owned(), quantity };
-        let lines = vec![line("", Some(i64::MIN)), line("1 - 2", Some(i64::MAX)), line("x", None)];
-        queries.push(Query::KitContents { quote: id, lines });
         queries.push(Query::Inspect { part: id });
         queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
         queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });
@@ -84,7 +80,11 @@ fn heavy_queries(ids: &[Id]) -> Vec<HeavyQuery> {
     };
     let pinned = PlanQuery { pin: ids.to_vec(), nodes: Some(0), aim: Some(Aim::ShowStandard), ..PlanQuery::default() };
     let plans = [limits, pinned].map(|query| HeavyQuery::Plan(Box::new(query)));
-    std::iter::once(undecided).chain(certainty).chain(plans).collect()
+    let line =
+        |number: &str, quantity| ContentsLine { number: number.to_owned(), name: "Hub \u{0}".to_owned(), quantity };
+    let lines = vec![line("", Some(i64::MIN)), line("1 - 2", Some(i64::MAX)), line("x", None)];
+    let kits = ids.iter().map(|id| HeavyQuery::KitContents { quote: *id, lines: lines.clone() });
+    std::iter::once(undecided).chain(certainty).chain(plans).chain(kits).collect()
 }
 
 /// All answers, as they cross the protocol.

@@ -44,13 +44,12 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             is_here.then(|| View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
-        Query::Certainty | Query::Undecided | Query::Plan => {
+        Query::Certainty | Query::Undecided | Query::Plan | Query::KitContents => {
             Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
         }
         Query::Places => Some(View::Places(job.places_view())),
         Query::Suppliers => Some(View::Suppliers(job.suppliers_view())),
         Query::Rules { part, today } => Some(View::Rules(job.rules_view(*part, *today))),
-        Query::KitContents { quote, lines } => job.contents_view(*quote, lines).map(View::KitContents),
         Query::Donor { vehicle, today } => job.donor_view(*vehicle, *today).map(|view| View::Donor(Box::new(view))),
         Query::Problems => Some(View::Problems(job.problems_view())),
         Query::History { id } => job.history_view(*id).map(View::History),

@@ -1,6 +1,5 @@
 use serde::{Deserialize, Serialize};
 
-use super::contents::ContentsLine;
 use super::vocabulary::{Route, Standing};
 use crate::costing::WhatIf;
 use crate::inspect::ProofQuery;
@@ -104,13 +103,8 @@ pub enum Query {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         today: Option<Day>,
     },
-    /// What a list of what is in a kit is taken to mean.
-    KitContents {
-        /// The quote of the kit.
-        quote: Id,
-        /// The lines of the list.
-        lines: Vec<ContentsLine>,
-    },
+    /// A heavy question, refused here, as `certainty`.
+    KitContents,
     /// What a donor gave, what it still has, and what it came to.
     Donor {
         /// Which vehicle.

@@ -4,7 +4,6 @@ use serde::{Deserialize, Serialize};
 
 use super::change::{Change, Values};
 use super::command::Seen;
-use super::contents::ContentsView;
 use super::donors::DonorView;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
 use crate::costing::{BreachView, CostView, TotalsView};
@@ -51,8 +50,6 @@ pub enum View {
     Suppliers(SuppliersView),
     /// To [`Query::Rules`](super::Query::Rules).
     Rules(RulesView),
-    /// To [`Query::KitContents`](super::Query::KitContents).
-    KitContents(ContentsView),
     /// To [`Query::Donor`](super::Query::Donor).
     Donor(Box<DonorView>),
     /// To [`Query::Problems`](super::Query::Problems): the problems stand beside every answer.

@@ -951,7 +951,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1003,7 +1003,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "donor" } & DonorView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -2333,10 +2333,10 @@ export interface Overtaken {
 }
 
 /**
- * A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+ * A question whose answer draws figures over and over, or looks through all parts for each line of a list; [`reckon`](super::reckon) answers it. It stands beside
  * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
  */
-export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | ({ ask: "plan" } & PlanQuery);
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | ({ ask: "plan" } & PlanQuery);
 
 /**
  * What a plan is asked for. What is left out is as the job says.
@@ -2739,7 +2739,7 @@ export interface PricedTest {
  * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
  * alone does not carry what heavy ones need.
  */
-export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "plan" } & PlanView) | { view: "nothing" };
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "plan" } & PlanView) | { view: "nothing" };
 
 /**
  * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk, newId } from '../../bridge/desk';
-import type { Command, ContentsLine, ContentsRow, PartLine } from '../../bridge/protocol';
+import type { Command, ContentsLine, ContentsRow, PartLine, Reckoned } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import { textOf } from '../field-text';
 import * as journal from '../journal';
@@ -26,6 +26,7 @@ export class KitList extends LightElement {
   @state() private text = '';
   @state() private lines: readonly ContentsLine[] = [];
   @state() private rows: readonly Row[] | null = null;
+  @state() private failed = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -37,6 +38,7 @@ export class KitList extends LightElement {
     return html`<p class="reckoned">${say.lead}</p><form class="quote-form kit-typed" @submit=${this.look}>
         <asf-field kind="area" .label=${say.field} .value=${this.text} placeholder=${say.example} @input=${this.typed}></asf-field>
         <asf-button kind="submit" icon="list" word=${say.read}></asf-button></form>
+      <div role="status">${this.failed ? html`<p class="reckoned">${say.failed}</p>` : nothing}</div>
       ${this.rows ? this.found(this.rows) : nothing}`;
   }
 
@@ -90,13 +92,25 @@ export class KitList extends LightElement {
   private readonly look = async (event: Event): Promise<void> => {
     event.preventDefault();
     this.lines = readLines(this.text);
-    const view = await desk.ask({ ask: 'kit-contents', quote: this.quote, lines: [...this.lines] });
+    const view = await this.sought();
+    if (!view) return;
     // What is likely alone is left to the person; what the kit covers is in it.
     this.rows = view.view === 'kit-contents' ? view.rows.map((of) => ({ of, part: of.part ?? '', isIn: of.sure && !of.covered })) : [];
     await this.updateComplete;
     this.querySelector('.kit-found')?.scrollIntoView({ block: 'nearest' });
     aloud(this.summary(this.rows));
   };
+
+  /** Asked of the reckoning worker: it looks through all parts for each line. */
+  private async sought(): Promise<Reckoned | null> {
+    this.failed = false;
+    try {
+      return await desk.weigh({ ask: 'kit-contents', quote: this.quote, lines: [...this.lines] });
+    } catch {
+      this.failed = true;
+      return null;
+    }
+  }
 
   private async put(): Promise<void> {
     const of = covers(this.rows ?? []);

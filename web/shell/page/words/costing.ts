@@ -49,7 +49,7 @@ export const costing = (trade: Vocabulary) => ({
     noSingles: 'Enter what its parts cost singly, to weigh the kit against them.', chooseAll: (n: number, price: string) => `Choose it for all ${n}, ${price} once`, chooseRest: (n: number) => `Choose it for ${count(n, 'part')} more`, chosenAll: (n: number) => `Kit chosen for ${count(n, 'part')}`,
     list: {
       open: 'Paste what is in it', title: 'What is in the kit', lead: 'Paste the list of the kit: a line for each thing, with its number, its name and how many. Nothing is put down before you have looked.', field: 'The list', example: '2  Hub seal  GHS 123', read: 'Look for the parts',
-      found: (sure: number, lines: number) => `${sure} of ${count(lines, 'line')} found`, none: 'No line could be read.', number: 'by its number', name: 'by its name', likely: 'likely, look again', not: 'not one of the parts here', already: 'in the kit already', which: (line: string) => `Part for ${line}`, choose: 'none of the parts',
+      found: (sure: number, lines: number) => `${sure} of ${count(lines, 'line')} found`, none: 'No line could be read.', failed: 'It could not be looked up. Try once more.', number: 'by its number', name: 'by its name', likely: 'likely, look again', not: 'not one of the parts here', already: 'in the kit already', which: (line: string) => `Part for ${line}`, choose: 'none of the parts',
       put: (n: number) => `Put ${count(n, 'part')} into the kit`, done: (n: number) => `${count(n, 'part')} put into the kit`,
     },
   },
