@@ -3,8 +3,8 @@
 
 use asfound_core::costing::PricedTest;
 use asfound_core::inspect::{ProofQuery, Surface};
-use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Triage};
-use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, apply, ask};
+use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Swap, Triage};
+use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, SpeedUnit, apply, ask};
 use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
@@ -12,7 +12,7 @@ use asfound_core::record::{Hash, Id, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "ef4f502b690c4d236e421beafaf0e49a8ff6a3b7be3e79ba823da01d03fca75c";
+pub const HASH: &str = "06eff771635ba3ad74a6561f4f5c3ccefe389d95ba817e27503b454d4ab77663";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -65,6 +65,14 @@ fn quote(number: u8, part: u8, route: Route, figures: [i64; 4]) -> Command {
     create(number, Kind::Quote, changes)
 }
 
+/// Ratios and sizes that leave fractions everywhere.
+fn gearing(number: u8, swap: Swap, axle: i64, tyre: &str) -> Command {
+    let gears = Change::GearRatios("3.67, 2.22, 1.43, 1".to_owned());
+    let over = [Change::Overdrive(7_860), Change::OverdriveOn(2), Change::HighestTurns(5_900)];
+    let changes = [Change::Swap(swap), Change::AxleRatio(axle), gears, Change::Tyre(tyre.to_owned())];
+    create(number, Kind::Gearing, changes.into_iter().chain(over).collect())
+}
+
 fn commands() -> Vec<Command> {
     let hour = Change::HourValue(Money::from_minor(17_77, Currency::GBP));
     let [hub, hose, caliper] = PARTS;
@@ -91,6 +99,8 @@ fn commands() -> Vec<Command> {
         change(hub, vec![Change::Remark("face of the seal is worn".to_owned())]),
         change(caliper, vec![Change::Struck(true)]),
         change(caliper, vec![name("Calliper")]),
+        gearing(50, Swap::Before, 43_000, "5.90-15"),
+        gearing(51, Swap::After, 38_889, "165 SR 15"),
     ]
 }
 
@@ -121,6 +131,7 @@ fn queries() -> Vec<Query> {
         parts("hub", Group::Route),
         Query::Certainty,
         Query::Proof(proof()),
+        Query::Gearing { speed: Some(70.0), unit: SpeedUnit::Mph },
     ];
     for part in PARTS.map(id) {
         queries.extend([

@@ -6,6 +6,7 @@
 //! - [`beta`]: the beta distribution, for guesses and for readings.
 //! - [`record`]: the change log. Entries with what they overwrote, the fold with heads and conflicts, chunks.
 //! - [`problem`]: what is wrong, as data.
+//! - [`gearing`]: road speed by axle, gearbox and tyre.
 //! - [`job`]: what the record says. Commands in, entries out; questions in, views out.
 //! - [`tables`]: what the trade and the standards say, as data.
 //! - [`inspect`]: judging a part: check-lists, readings, cautions.
@@ -21,6 +22,7 @@
 
 pub mod beta;
 pub mod costing;
+pub mod gearing;
 pub mod inspect;
 pub mod job;
 pub mod papers;

@@ -127,6 +127,10 @@ codes! {
         PairApart,
         /// A heavy question was asked where only quick ones are answered.
         HeavyQuestion,
+        /// The marking of a tyre cannot be read; it is kept as it is.
+        TyreUnreadable,
+        /// A list of gear ratios cannot be read; it is kept as it is.
+        RatiosUnreadable,
     }
 }
 
@@ -155,6 +159,8 @@ codes! {
         FetchAgain,
         /// Ask it where heavy questions are answered.
         AskReckoning,
+        /// Measure how far the tyre rolls in one turn, or take its turns per mile from a data book.
+        MeasureRolling,
     }
 }
 

@@ -8,6 +8,7 @@ macro_rules! declarations {
 #[must_use]
 pub fn declarations() -> String {
     use crate::costing::*;
+    use crate::gearing::{AspectFrom, RatiosUnread, RollingFrom, Tyre, TyreUnread};
     use crate::inspect::*;
     use crate::job::vocabulary as words;
     use crate::job::*;
@@ -62,6 +63,7 @@ pub fn declarations() -> String {
         words::Stance,
         words::RateBasis,
         words::Relation,
+        words::Swap,
         words::Correctness,
         words::Standing,
         Change,
@@ -110,6 +112,18 @@ pub fn declarations() -> String {
         DonorView,
         DonorLine,
         Rated,
+        GearingView,
+        GearingLine,
+        RollingView,
+        GearRow,
+        GearingChange,
+        GearingTypedView,
+        SpeedUnit,
+        Tyre,
+        AspectFrom,
+        TyreUnread,
+        RatiosUnread,
+        RollingFrom,
         ProblemsView,
         HistoryView,
         SeenView,

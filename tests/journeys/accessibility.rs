@@ -30,6 +30,7 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         "vehicles",
         "suppliers",
         "rules",
+        "gearing",
         "settings",
         "problems",
         "cautions",
@@ -87,6 +88,8 @@ const FURNISH: &str = "
         { do: 'create', id: supplier, kind: 'supplier', changes: [{ name: 'Anvil Row Plating' }, { shipping: pounds(900) }, { free_from: pounds(15000) }, { wait: 12 }, { wait_certainty: 'about' }, { stance: 'pinned' }] },
         { do: 'create', id: id(), kind: 'tier', changes: [{ of: supplier }, { from_mass: 10000 }, { shipping: pounds(2400) }] },
         { do: 'create', id: donor, kind: 'vehicle', changes: [{ name: 'The green one' }, { donor: true }, { cash: pounds(40000) }, { sold: pounds(26000) }, { bought: true }] },
+        { do: 'create', id: id(), kind: 'gearing', changes: [{ name: 'As found' }, { swap: 'before' }, { axle_ratio: 42200 }, { gear_ratios: '3.94, 2.30, 1.49, 1.00' }, { tyre: '5.60-13' }, { highest_turns: 4800 }] },
+        { do: 'create', id: id(), kind: 'gearing', changes: [{ name: 'Later axle' }, { swap: 'after' }, { axle_ratio: 37000 }, { gear_ratios: '3.94, 2.30, 1.49, 1.00' }, { overdrive: 8000 }, { overdrive_on: 2 }, { tyre: 'ER70-13' }, { circumference: 1862000000 }] },
         { do: 'create', id: id(), kind: 'rule', changes: [{ of: quote }, { relation: 'goes-with' }, { other: donor }, { cash: pounds(1500) }] },
     ] });
     if (!answer.ok) throw new Error(JSON.stringify(answer));
@@ -150,7 +153,7 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
 }
 
 /// Dialogs: the place, where the button lies, its words, a name.
-const DIALOGS: [(&str, &str, &str, &str); 9] = [
+const DIALOGS: [(&str, &str, &str, &str); 10] = [
     ("teardown", "asf-place-teardown .td-plates", "More", "more"),
     ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
     ("part", "asf-sheet-split", "Split the tag", "split"),
@@ -159,6 +162,7 @@ const DIALOGS: [(&str, &str, &str, &str); 9] = [
     ("routes", "asf-place-routes .foot", "Choose", "who"),
     ("suppliers", "asf-place-suppliers .foot", "Add a supplier", "supplier"),
     ("rules", "asf-place-rules .foot", "Add a fit rule", "rule"),
+    ("gearing", "asf-place-gearing .foot", "Add a gearing", "gearing"),
     ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];
 

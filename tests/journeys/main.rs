@@ -9,6 +9,7 @@ mod costing;
 mod deciding;
 mod elsewhere;
 mod faults;
+mod gearing;
 mod handing;
 mod hosting;
 mod judging;

@@ -117,6 +117,13 @@ fn numbers() -> Vec<(Kind, Saying, i64, i64)> {
         (Kind::Instrument, Change::Coverage, 50, 1_000),
         (Kind::Limit, Change::Least, -10_000_000_000, 10_000_000_000),
         (Kind::Limit, Change::MachiningMost, -10_000_000_000, 10_000_000_000),
+        (Kind::Gearing, Change::AxleRatio, 5_000, 200_000),
+        (Kind::Gearing, Change::Overdrive, 3_000, 30_000),
+        (Kind::Gearing, Change::OverdriveOn, 1, 20),
+        (Kind::Gearing, Change::Circumference, 500_000_000, 10_000_000_000),
+        (Kind::Gearing, Change::TurnsPerMile, 16_094, 321_868),
+        (Kind::Gearing, Change::Diameter, 160_000_000, 3_180_000_000),
+        (Kind::Gearing, Change::HighestTurns, 100, 30_000),
         (Kind::Quote, |n| Change::OwnTime(Minutes::new(n)), 0, 6_000_000),
         (Kind::Choice, |n| Change::HourValueThen(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
     ]

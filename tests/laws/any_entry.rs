@@ -59,6 +59,7 @@ fn words() -> Vec<String> {
     words.extend(LOOKS.iter().flat_map(|look| look.outcomes).map(|outcome| outcome.code.to_owned()));
     words.extend(LOOKS.iter().map(|look| look.code.to_owned()));
     words.extend((0..RECORDS).map(|number| record(number).to_string()));
+    words.extend(["before", "after", "205/65 R 15", "6.00-16", "3.33, 2.05, 1.00"].map(str::to_owned));
     words.extend(["EUR", "GBP", "gbp", "", "Box 12", "büchse", "\u{0}", "99999999999999999999"].map(str::to_owned));
     words
 }

@@ -14,6 +14,7 @@ mod find;
 mod fitting;
 mod fold;
 mod garage;
+mod gearing;
 mod handing;
 mod hostile;
 mod measuring;

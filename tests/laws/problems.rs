@@ -106,6 +106,17 @@ fn pair_apart() -> Vec<Problem> {
     written(&[&side(1, 2, 3, Side::Left, Route::Buy), &side(4, 5, 6, Side::Right, Route::Donor)])
 }
 
+/// What a gearing with these values is told of.
+fn of_gearing(changes: &[Change]) -> Vec<Problem> {
+    use asfound_core::job::SpeedUnit;
+    let ops = std::iter::once(&Change::Kind(Kind::Gearing)).chain(changes).map(|change| op(1, change)).collect();
+    match ask(&Job::from_entries([entry(1, 1, ops)]), &Query::Gearing { speed: None, unit: SpeedUnit::Mph }, record(1))
+    {
+        View::Gearing(told) => told.sets.into_iter().flat_map(|set| set.problems).collect(),
+        _ => Vec::new(),
+    }
+}
+
 /// How each code arises; `None` where the core alone cannot raise it, with who does.
 fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
     let named = |text: &str| op(1, &Change::Name(text.to_owned()));
@@ -155,6 +166,8 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
             View::Refused(problem) => vec![problem],
             _ => Vec::new(),
         },
+        Code::TyreUnreadable => of_gearing(&[Change::Tyre("ER70-14".to_owned())]),
+        Code::RatiosUnreadable => of_gearing(&[Change::GearRatios("3.33, 1.37, 2.05".to_owned())]),
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),
     })

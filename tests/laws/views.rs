@@ -2,7 +2,7 @@
 
 use asfound_core::costing::PricedTest;
 use asfound_core::job::vocabulary::{Aim, Route, Standing};
-use asfound_core::job::{ContentsLine, Group, Job, PartsQuery, Query, ask};
+use asfound_core::job::{ContentsLine, Group, Job, PartsQuery, Query, SpeedUnit, ask};
 use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Day, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
@@ -17,6 +17,13 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
     queries.extend([Query::Suppliers, Query::Rules { part: None, today: Day::parse("1999-12-31") }]);
     queries.extend([Query::Certainty, Query::Undecided, Query::Plan, Query::KitContents]);
+    queries.extend([Query::Frontier, Query::Sway]);
+    for (speed, unit) in [(None, SpeedUnit::Mph), (Some(70.0), SpeedUnit::Kmh), (Some(f64::NAN), SpeedUnit::Mph)] {
+        queries.push(Query::Gearing { speed, unit });
+    }
+    for text in ["205/65 R 15", "3.33, 1", "6,00-16 \u{0}"] {
+        queries.push(Query::GearingTyped { tyre: Some(text.to_owned()), gears: Some(text.to_owned()) });
+    }
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
     }

@@ -6,6 +6,8 @@ mod certainty;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;
+mod facility_location;
+mod gearing;
 mod measurement;
 mod plans;
 mod rust_grades;

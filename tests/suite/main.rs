@@ -6,6 +6,7 @@ mod certainty;
 mod contents;
 mod costing;
 mod errands;
+mod gearing;
 mod history;
 mod job_file;
 mod judging;

@@ -157,15 +157,18 @@ pub(crate) struct Offers {
     pub(crate) kits: Vec<KitView>,
     /// The quote of the least present value, by itself.
     pub(crate) cheapest: Option<Id>,
-    /// Whether somebody chose.
+    /// Whether somebody chose, and that stays.
     pub(crate) decided: bool,
+    /// What somebody chose.
+    pub(crate) chosen: Option<Id>,
 }
 
-pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> Offers {
+/// With `reopen` a decided part may take any of its quotes, too.
+pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>, reopen: bool) -> Offers {
     let priced = priced(job, part, today, set);
     let chosen = priced.chosen_quote().filter(|chosen| priced.views.iter().any(|view| view.id == *chosen));
     let is_open = |view: &&QuoteCost| match chosen {
-        Some(chosen) => view.id == chosen,
+        Some(chosen) => view.id == chosen || (reopen && view.allowed),
         None => view.allowed,
     };
     // A kit by itself: neither less what others save by it, nor with what it holds too few of.
@@ -185,7 +188,7 @@ pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatI
         view
     });
     let quotes = quotes.collect();
-    Offers { quotes, cheapest: priced.cheapest(), decided: chosen.is_some(), kits: priced.kits }
+    Offers { quotes, cheapest: priced.cheapest(), decided: chosen.is_some() && !reopen, chosen, kits: priced.kits }
 }
 
 /// Whether a chosen quote is dearer than the cheapest by more than a threshold.

@@ -45,6 +45,7 @@ pub use figures::{Figures, Terms};
 pub use fit::{BreachView, BreachWhy, MendChoice, MendView};
 pub(crate) use fit::{Breaches, decided, donor_cost, donor_pieces, sides};
 pub use flips::{Beyond, Flip, flip, flips};
+pub(crate) use guess::drawn_figures;
 pub use guess::{Guess, guesses};
 pub use input::{Dial, Input, Setting};
 pub use interest::{a_year, present_value, worth_now};

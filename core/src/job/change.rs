@@ -6,7 +6,7 @@ use serde::ser::SerializeMap;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
-    Aim, Certainty, Check, Correctness, Moment, PlaceKind, RateBasis, Relation, Route, Shape, Shot, Side, Stance,
+    Aim, Certainty, Check, Correctness, Moment, PlaceKind, RateBasis, Relation, Route, Shape, Shot, Side, Stance, Swap,
     Triage, Units, Vocabulary,
 };
 use crate::quantity::bounds::{self, Bound};
@@ -162,6 +162,9 @@ changes! {
     warranty: Warranty(i64), stance: Stance(Stance), from_value: FromValue(Money), from_mass: FromMass(Mass),
     relation: Relation(Relation), other: Other(Id), stage: Stage(i64), budget: Budget(Money),
     own_hours: OwnHours(Minutes), latest: Latest(Day), sold: Sold(Money), bought: Bought(bool),
+    swap: Swap(Swap), axle_ratio: AxleRatio(i64), gear_ratios: GearRatios(String), overdrive: Overdrive(i64),
+    overdrive_on: OverdriveOn(i64), tyre: Tyre(String), circumference: Circumference(i64),
+    turns_per_mile: TurnsPerMile(i64), diameter: Diameter(i64), highest_turns: HighestTurns(i64),
     rate: Rate(Money), rate_basis: RateBasis(RateBasis), area: Area(Area), duty_rate: DutyRate(i64), fetched: Fetched(bool),
 }
 
@@ -265,6 +268,13 @@ impl Change {
             | Self::AsNew(value) => (bounds::READING, *value),
             Self::Resolution(value) | Self::Uncertainty(value) => (bounds::UNCERTAINTY, *value),
             Self::Coverage(value) => (bounds::COVERAGE, *value),
+            Self::AxleRatio(ratio) => (bounds::AXLE_RATIO, *ratio),
+            Self::Overdrive(ratio) => (bounds::OVERDRIVE, *ratio),
+            Self::OverdriveOn(gears) => (bounds::OVERDRIVE_ON, *gears),
+            Self::Circumference(length) => (bounds::CIRCUMFERENCE, *length),
+            Self::TurnsPerMile(turns) => (bounds::TURNS_PER_MILE, *turns),
+            Self::Diameter(length) => (bounds::DIAMETER, *length),
+            Self::HighestTurns(turns) => (bounds::HIGHEST_TURNS, *turns),
             Self::X(share) | Self::Y(share) | Self::Dx(share) | Self::Dy(share) => (bounds::SHARE, *share),
             Self::Name(text)
             | Self::Remark(text)
@@ -284,6 +294,8 @@ impl Change {
             | Self::Outcome(text)
             | Self::Feature(text)
             | Self::Spot(text)
+            | Self::GearRatios(text)
+            | Self::Tyre(text)
             | Self::Who(text) => (bounds::TEXT, i64::try_from(text.len()).unwrap_or(i64::MAX)),
             _ => return None,
         })

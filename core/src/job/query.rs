@@ -90,6 +90,10 @@ pub enum Query {
     Undecided,
     /// A heavy question, refused here, as `certainty`.
     Plan,
+    /// A heavy question, refused here, as `certainty`.
+    Frontier,
+    /// A heavy question, refused here, as `certainty`.
+    Sway,
     /// All places, each after the one it is within.
     Places,
     /// Suppliers and specialists with their terms, and names that quotes carry without one.
@@ -112,6 +116,24 @@ pub enum Query {
         /// Which day it is, as in `cost`.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         today: Option<Day>,
+    },
+    /// Gearings before and after a swap: road speed by engine speed in each gear, and what changes.
+    Gearing {
+        /// A road speed at which the engine speed is asked.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        speed: Option<f64>,
+        /// What it is told in; miles an hour if left out.
+        #[serde(default)]
+        unit: SpeedUnit,
+    },
+    /// What the marking of a tyre and a list of gear ratios say, as somebody types them, outside the record.
+    GearingTyped {
+        /// The marking: `205/65 R 15`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        tyre: Option<String>,
+        /// The list: `3.33, 2.05, 1.37, 1.00`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        gears: Option<String>,
     },
     /// Everything that needs a person: conflicts, tags used twice, circles, what is missing.
     Problems,
@@ -168,4 +190,16 @@ pub enum Group {
     Standing,
     /// Not at all: by tag, or best match first.
     None,
+}
+
+/// What a road speed is told in.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum SpeedUnit {
+    /// Miles an hour.
+    #[default]
+    Mph,
+    /// Kilometres an hour.
+    Kmh,
 }

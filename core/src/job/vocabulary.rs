@@ -231,6 +231,18 @@ stored_enum! {
 }
 
 stored_enum! {
+    /// Which side of a swap a gearing is on.
+    pub enum Swap {
+        /// As it was, or is now.
+        Before = "before",
+        /// As it is to be.
+        After = "after",
+        /// One that is thought about.
+        Candidate = "candidate",
+    }
+}
+
+stored_enum! {
     /// Where a part stands; worked out, never set by hand.
     pub enum Standing {
         /// On the vehicle.

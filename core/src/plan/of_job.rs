@@ -21,6 +21,8 @@ pub(super) struct Planned {
     /// For each cell whether it was decided before, and the part's own cheapest quote by part.
     pub(super) decided: Vec<bool>,
     pub(super) cheapest: BTreeMap<Id, Id>,
+    /// What somebody chose, by part.
+    pub(super) chosen: BTreeMap<Id, Id>,
     /// Copies of kits by number, and donors.
     pub(super) shared: Vec<What>,
     /// Supplier and stage of each order.
@@ -81,7 +83,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
     let parts: Vec<Id> = job.standing_ids(Kind::Part).collect();
     let mut all: BTreeMap<Id, Offers> = BTreeMap::new();
     for part in parts {
-        all.insert(part, offers(job, part, query.today, query.set.as_ref()));
+        all.insert(part, offers(job, part, query.today, query.set.as_ref(), query.reopen));
     }
     builder.stages = stages(job, all.keys().copied());
     let mut ways: BTreeMap<Id, (bool, Vec<Way>)> = BTreeMap::new();
@@ -95,6 +97,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         }
     }
     follow_decided(job, &mut ways);
+    let chosen = all.iter().filter_map(|(part, offers)| Some((*part, offers.chosen?))).collect();
     let cheapest = all.iter().filter_map(|(part, offers)| Some((*part, offers.cheapest?))).collect();
     let (mut settles, mut decided) = (Vec::new(), Vec::new());
     let mut done: BTreeSet<Id> = BTreeSet::new();
@@ -140,6 +143,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         settles,
         decided,
         cheapest,
+        chosen,
         shared: builder.shared,
         orders: orders.into_iter().map(|(_, key)| key).collect(),
         rules,
@@ -253,7 +257,7 @@ impl<'a> Builder<'a> {
     fn ways(&mut self, part: Id, offers: &Offers) -> Vec<Way> {
         let mut quotes: Vec<&QuoteCost> = Vec::new();
         for quote in &offers.quotes {
-            if self.is_open(quote) || offers.decided {
+            if self.is_open(quote) || offers.chosen == Some(quote.id) {
                 quotes.push(quote);
             }
         }

@@ -85,3 +85,17 @@ pub const UNCERTAINTY: Bound = Bound { what: "uncertainty", least: 0, most: 1_00
 pub const COVERAGE: Bound = Bound { what: "coverage", least: 50, most: 1_000 };
 /// A rate of exchange in millionths.
 pub const EXCHANGE: Bound = Bound { what: "exchange", least: 1, most: 1_000_000_000_000 };
+/// The ratio of an axle, in parts of ten thousand: 0.5 to 20.
+pub const AXLE_RATIO: Bound = Bound { what: "axle-ratio", least: 5_000, most: 200_000 };
+/// The ratio of an overdrive or of a second gearbox, in parts of ten thousand: 0.3 to 3.
+pub const OVERDRIVE: Bound = Bound { what: "overdrive", least: 3_000, most: 30_000 };
+/// On how many gears an overdrive works.
+pub const OVERDRIVE_ON: Bound = Bound { what: "overdrive-on", least: 1, most: 20 };
+/// How far a tyre rolls in one turn, in nanometres: half a metre to ten.
+pub const CIRCUMFERENCE: Bound = Bound { what: "circumference", least: 500_000_000, most: 10_000_000_000 };
+/// Turns of a tyre in a mile, in hundredths: those of tyres that roll half a metre to ten in a turn.
+pub const TURNS_PER_MILE: Bound = Bound { what: "turns-per-mile", least: 16_094, most: 321_868 };
+/// How much a tyre measures across, in nanometres: those that roll half a metre to ten in a turn.
+pub const DIAMETER: Bound = Bound { what: "diameter", least: 160_000_000, most: 3_180_000_000 };
+/// Turns of an engine a minute.
+pub const HIGHEST_TURNS: Bound = Bound { what: "highest-turns", least: 100, most: 30_000 };

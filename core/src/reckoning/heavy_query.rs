@@ -2,7 +2,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::costing::{PricedTest, WhatIf};
 use crate::job::ContentsLine;
-use crate::plan::PlanQuery;
+use crate::plan::{FrontierQuery, PlanQuery, SwayQuery};
 use crate::quantity::Day;
 use crate::record::Id;
 
@@ -53,4 +53,8 @@ pub enum HeavyQuery {
     },
     /// One quote for every part, so that all together cost least.
     Plan(Box<PlanQuery>),
+    /// How what the whole job costs hangs on the budget, or on the own hours.
+    Frontier(Box<FrontierQuery>),
+    /// Which parts go another way when prices and hours move within their guesses.
+    Sway(Box<SwayQuery>),
 }

@@ -3,7 +3,7 @@ use serde::{Deserialize, Serialize};
 use super::heavy_query::HeavyQuery;
 use crate::costing::{CertaintyView, Drawing, UndecidedView, certainty, undecided};
 use crate::job::{ContentsView, Job};
-use crate::plan::{PlanView, plan};
+use crate::plan::{FrontierView, PlanView, SwayView, frontier, plan, sway};
 use crate::record::Kind;
 
 /// The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
@@ -20,6 +20,10 @@ pub enum Reckoned {
     KitContents(ContentsView),
     /// To [`HeavyQuery::Plan`].
     Plan(Box<PlanView>),
+    /// To [`HeavyQuery::Frontier`].
+    Frontier(Box<FrontierView>),
+    /// To [`HeavyQuery::Sway`].
+    Sway(Box<SwayView>),
     /// What was asked about is not in this job.
     Nothing,
 }
@@ -50,5 +54,7 @@ pub fn reckon(job: &Job, query: &HeavyQuery) -> Reckoned {
             job.contents_view(*quote, lines).map_or(Reckoned::Nothing, Reckoned::KitContents)
         }
         HeavyQuery::Plan(query) => Reckoned::Plan(Box::new(plan(job, query))),
+        HeavyQuery::Frontier(query) => Reckoned::Frontier(Box::new(frontier(job, query))),
+        HeavyQuery::Sway(query) => Reckoned::Sway(Box::new(sway(job, query))),
     }
 }

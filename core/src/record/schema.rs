@@ -61,6 +61,8 @@ stored_enum! {
         Tier = "tier",
         /// What goes, or does not go, with what.
         Rule = "rule",
+        /// Axle, gearbox, overdrive and tyre that are in, or could be.
+        Gearing = "gearing",
     }
 }
 
@@ -161,7 +163,7 @@ fields! {
     32 IdentityNumber "identity_number" on (Vehicle);
 
     /// Which vehicle it belongs to.
-    40 Vehicle "vehicle" on (Assembly Quote);
+    40 Vehicle "vehicle" on (Assembly Quote Gearing);
     /// Which assembly it is inside.
     41 Inside "inside" on (Assembly);
     /// Left or right, from the driver's seat.
@@ -425,6 +427,26 @@ fields! {
     178 Sold "sold" on (Vehicle Part);
     /// A donor that is here already: what it cost is spent.
     179 Bought "bought" on (Vehicle);
+    /// Before the swap, after it, or another that is thought about.
+    180 Swap "swap" on (Gearing);
+    /// Turns of the propeller shaft for one of the wheel, in parts of ten thousand.
+    181 AxleRatio "axle_ratio" on (Gearing);
+    /// The ratios of the gears, as somebody wrote them.
+    182 GearRatios "gear_ratios" on (Gearing);
+    /// The ratio of the overdrive, in parts of ten thousand.
+    183 Overdrive "overdrive" on (Gearing);
+    /// On how many of the upper gears the overdrive works.
+    184 OverdriveOn "overdrive_on" on (Gearing);
+    /// What the tyre is marked with, as somebody wrote it.
+    185 Tyre "tyre" on (Gearing);
+    /// How far it rolls in one turn, measured on the floor, in nanometres.
+    186 Circumference "circumference" on (Gearing);
+    /// How often the tyre turns in a mile by a data book, in hundredths.
+    187 TurnsPerMile "turns_per_mile" on (Gearing);
+    /// How much the tyre measures across, in nanometres.
+    188 Diameter "diameter" on (Gearing);
+    /// The most turns of the engine a minute.
+    189 HighestTurns "highest_turns" on (Gearing);
 
     /// A price for one of something, in place of a price for all.
     190 Rate "rate" on (Quote);

@@ -9,6 +9,7 @@ use super::quote::pounds;
 /// What both strips need: vehicles, assemblies, places.
 pub(super) struct Garage {
     pub(super) job: Id,
+    pub(super) van: Id,
     pub(super) donor: Id,
     pub(super) front: Id,
     pub(super) hub: Id,
@@ -68,6 +69,7 @@ impl Garage {
         let house = bench.place("House", PlaceKind::Area, None);
         Self {
             job,
+            van,
             donor,
             front,
             hub,

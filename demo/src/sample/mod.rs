@@ -6,6 +6,7 @@
 mod bench;
 mod front_hub;
 mod garage;
+mod gearings;
 mod judged;
 mod outline;
 mod parts;
@@ -66,6 +67,7 @@ fn record(bench: &mut Bench) -> anyhow::Result<()> {
     rear_axle::strip(bench, &garage)?;
     judged::judge(bench)?;
     terms::agree(bench, &garage);
+    gearings::swap(bench, &garage);
     bench.say(garage.job, vec![Change::HandedOut(bench.now())]);
     Ok(())
 }

@@ -40,12 +40,12 @@ export type Held = EntryId[];
 /**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -249,6 +249,11 @@ export type RateBasis = "piece" | "square-centimetre" | "square-decimetre" | "sq
 export type Relation = "needs" | "rules-out" | "goes-with";
 
 /**
+ * Which side of a swap a gearing is on.
+ */
+export type Swap = "before" | "after" | "candidate";
+
+/**
  * How original what a quote brings is.
  */
 export type Correctness = "original" | "new-old-stock" | "faithful-reproduction" | "pattern" | "uprated" | "home-made";
@@ -261,7 +266,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -874,6 +879,46 @@ export interface Values {
     /**
      *
      */
+    swap?: Swap;
+    /**
+     *
+     */
+    axle_ratio?: number;
+    /**
+     *
+     */
+    gear_ratios?: string;
+    /**
+     *
+     */
+    overdrive?: number;
+    /**
+     *
+     */
+    overdrive_on?: number;
+    /**
+     *
+     */
+    tyre?: string;
+    /**
+     *
+     */
+    circumference?: number;
+    /**
+     *
+     */
+    turns_per_mile?: number;
+    /**
+     *
+     */
+    diameter?: number;
+    /**
+     *
+     */
+    highest_turns?: number;
+    /**
+     *
+     */
     rate?: Money;
     /**
      *
@@ -951,7 +996,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1003,7 +1048,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1895,6 +1940,241 @@ export interface Rated {
 }
 
 /**
+ * Gearings before and after a swap.
+ */
+export interface GearingView {
+    /**
+     * Before, after, those thought about, the others; each by name.
+     */
+    sets: GearingLine[];
+    /**
+     * The road speed that was asked about, in km/h.
+     */
+    kmh?: number;
+    /**
+     * Why the speed asked about is none.
+     */
+    problems?: Problem[];
+}
+
+/**
+ * One gearing, as far as it is known.
+ */
+export interface GearingLine {
+    /**
+     * The record: name, ratios, tyre.
+     */
+    record: RecordView;
+    /**
+     * What its vehicle is called.
+     */
+    vehicle?: string;
+    /**
+     * The marking, read.
+     */
+    tyre?: Tyre;
+    /**
+     * How far the tyre rolls: the best that is known of it.
+     */
+    rolling?: RollingView;
+    /**
+     * A row for each gear, the shortest first; with the overdrive in right after the same without.
+     */
+    rows: GearRow[];
+    /**
+     * What has to be said before there are rows.
+     */
+    needs?: FieldName[];
+    /**
+     * What of it cannot be read. It is kept as it is.
+     */
+    problems?: Problem[];
+    /**
+     * What changes against the one before.
+     */
+    against?: GearingChange;
+}
+
+/**
+ * How far a tyre rolls.
+ */
+export interface RollingView {
+    /**
+     * From what that is known.
+     */
+    from: RollingFrom;
+    /**
+     * It was measured, by somebody or by the maker.
+     */
+    measured: boolean;
+    /**
+     * In one turn, in millimetres.
+     */
+    circumference: number;
+    /**
+     * Circumference ÷ π, in millimetres.
+     */
+    diameter: number;
+    /**
+     * Turns in a mile.
+     */
+    turns_per_mile: number;
+    /**
+     * Turns in a kilometre.
+     */
+    turns_per_km: number;
+    /**
+     * By how much more often it turns under load, least and most, as shares; nothing where the load is in the figure.
+     */
+    loaded?: [number, number];
+    /**
+     * By which share it turns more often than its marking says.
+     */
+    beside_marking?: number;
+}
+
+/**
+ * One gear.
+ */
+export interface GearRow {
+    /**
+     * Which gear, from 1.
+     */
+    gear: number;
+    /**
+     * With the overdrive in.
+     */
+    overdriven: boolean;
+    /**
+     * It is the one in which the engine turns least.
+     */
+    top: boolean;
+    /**
+     * Turns of the engine for one of the gearbox.
+     */
+    ratio: number;
+    /**
+     * Turns of the engine for one of the wheel.
+     */
+    overall: number;
+    /**
+     * Miles an hour at 1000 turns a minute.
+     */
+    mph: number;
+    /**
+     * Kilometres an hour at 1000 turns a minute.
+     */
+    kmh: number;
+    /**
+     * Turns a minute at the speed that was asked about.
+     */
+    turns?: number;
+    /**
+     * Kilometres an hour at the most turns of the engine.
+     */
+    highest_kmh?: number;
+    /**
+     * By which share the engine turns more often at the same speed than before in the same gear; below 0: less.
+     */
+    change?: number;
+}
+
+/**
+ * What a gearing changes against the one before. Shares: 0.1 is a tenth more, -0.1 a tenth less.
+ */
+export interface GearingChange {
+    /**
+     * The one before.
+     */
+    before: Id;
+    /**
+     * Turns of the engine at the same speed, each in its highest gear.
+     */
+    top?: number;
+    /**
+     * How far the tyre rolls.
+     */
+    rolling: number;
+    /**
+     * What a speedometer that was right shows too much when it is driven from the gearbox.
+     */
+    speedometer?: number;
+    /**
+     * What it shows too much when it is driven from a wheel.
+     */
+    wheel_speedometer: number;
+}
+
+/**
+ * What a marking and a list of ratios say.
+ */
+export interface GearingTypedView {
+    /**
+     * The tyre.
+     */
+    tyre?: Tyre;
+    /**
+     * How far it rolls.
+     */
+    rolling?: RollingView;
+    /**
+     * The gears, the shortest first.
+     */
+    gears?: number[];
+    /**
+     * What cannot be read, with its field.
+     */
+    problems?: Problem[];
+}
+
+/**
+ * What a road speed is told in.
+ */
+export type SpeedUnit = "mph" | "kmh";
+
+/**
+ * The size that a tyre is marked with: nominal, unloaded, new.
+ */
+export interface Tyre {
+    /**
+     * Width of the section in millimetres: 105 to 445 metric, 3 to 9.99 in otherwise.
+     */
+    width: number;
+    /**
+     * Height of the section as a share of its width, 0.25 to 1.
+     */
+    aspect: number;
+    /**
+     * Diameter of the rim in millimetres.
+     */
+    rim: number;
+    /**
+     * From where the height is known.
+     */
+    aspect_from: AspectFrom;
+}
+
+/**
+ * From where it is known how high the section of a tyre is.
+ */
+export type AspectFrom = "marked" | "metric" | "inch";
+
+/**
+ * Why a marking cannot be read.
+ */
+export type TyreUnread = "empty" | "form" | "width" | "aspect" | "rim" | "rest";
+
+/**
+ * Why a list of gear ratios cannot be read.
+ */
+export type RatiosUnread = "empty" | "not-a-ratio" | "commas" | "order" | "too-many";
+
+/**
+ * From what it is known how far a tyre rolls in one turn, best first.
+ */
+export type RollingFrom = "circumference" | "turns" | "diameter" | "marking";
+
+/**
  * What waits for a person.
  */
 export interface ProblemsView {
@@ -2336,7 +2616,7 @@ export interface Overtaken {
  * A question whose answer draws figures over and over, or looks through all parts for each line of a list; [`reckon`](super::reckon) answers it. It stands beside
  * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
  */
-export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | ({ ask: "plan" } & PlanQuery);
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | ({ ask: "plan" } & PlanQuery) | ({ ask: "frontier" } & FrontierQuery) | ({ ask: "sway" } & SwayQuery);
 
 /**
  * What a plan is asked for. What is left out is as the job says.
@@ -2374,6 +2654,10 @@ export interface PlanQuery {
      * Quotes, suppliers and donors that must not be taken, besides those the job forbids.
      */
     forbid?: Id[];
+    /**
+     * What is decided may be decided otherwise, unless it is pinned.
+     */
+    reopen?: boolean;
     /**
      * Routes that must not be taken.
      */
@@ -2438,6 +2722,14 @@ export interface PlanView {
      * What each part's own cheapest would come to together, and whether that keeps all limits and rules.
      */
     singly?: PlanSums;
+    /**
+     * Where decisions are open again: what was chosen, with each open part's own cheapest.
+     */
+    own?: PlanSums;
+    /**
+     * The way to the plan from what was chosen, or from each part's own cheapest: what brings most first.
+     */
+    steps?: PlanStep[];
     /**
      * What is taken for each part, by part.
      */
@@ -2739,7 +3031,7 @@ export interface PricedTest {
  * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
  * alone does not carry what heavy ones need.
  */
-export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "plan" } & PlanView) | { view: "nothing" };
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "plan" } & PlanView) | ({ view: "frontier" } & FrontierView) | ({ view: "sway" } & SwayView) | { view: "nothing" };
 
 /**
  * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.
@@ -4030,12 +4322,12 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable";
 
 /**
  * What would help; each has its sentence at the edge.
  */
-export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning";
+export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning" | "measure-rolling";
 
 /**
  * Every word of the papers.

@@ -44,6 +44,7 @@ export const places: Record<string, PlaceEntry> = {
   refit: { load: () => import('./refit/place'), under: 'refit' },
   vehicles: { load: () => import('./vehicles/place'), under: '' },
   suppliers: { load: () => import('./suppliers/place'), under: '' },
+  gearing: { load: () => import('./gearing/place'), under: 'plan' },
   rules: { load: () => import('./rules/place'), under: '' },
   cautions: { load: () => import('./cautions/place'), under: '' },
   settings: { load: () => import('./settings/place'), under: '' },

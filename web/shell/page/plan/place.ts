@@ -45,7 +45,7 @@ export class PlacePlan extends LightElement {
     const say = words().plan;
     const { view } = this.parts;
     return html`<asf-head .name=${say.title} .second=${this.head.view?.job.values.name ?? ''} .cells=${[this.keeping.cell]}></asf-head>
-      <div class="body plan-body"><div class="columns"><div>${this.totals.view ? this.money(this.totals.view) : nothing}<asf-breaches></asf-breaches><asf-whole-job .currency=${this.totals.view?.cash.currency ?? 'GBP'}></asf-whole-job></div>
+      <div class="body plan-body"><div class="columns"><div>${this.totals.view ? this.money(this.totals.view) : nothing}<asf-breaches></asf-breaches><asf-whole-job .currency=${this.totals.view?.cash.currency ?? 'GBP'}></asf-whole-job><asf-button class="plan-bought" icon="gauge" word=${words().gearing.link} href="#/gearing"></asf-button></div>
         <div>${view ? (view.sums.decided > 0 ? this.sums(view.sums, view.total) : this.empty(view.total)) : nothing}
         <p class="reckoned plan-today">${say.today}</p></div></div></div>`;
   }

@@ -61,7 +61,7 @@ export class Naming implements ReactiveController {
   private async list(): Promise<void> {
     if (this.listed) return;
     this.listed = true;
-    const [places, assemblies, head, suppliers, rules] = await Promise.all([desk.ask({ ask: 'places' }), desk.ask({ ask: 'assemblies' }), desk.ask({ ask: 'head' }), desk.ask({ ask: 'suppliers' }), desk.ask({ ask: 'rules' })]);
+    const [places, assemblies, head, suppliers, rules, gearing] = await Promise.all([desk.ask({ ask: 'places' }), desk.ask({ ask: 'assemblies' }), desk.ask({ ask: 'head' }), desk.ask({ ask: 'suppliers' }), desk.ask({ ask: 'rules' }), desk.ask({ ask: 'gearing' })]);
     if (places.view === 'places') for (const { record, path } of places.places) this.names.set(record.id, { name: path.join(' · '), address: `#/stores/${record.id}` });
     if (assemblies.view === 'assemblies') {
       for (const { record } of assemblies.assemblies) this.names.set(record.id, { name: record.values.name ?? '', address: `#/assemblies/${record.id}` });
@@ -75,6 +75,7 @@ export class Naming implements ReactiveController {
       }
     }
     if (rules.view === 'rules') for (const rule of rules.rules) this.names.set(rule.record.id, { name: ruleSaid(rule).whole, address: '#/rules' });
+    if (gearing.view === 'gearing') for (const { record } of gearing.sets) this.names.set(record.id, { name: `${words().problems.thing.gearing}: ${record.values.name ?? ''}`, address: '#/gearing' });
     if (head.view === 'head') this.names.set(head.job.id, { name: head.job.values.name ?? '', address: '#/settings' });
   }
 

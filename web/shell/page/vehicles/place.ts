@@ -46,6 +46,7 @@ export class PlaceVehicles extends LightElement {
         ${done.map((vehicle) => this.vehicle(vehicle, say.done))}
         ${donors.map((vehicle) => this.vehicle(vehicle, say.newDonor))}
         ${donors.length === 0 ? html`<asf-section .label=${say.donors} .count=${say.noDonor}></asf-section>` : nothing}
+        <asf-button icon="gauge" word=${words().gearing.link} href="#/gearing"></asf-button>
         <asf-button icon="add" .word=${done.length === 0 ? say.addVehicle : say.addDonor} @click=${() => { this.adding = true; }}></asf-button>
         <asf-dialog .open=${this.adding} .label=${done.length === 0 ? say.addVehicle : say.addDonor} .body=${this.adding ? this.form(done.length > 0) : nothing} @asf-close=${() => { this.adding = false; }}></asf-dialog>
       </div>`;

@@ -22,6 +22,7 @@ import { judge } from './judge';
 import { certainty } from './certainty';
 import { decide } from './decide';
 import { measures } from './measures';
+import { gearing } from './gearing';
 import { handOver } from './hand-over';
 import { history } from './history';
 import { parts } from './parts';
@@ -85,7 +86,7 @@ const all = (vocabulary: Vocabulary) => ({
   sheet: sheet(vocabulary),
   stores: stores(vocabulary),
   vehicles,
-  suppliers: suppliers(vocabulary), stance, rules,
+  suppliers: suppliers(vocabulary), stance, rules, gearing: gearing(vocabulary),
 });
 
 export type Words = ReturnType<typeof all>;

@@ -44,6 +44,8 @@ const happened: Record<Code, Sentence> = {
   'heavy-question': () => 'This takes too long to be worked out while you record.',
   'not-an-answer': () => 'The answer is not one of those to its question.',
   'pair-apart': () => 'Both sides of an axle are decided for different routes.',
+  'tyre-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The tyre marking'} is no tyre size that can be read.`,
+  'ratios-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The list of gears'} cannot be read as gear ratios.`,
   'limit-crossed': () => 'Nothing can keep this limit: its least is more than its most.',
 };
 
@@ -61,6 +63,8 @@ const safe: Partial<Record<Code, string>> = {
   'choice-stale': 'The decision stays in the history.',
   'pair-apart': 'Both decisions stand.',
   'not-an-answer': 'It is kept; until it is put right, the question counts as open.',
+  'tyre-unreadable': 'It is kept as it was written.',
+  'ratios-unreadable': 'They are kept as they were written.',
   'limit-crossed': 'It is kept, and nothing is judged by it until it is put right.',
 };
 
@@ -75,6 +79,7 @@ const hints: Record<Hint, string> = {
   'enter-in-job-currency': 'Enter the price in the currency of the job.',
   'correct-value': 'Correct it and put it down again.',
   'fetch-again': 'Bring the file in again from where it came.',
+  'measure-rolling': 'Measure how far it rolls in one turn, or take its turns a mile from a data book.',
   'ask-reckoning': 'It is worked out beside it: open Certainty again.',
 };
 
@@ -93,5 +98,5 @@ export const problems = (trade: Vocabulary) => ({
   retag: 'New tag for this one', retagLabel: 'Tag', retagged: (n: string) => `Tag is ${n} now`, retagWrong: 'Give a free number, from 1.',
   conflicts: 'Two values', others: 'Other', count: (n: number) => number(n),
   moveOut: (name: string) => `Take ${name} out`, movedOut: (name: string) => `${name} taken out of the circle`, bring: 'Bring back', brought: 'Brought back',
-  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase', finding: 'Finding', reading: 'Reading', limit: 'Limit', instrument: 'Instrument', 'own-family': 'Family', 'own-check': 'Question', caution: 'Caution', supplier: 'Supplier or specialist', tier: 'Carriage', rule: 'Fit rule' },
+  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase', finding: 'Finding', reading: 'Reading', limit: 'Limit', instrument: 'Instrument', 'own-family': 'Family', 'own-check': 'Question', caution: 'Caution', supplier: 'Supplier or specialist', tier: 'Carriage', rule: 'Fit rule', gearing: 'Gearing' },
 });

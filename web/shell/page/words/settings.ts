@@ -13,7 +13,7 @@ export const settings = (trade: Vocabulary) => ({
   latest: 'All in by', latestHint: 'What takes longer to come in is left out.', wrongDay: 'Give a day.',
   percent: (n: string) => `${n} %`, wrongNumber: (least: number, most: number) => `Give a number from ${least} to ${most}.`,
   words: 'Trade words', wordOptions: { british: 'British', american: 'American' }, wordSecond: { british: 'split pin, spanner', american: 'cotter pin, wrench' },
-  units: 'Units', unitOptions: { metric: 'mm, kg', inch: 'in, lb' },
+  units: 'Units', unitOptions: { metric: 'mm, kg, km/h', inch: 'in, lb, mph' },
   aim: 'Aim', aims: { 'hard-use': 'hard use', 'regular-road-use': 'regular road use', conserve: trade.conserve, 'show-standard': 'show standard' },
   aimSecond: { 'hard-use': 'stronger or later parts welcome', 'regular-road-use': 'sound, safe, tidy', conserve: 'keep what is original and sound', 'show-standard': 'as it left the factory' },
   driver: 'Driver sits', driverOptions: { left: 'left', right: 'right' }, driverHint: 'Left and right are always from the driver’s seat.',
