@@ -17,8 +17,9 @@ pub fn declarations() -> String {
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
     };
     use crate::plan::{
-        Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanProof, PlanQuery, PlanSums,
-        PlanView, PlanWhy, Spare, StageBudget,
+        Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, OneMore, PlanChoice, PlanDonor,
+        PlanKit, PlanOrder, PlanProof, PlanQuery, PlanStep, PlanSums, PlanTaken, PlanView, PlanWhy, Scarce, Spare,
+        StageBudget, StepWhy, SwayPart, SwayQuery, SwayQuote, SwayView,
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
@@ -155,6 +156,18 @@ pub fn declarations() -> String {
         Collides,
         Collision,
         PlanProof,
+        PlanStep,
+        PlanTaken,
+        StepWhy,
+        FrontierQuery,
+        FrontierView,
+        FrontierPoint,
+        OneMore,
+        Scarce,
+        SwayQuery,
+        SwayView,
+        SwayPart,
+        SwayQuote,
         PricedTest,
         Reckoned,
         CertaintyView,

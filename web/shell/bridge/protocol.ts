@@ -2998,6 +2998,252 @@ export type Collision = "budget" | "stage" | "hours" | "least-order" | "rule";
 export type PlanProof = "best" | "within" | "nothing-fits" | "open";
 
 /**
+ * A few parts that go over to the plan in one go.
+ */
+export interface PlanStep {
+    /**
+     * The parts, each with its quote in the plan.
+     */
+    parts: PlanTaken[];
+    /**
+     * Why they go over.
+     */
+    why: StepWhy;
+    /**
+     * The supplier, specialist or donor that they have together.
+     */
+    name?: string;
+    /**
+     * By how much less the whole job then costs; less than nothing where it is dearer, but keeps a limit or a rule.
+     */
+    saves: Money;
+    /**
+     * How much more is paid at first.
+     */
+    cash: Money;
+    /**
+     * How much more own time it takes.
+     */
+    own_time: Minutes;
+}
+
+/**
+ * A part and its quote.
+ */
+export interface PlanTaken {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Which quote.
+     */
+    quote: Id;
+}
+
+/**
+ * What parts of a step have together.
+ */
+export type StepWhy = "itself" | "kit" | "donor" | "order" | "rest";
+
+/**
+ * What a frontier is asked for.
+ */
+export interface FrontierQuery {
+    /**
+     * Against what.
+     */
+    of: Scarce;
+    /**
+     * The plan whose frontier it is; `nodes` are the steps for each point.
+     */
+    plan?: PlanQuery;
+    /**
+     * How many points between the least that will do and as much as is ever wanted, from 2 to 40.
+     */
+    points?: number;
+}
+
+/**
+ * How what the whole job costs hangs on the budget, or on the own hours.
+ */
+export interface FrontierView {
+    /**
+     * Against what.
+     */
+    of: Scarce;
+    /**
+     * The currency of all sums.
+     */
+    currency: Currency;
+    /**
+     * The limit that is kept today, in minor units or minutes.
+     */
+    limit?: number;
+    /**
+     * Nothing is to be had with less than this; nothing where that is not proved.
+     */
+    least?: number;
+    /**
+     * The best plan for each limit, the least limit first: none costs more than the one before.
+     */
+    points: FrontierPoint[];
+    /**
+     * The plan at today's limit.
+     */
+    plan?: FrontierPoint;
+    /**
+     * What was chosen, with each open part's own cheapest: what it uses, and what it costs.
+     */
+    own?: FrontierPoint;
+    /**
+     * What a little more of the limit saves; nothing where there is none.
+     */
+    more?: OneMore;
+}
+
+/**
+ * The best plan for one limit.
+ */
+export interface FrontierPoint {
+    /**
+     * The limit, in minor units or minutes.
+     */
+    limit: number;
+    /**
+     * How much of it the plan uses.
+     */
+    used: number;
+    /**
+     * Its present value, all in.
+     */
+    cost: Money;
+    /**
+     * No plan within the limit costs less.
+     */
+    bound: Money;
+    /**
+     * What is paid at first.
+     */
+    cash: Money;
+    /**
+     * Own time.
+     */
+    own_time: Minutes;
+    /**
+     * How sure it is that nothing is better.
+     */
+    proof: PlanProof;
+}
+
+/**
+ * What a little more of a limit saves.
+ */
+export interface OneMore {
+    /**
+     * So much more, in minor units or minutes.
+     */
+    more: number;
+    /**
+     * By how much less the job then costs.
+     */
+    saves: Money;
+    /**
+     * It is sure to the minor unit: both plans are proved.
+     */
+    sure: boolean;
+}
+
+/**
+ * What there is never enough of.
+ */
+export type Scarce = "cash" | "hours";
+
+/**
+ * What it is asked with.
+ */
+export interface SwayQuery {
+    /**
+     * The plan that is looked at; `nodes` are the steps for each draw, `seed` is what figures are drawn from.
+     */
+    plan?: PlanQuery;
+    /**
+     * How often figures are drawn, from 1 to 400; left out, 20 times.
+     */
+    draws?: number;
+}
+
+/**
+ * How steady the plan of the whole job is, its figures being guesses.
+ */
+export interface SwayView {
+    /**
+     * How often figures were drawn.
+     */
+    draws: number;
+    /**
+     * How often a plan was found that fits.
+     */
+    fitted: number;
+    /**
+     * The parts that go another way in some draw, the least steady first.
+     */
+    parts: SwayPart[];
+    /**
+     * How many parts go the same way every time.
+     */
+    steady: number;
+}
+
+/**
+ * A part that goes another way in some draw.
+ */
+export interface SwayPart {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
+     * Its quotes, the one taken most often first.
+     */
+    quotes: SwayQuote[];
+}
+
+/**
+ * How often a quote was in the best plan.
+ */
+export interface SwayQuote {
+    /**
+     * Which quote.
+     */
+    quote: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
+    /**
+     * In how many draws.
+     */
+    times: number;
+    /**
+     * It is in the plan with figures as they stand.
+     */
+    planned: boolean;
+}
+
+/**
  * A test that may be made before choosing: whether a quote's route will fail.
  */
 export interface PricedTest {
