@@ -23,7 +23,7 @@ pub fn declarations() -> String {
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
-        Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
+        Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
@@ -45,6 +45,7 @@ pub fn declarations() -> String {
         Minutes,
         Chance,
         Mass,
+        Area,
         Millis,
         Day,
         ExchangeRate,
@@ -61,6 +62,7 @@ pub fn declarations() -> String {
         words::Route,
         words::Certainty,
         words::Stance,
+        words::RateBasis,
         words::Relation,
         words::Swap,
         words::Correctness,
@@ -100,6 +102,17 @@ pub fn declarations() -> String {
         UnnamedSupplier,
         RulesView,
         RuleLine,
+        BreachView,
+        BreachWhy,
+        MendView,
+        MendChoice,
+        ContentsLine,
+        ContentsView,
+        ContentsRow,
+        FoundBy,
+        DonorView,
+        DonorLine,
+        Rated,
         GearingView,
         GearingLine,
         RollingView,

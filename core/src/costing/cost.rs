@@ -5,6 +5,7 @@ use super::flips::flips;
 use super::input::Setting;
 use super::kit::{KitView, kit, kits_for, shared};
 use super::limits::{Barred, PRICES, WhyNot};
+use super::rated::{paid, rated, terms_rate};
 use super::spread::{Spread, open_with, ranges, spreads};
 use super::starting::starting_values;
 use super::view::{CostLine, CostView, LineKind, Overtaken, QuoteCost};
@@ -254,7 +255,7 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
         let size = line.amount.minor.abs();
         (sum + size, if line.guess { guessed + size } else { guessed })
     });
-    let cash: Option<Money> = item.read(FieldName::Cash);
+    let cash: Option<Money> = paid(job, item, FieldName::Cash);
     let own_time: Minutes = item.read(FieldName::OwnTime).unwrap_or_default();
     let certainty = |field, given: bool| item.read::<Certainty>(field).filter(|_| given);
     let guess = lines.iter().any(|line| line.guess);
@@ -273,6 +274,9 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
         guessed: if sum > 0.0 { guessed / sum } else { 0.0 },
         peak: peak(job, item),
         cash,
+        rated: rated(job, item),
+        duty_rate: terms_rate(job, item, FieldName::Duty).filter(|_| figures.duty > 0.0),
+        tax_rate: terms_rate(job, item, FieldName::Tax).filter(|_| figures.tax > 0.0),
         own_time,
         chance: item.read(FieldName::Chance).unwrap_or_default(),
         strip_again: item.read(FieldName::StripAgain).unwrap_or_default(),
@@ -289,7 +293,7 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
 
 /// All that is paid at first, in the job's currency.
 pub(super) fn peak(job: &Job, item: &Item) -> Money {
-    let minor = PRICES.into_iter().filter_map(|field| in_job_currency(job, item, item.read(field)?));
+    let minor = PRICES.into_iter().filter_map(|field| in_job_currency(job, item, paid(job, item, field)?));
     Money::from_minor(minor.fold(0, i64::saturating_add), job.settings().currency)
 }
 

@@ -1,11 +1,12 @@
 use serde::{Deserialize, Serialize};
 
 use crate::costing::{PricedTest, WhatIf};
+use crate::job::ContentsLine;
 use crate::plan::{FrontierQuery, PlanQuery, SwayQuery};
 use crate::quantity::Day;
 use crate::record::Id;
 
-/// A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+/// A question whose answer draws figures over and over, or looks through all parts for each line of a list; [`reckon`](super::reckon) answers it. It stands beside
 /// [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "ask", rename_all = "kebab-case")]
@@ -42,6 +43,13 @@ pub enum HeavyQuery {
         /// The seed they are drawn from.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         seed: Option<u32>,
+    },
+    /// What a list of what is in a kit is taken to mean.
+    KitContents {
+        /// The quote of the kit.
+        quote: Id,
+        /// The lines of the list.
+        lines: Vec<ContentsLine>,
     },
     /// One quote for every part, so that all together cost least.
     Plan(Box<PlanQuery>),

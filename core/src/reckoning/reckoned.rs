@@ -2,7 +2,7 @@ use serde::{Deserialize, Serialize};
 
 use super::heavy_query::HeavyQuery;
 use crate::costing::{CertaintyView, Drawing, UndecidedView, certainty, undecided};
-use crate::job::Job;
+use crate::job::{ContentsView, Job};
 use crate::plan::{FrontierView, PlanView, SwayView, frontier, plan, sway};
 use crate::record::Kind;
 
@@ -16,6 +16,8 @@ pub enum Reckoned {
     Certainty(Box<CertaintyView>),
     /// To [`HeavyQuery::Undecided`].
     Undecided(Box<UndecidedView>),
+    /// To [`HeavyQuery::KitContents`].
+    KitContents(ContentsView),
     /// To [`HeavyQuery::Plan`].
     Plan(Box<PlanView>),
     /// To [`HeavyQuery::Frontier`].
@@ -47,6 +49,9 @@ pub fn reckon(job: &Job, query: &HeavyQuery) -> Reckoned {
         HeavyQuery::Undecided { today, draws, seed } => {
             let drawing = Drawing { draws: *draws, seed: *seed };
             Reckoned::Undecided(Box::new(undecided(job, *today, drawing)))
+        }
+        HeavyQuery::KitContents { quote, lines } => {
+            job.contents_view(*quote, lines).map_or(Reckoned::Nothing, Reckoned::KitContents)
         }
         HeavyQuery::Plan(query) => Reckoned::Plan(Box::new(plan(job, query))),
         HeavyQuery::Frontier(query) => Reckoned::Frontier(Box::new(frontier(job, query))),
