@@ -1,6 +1,9 @@
 use super::model::Model;
 use super::state::{Links, State};
 
+/// What is broken, from what is worst on, then what it costs.
+type Merit = [i64; 5];
+
 /// How many steps are told by themselves; what is left comes as one.
 const TOLD: usize = 6;
 
@@ -40,12 +43,12 @@ pub(super) fn steps(model: &Model, from: &[usize], to: &[usize]) -> Vec<Step> {
             return found;
         }
         let ways = if found.len() == TOLD { vec![(By::Rest, open)] } else { ways(model, &state.taken, to, &open) };
-        let merit = |state: &State<'_>| {
+        let merit = |state: &State<'_>| -> Merit {
             let breach = state.breach();
-            (breach.rules, breach.orders, breach.cash, breach.minutes, state.cost())
+            [breach.rules, breach.orders, breach.cash, breach.minutes, state.cost()]
         };
         let before = (state.cost(), state.cash(), state.minutes());
-        let mut best: Option<((i64, i64, i64, i64, i64), usize)> = None;
+        let mut best: Option<(Merit, usize)> = None;
         for (at, (_, cells)) in ways.iter().enumerate() {
             let back: Vec<usize> = cells.iter().map(|cell| state.turn(*cell, to[*cell])).collect();
             let reached = (merit(&state), cells.len());
