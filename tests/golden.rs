@@ -8,11 +8,11 @@ use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query,
 use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
-use asfound_core::record::{Hash, Id, Kind, Replica};
+use asfound_core::record::{Hash, Id, KeptQuote, KeptQuotes, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "06eff771635ba3ad74a6561f4f5c3ccefe389d95ba817e27503b454d4ab77663";
+pub const HASH: &str = "f9df541b36cf7d9df4dec6c4c1dd69fc3b321483fd7a355c8a9787bd4c057fad";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -73,6 +73,12 @@ fn gearing(number: u8, swap: Swap, axle: i64, tyre: &str) -> Command {
     create(number, Kind::Gearing, changes.into_iter().chain(over).collect())
 }
 
+/// Quotes of a plan that was kept: part, quote, what it was.
+fn kept(quotes: &[(u8, u8, i64)]) -> Change {
+    let quotes = quotes.iter().map(|(part, quote, cash)| KeptQuote { part: id(*part), quote: id(*quote), cash: *cash });
+    Change::Quotes(KeptQuotes(quotes.collect()))
+}
+
 fn commands() -> Vec<Command> {
     let hour = Change::HourValue(Money::from_minor(17_77, Currency::GBP));
     let [hub, hose, caliper] = PARTS;
@@ -101,6 +107,11 @@ fn commands() -> Vec<Command> {
         change(caliper, vec![name("Calliper")]),
         gearing(50, Swap::Before, 43_000, "5.90-15"),
         gearing(51, Swap::After, 38_889, "165 SR 15"),
+        create(
+            60,
+            Kind::Plan,
+            vec![name("In spring"), kept(&[(hub, 22, 61_00), (hose, 24, 12_34), (caliper, 61, 1)]), money(73_34)],
+        ),
     ]
 }
 
@@ -172,7 +183,8 @@ fn heavy_queries() -> impl Iterator<Item = HeavyQuery> {
     });
     let limits = PlanQuery { budget: Some(250_00), minutes: Some(300), nodes: Some(20), ..PlanQuery::default() };
     let plans = [PlanQuery::default(), limits].map(|query| HeavyQuery::Plan(Box::new(query)));
-    std::iter::once(undecided).chain(certainty).chain(plans)
+    let kept = HeavyQuery::KeptPlans { today: None };
+    std::iter::once(undecided).chain(certainty).chain(plans).chain([kept])
 }
 
 /// All answers, a line each, as they cross the protocol.
