@@ -2,7 +2,7 @@
 
 use asfound_core::job::{Change, Command, Job, troubles};
 use asfound_core::problem::{Code, Problem};
-use asfound_core::quantity::{Chance, Currency, ExchangeRate, Mass, Millis, Minutes, Money};
+use asfound_core::quantity::{Area, Chance, Currency, ExchangeRate, Mass, Millis, Minutes, Money};
 use asfound_core::record::{Entry, EntryId, Id, Kind, Op};
 
 use crate::any_entry::replica;
@@ -106,6 +106,9 @@ fn numbers() -> Vec<(Kind, Saying, i64, i64)> {
         (Kind::Job, Change::Interest, 0, 5_000),
         (Kind::Job, Change::YearsKept, 1, 100),
         (Kind::Job, Change::TaxRate, 0, 10_000),
+        (Kind::Quote, |n| Change::Rate(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
+        (Kind::Part, |n| Change::Area(Area(n)), 0, 1_000_000_000),
+        (Kind::Supplier, Change::DutyRate, 0, 10_000),
         (Kind::Job, |n| Change::Threshold(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
         (Kind::Reading, Change::Measured, -10_000_000_000, 10_000_000_000),
         (Kind::Instrument, Change::ZeroError, -10_000_000_000, 10_000_000_000),

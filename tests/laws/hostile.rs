@@ -151,14 +151,15 @@ fn every_query_is_asked() {
         // No wildcard: a new kind of query does not compile until it is here, and then it is asked for above.
         use asfound_core::job::Query as Q;
         match query {
-            Q::Head | Q::Assemblies | Q::Places | Q::Suppliers | Q::Rules | Q::Problems => {}
+            Q::Head | Q::Assemblies | Q::Places | Q::Suppliers | Q::Rules { .. } | Q::Problems => {}
             Q::Teardown { .. } | Q::Parts(_) | Q::Part { .. } | Q::Photo { .. } => {}
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
+            Q::Donor { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
-            Q::Certainty | Q::Undecided | Q::Plan => {}
+            Q::Certainty | Q::Undecided | Q::Plan | Q::Frontier | Q::Sway | Q::KitContents => {}
             Q::Gearing { .. } | Q::GearingTyped { .. } => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 24);
+    assert_eq!(kinds.len(), 28);
 }

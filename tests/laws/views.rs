@@ -2,7 +2,7 @@
 
 use asfound_core::costing::PricedTest;
 use asfound_core::job::vocabulary::{Aim, Route, Standing};
-use asfound_core::job::{Group, Job, PartsQuery, Query, SpeedUnit, ask};
+use asfound_core::job::{ContentsLine, Group, Job, PartsQuery, Query, SpeedUnit, ask};
 use asfound_core::plan::PlanQuery;
 use asfound_core::quantity::{Day, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
@@ -15,8 +15,9 @@ pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Rou
 pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     let mut queries =
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
-    queries.extend([Query::Suppliers, Query::Rules]);
-    queries.extend([Query::Certainty, Query::Undecided, Query::Plan]);
+    queries.extend([Query::Suppliers, Query::Rules { part: None, today: Day::parse("1999-12-31") }]);
+    queries.extend([Query::Certainty, Query::Undecided, Query::Plan, Query::KitContents]);
+    queries.extend([Query::Frontier, Query::Sway]);
     for (speed, unit) in [(None, SpeedUnit::Mph), (Some(70.0), SpeedUnit::Kmh), (Some(f64::NAN), SpeedUnit::Mph)] {
         queries.push(Query::Gearing { speed, unit });
     }
@@ -51,6 +52,8 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         );
         queries.push(Query::Cost { part: id, today: Day::parse("1999-12-31"), set: set.ok() });
         queries.push(Query::Cost { part: id, today: None, set: None });
+        queries.push(Query::Rules { part: Some(id), today: None });
+        queries.push(Query::Donor { vehicle: id, today: None });
         queries.push(Query::Inspect { part: id });
         queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
         queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });
@@ -84,7 +87,11 @@ fn heavy_queries(ids: &[Id]) -> Vec<HeavyQuery> {
     };
     let pinned = PlanQuery { pin: ids.to_vec(), nodes: Some(0), aim: Some(Aim::ShowStandard), ..PlanQuery::default() };
     let plans = [limits, pinned].map(|query| HeavyQuery::Plan(Box::new(query)));
-    std::iter::once(undecided).chain(certainty).chain(plans).collect()
+    let line =
+        |number: &str, quantity| ContentsLine { number: number.to_owned(), name: "Hub \u{0}".to_owned(), quantity };
+    let lines = vec![line("", Some(i64::MIN)), line("1 - 2", Some(i64::MAX)), line("x", None)];
+    let kits = ids.iter().map(|id| HeavyQuery::KitContents { quote: *id, lines: lines.clone() });
+    std::iter::once(undecided).chain(certainty).chain(plans).chain(kits).collect()
 }
 
 /// All answers, as they cross the protocol.

@@ -3,6 +3,7 @@
 mod bench;
 mod cautions;
 mod certainty;
+mod contents;
 mod costing;
 mod errands;
 mod gearing;
@@ -11,5 +12,6 @@ mod job_file;
 mod judging;
 mod lists;
 mod planning;
+mod rates;
 mod sample;
 mod terms;

@@ -87,6 +87,74 @@ fn a_batch_pays_its_least_charge_and_its_freight_once() {
     }
 }
 
+/// The same as one part of so many pieces at a rate: 12 pieces 91, 16 pieces 91, 17 pieces 92.50; two lots of eight, in two
+/// stages, 182.
+#[test]
+fn a_rate_a_piece_counts_toward_the_least_charge() {
+    for (lots, expected) in [(vec![12], 91_00), (vec![16], 91_00), (vec![17], 92_50), (vec![8, 8], 182_00)] {
+        let mut bench = Bench::new();
+        bench.change(100, json!({ "struck": true }));
+        supplier(&mut bench, 20, "Plater", json!([{ "minimum_charge": money(75_00) }, { "shipping": money(16_00) }]));
+        for (number, pieces) in (0_u16..).zip(&lots) {
+            bench.part(200 + number, *pieces);
+            bench.change(200 + number, json!({ "stage": number + 1 }));
+            let rate = json!([{ "of": id(200 + number) }, { "route": "send-out" }, { "from": "Plater" }, { "rate": money(4_50) }, { "rate_basis": "piece" }]);
+            bench.done(json!({ "do": "create", "id": id(300 + number), "kind": "quote", "changes": rate }));
+        }
+        let view = plan(&bench, json!({}));
+        assert_eq!(cost(&view), expected, "{lots:?}");
+        let value: i64 = view["orders"]
+            .as_array()
+            .expect("orders")
+            .iter()
+            .filter_map(|order| order["value"]["minor"].as_i64())
+            .sum();
+        assert_eq!(value, 4_50 * lots.iter().sum::<i64>());
+    }
+}
+
+/// Prices, carriage and least charge come before duty and tax: (75 + 10) at 20 % is 102; with 5 % duty before it 107.10. Where
+/// the quote says its own tax, that is taken: 54 + 1 on the pieces, 25.20 and 12 on what is the batch's. However little the pieces
+/// cost, a batch comes to no more than that.
+#[test]
+fn duty_and_tax_come_on_carriage_and_least_charges() {
+    let batch = |price: i64, terms: Value, own: Value| {
+        let mut bench = Bench::new();
+        let mut all = vec![json!({ "minimum_charge": money(75_00) }), json!({ "shipping": money(10_00) })];
+        all.extend(terms.as_array().cloned().unwrap_or_default());
+        supplier(&mut bench, 20, "Plater", json!(all));
+        let mut more = vec![json!({ "from": "plater" })];
+        more.extend(own.as_array().cloned().unwrap_or_default());
+        bench.quote(10, 100, "send-out", price, json!(more));
+        let view = plan(&bench, json!({}));
+        assert_eq!((&view["orders"][0]["value"], view["orders"].as_array().map(Vec::len)), (&money(price), Some(1)));
+        cost(&view)
+    };
+    assert_eq!(batch(54_00, json!([]), json!([])), 85_00);
+    assert_eq!(batch(54_00, json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
+    assert_eq!(batch(54_00, json!([{ "tax_rate": 2_000 }, { "duty_rate": 500 }]), json!([])), 107_10);
+    assert_eq!(batch(54_00, json!([{ "tax_rate": 2_000 }]), json!([{ "tax": money(1_00) }])), 92_20);
+    assert_eq!(batch(1, json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
+    assert_eq!(batch(1, json!([{ "tax_rate": 2_000 }, { "duty_rate": 500 }]), json!([])), 107_10);
+    assert_eq!(batch(75_00, json!([{ "tax_rate": 2_000 }]), json!([])), 102_00);
+    assert_eq!(batch(80_00, json!([{ "tax_rate": 2_000 }]), json!([])), 108_00);
+}
+
+/// Carriage that is free from a value counts what stands before tax; a tier's carriage is taxed as any. Rounded once each:
+/// 17.5 % of 9.99 is 1.74825.
+#[test]
+fn tiers_are_taxed_and_free_stays_free() {
+    for (price, expected) in [(40_00, 47_00 + 11_74), (50_00, 58_75 + 7_05), (60_00, 70_50)] {
+        let mut bench = Bench::new();
+        let terms = json!([{ "shipping": money(9_99) }, { "free_from": money(60_00) }, { "tax_rate": 1_750 }]);
+        supplier(&mut bench, 20, "Spares", terms);
+        let tier = json!([{ "of": id(20) }, { "from_value": money(50_00) }, { "shipping": money(6_00) }]);
+        bench.done(json!({ "do": "create", "id": id(21), "kind": "tier", "changes": tier }));
+        bench.quote(10, 100, "buy", price, json!([{ "from": "Spares" }]));
+        assert_eq!(cost(&plan(&bench, json!({}))), expected, "{price}");
+    }
+}
+
 /// A dearer seal lifts the order over free carriage; the plan says so, and what it saves.
 #[test]
 fn an_order_is_lifted_over_free_carriage() {

@@ -5,6 +5,7 @@ use super::flips::flips;
 use super::input::Setting;
 use super::kit::{KitView, kit, kits_for, shared};
 use super::limits::{Barred, PRICES, WhyNot};
+use super::rated::{paid, rated, terms_rate};
 use super::spread::{Spread, open_with, ranges, spreads};
 use super::starting::starting_values;
 use super::view::{CostLine, CostView, LineKind, Overtaken, QuoteCost};
@@ -156,15 +157,18 @@ pub(crate) struct Offers {
     pub(crate) kits: Vec<KitView>,
     /// The quote of the least present value, by itself.
     pub(crate) cheapest: Option<Id>,
-    /// Whether somebody chose.
+    /// Whether somebody chose, and that stays.
     pub(crate) decided: bool,
+    /// What somebody chose.
+    pub(crate) chosen: Option<Id>,
 }
 
-pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>) -> Offers {
+/// With `reopen` a decided part may take any of its quotes, too.
+pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatIf>, reopen: bool) -> Offers {
     let priced = priced(job, part, today, set);
     let chosen = priced.chosen_quote().filter(|chosen| priced.views.iter().any(|view| view.id == *chosen));
     let is_open = |view: &&QuoteCost| match chosen {
-        Some(chosen) => view.id == chosen,
+        Some(chosen) => view.id == chosen || (reopen && view.allowed),
         None => view.allowed,
     };
     // A kit by itself: neither less what others save by it, nor with what it holds too few of.
@@ -184,7 +188,7 @@ pub(crate) fn offers(job: &Job, part: Id, today: Option<Day>, set: Option<&WhatI
         view
     });
     let quotes = quotes.collect();
-    Offers { quotes, cheapest: priced.cheapest(), decided: chosen.is_some(), kits: priced.kits }
+    Offers { quotes, cheapest: priced.cheapest(), decided: chosen.is_some() && !reopen, chosen, kits: priced.kits }
 }
 
 /// Whether a chosen quote is dearer than the cheapest by more than a threshold.
@@ -251,7 +255,7 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
         let size = line.amount.minor.abs();
         (sum + size, if line.guess { guessed + size } else { guessed })
     });
-    let cash: Option<Money> = item.read(FieldName::Cash);
+    let cash: Option<Money> = paid(job, item, FieldName::Cash);
     let own_time: Minutes = item.read(FieldName::OwnTime).unwrap_or_default();
     let certainty = |field, given: bool| item.read::<Certainty>(field).filter(|_| given);
     let guess = lines.iter().any(|line| line.guess);
@@ -270,6 +274,9 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
         guessed: if sum > 0.0 { guessed / sum } else { 0.0 },
         peak: peak(job, item),
         cash,
+        rated: rated(job, item),
+        duty_rate: terms_rate(job, item, FieldName::Duty).filter(|_| figures.duty > 0.0),
+        tax_rate: terms_rate(job, item, FieldName::Tax).filter(|_| figures.tax > 0.0),
         own_time,
         chance: item.read(FieldName::Chance).unwrap_or_default(),
         strip_again: item.read(FieldName::StripAgain).unwrap_or_default(),
@@ -286,7 +293,7 @@ fn view(job: &Job, priced: &Priced<'_>, at: usize, cost: &Cost, (low, high): (f6
 
 /// All that is paid at first, in the job's currency.
 pub(super) fn peak(job: &Job, item: &Item) -> Money {
-    let minor = PRICES.into_iter().filter_map(|field| in_job_currency(job, item, item.read(field)?));
+    let minor = PRICES.into_iter().filter_map(|field| in_job_currency(job, item, paid(job, item, field)?));
     Money::from_minor(minor.fold(0, i64::saturating_add), job.settings().currency)
 }
 

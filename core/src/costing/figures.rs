@@ -1,4 +1,5 @@
 use super::limits;
+use super::rated::paid;
 use crate::job::Job;
 use crate::job::vocabulary::Route;
 use crate::quantity::{Chance, ExchangeRate, Minutes, Money, bounds};
@@ -96,7 +97,7 @@ impl Figures {
 /// The figures of a stored quote, without what a kit is shared by.
 pub(super) fn figures(job: &Job, id: Id, quote: &Item, allowed: bool) -> Option<Figures> {
     let minor = |field| {
-        let money: Option<Money> = quote.read(field);
+        let money: Option<Money> = paid(job, quote, field);
         let minor = money.and_then(|money| in_job_currency(job, quote, money)).unwrap_or(0);
         // Whatever was stored is told as a problem where it is beyond the accepted, and counted as if it were at the bound.
         whole(minor.clamp(bounds::PRICE.least, bounds::PRICE.most))

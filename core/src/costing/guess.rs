@@ -1,8 +1,13 @@
+use super::cost::unsure;
 use super::draws::{Drawn, Stream};
 use super::input::{Dial, Input, Setting, of};
 use super::spread::Spread;
 use super::three_point::ThreePoint;
 use super::valuer::Valuer;
+use super::what_if::WhatIf;
+use crate::job::Job;
+use crate::quantity::Day;
+use crate::record::Id;
 
 /// One figure that is not sure, by its least, likeliest and most.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -99,6 +104,23 @@ impl Model {
     pub(super) fn presents(&mut self) -> &[f64] {
         self.valuer.presents(&self.setting, &mut self.presents);
         &self.presents
+    }
+}
+
+/// Draws the unsure figures of a part's quotes once, and sets them: of a seed, which draw.
+pub(crate) fn drawn_figures(
+    job: &Job,
+    part: Id,
+    today: Option<Day>,
+    given: Option<&WhatIf>,
+    (seed, draw): (u64, u64),
+    set: &mut WhatIf,
+) {
+    let (setting, spreads) = unsure(job, part, today, given);
+    let model = Model::new(&setting, &guesses(&setting, &spreads));
+    for (guess, stream) in model.streams(seed, 0).iter().enumerate() {
+        let Dial { input, quote: Some(quote) } = model.guesses[guess].dial else { continue };
+        set.quotes.entry(quote).or_default().insert(input, model.drawn(guess, stream.even(draw)));
     }
 }
 

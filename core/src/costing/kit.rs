@@ -57,6 +57,14 @@ pub(super) fn kits_for(job: &Job, part: Id) -> Vec<Id> {
     kits
 }
 
+/// The parts that a quote is for: the one it is of, and those that a kit covers besides.
+pub(super) fn covered_with(job: &Job, quote: Id) -> Vec<Id> {
+    let own = job.item(quote).and_then(|item| item.read::<Id>(FieldName::Of));
+    let covers = job.children(Kind::Cover, FieldName::Of, quote).filter(|_| is_kit(job, quote));
+    let others = covers.filter_map(|cover| job.item(cover)?.read::<Id>(FieldName::Part));
+    own.into_iter().chain(others).collect()
+}
+
 fn is_kit(job: &Job, quote: Id) -> bool {
     job.item_of(Kind::Quote, quote).is_some_and(|item| item.read(FieldName::Route) == Some(Route::Kit))
 }

@@ -1,7 +1,8 @@
+use super::rated::{lacks, said};
 use crate::inspect::{Nature, ReasonFrom, Verdict, nature_of, verdict_if_touched};
 use crate::job::Job;
 use crate::job::vocabulary::{Aim, Correctness, Route};
-use crate::quantity::{Currency, Day, ExchangeRate, Money};
+use crate::quantity::{Currency, Day, ExchangeRate};
 use crate::record::{FieldName, Id, Item, Kind, stored_enum};
 
 stored_enum! {
@@ -29,6 +30,8 @@ stored_enum! {
         NeedsRework = "needs-rework",
         /// It is safety-critical, and not judged fit yet: what is not proved counts as bad.
         WaitsForProof = "waits-for-proof",
+        /// Its price is by area or mass, and nobody said how large or how heavy the part is.
+        AmountMissing = "amount-missing",
     }
 }
 
@@ -102,6 +105,9 @@ impl<'a> Barred<'a> {
         if !is_in_one_currency(quote, settings.currency) {
             return Some(WhyNot::OtherCurrency);
         }
+        if lacks(job, quote).is_some() {
+            return Some(WhyNot::AmountMissing);
+        }
         let reasons = [
             (quote.read(FieldName::Correctness).is_some_and(|offer| !reaches(offer, settings.aim)), WhyNot::BelowAim),
             (is_past(quote.read(FieldName::ValidUntil), today), WhyNot::RunOut),
@@ -147,7 +153,7 @@ pub(crate) const PRICES: [FieldName; 6] = [
 
 /// The currency other than the job's in which a quote is; nothing when there is none, or more than one.
 pub(super) fn foreign(quote: &Item, currency: Currency) -> Option<Currency> {
-    let mut others = PRICES.into_iter().filter_map(|field| quote.read::<Money>(field)).map(|money| money.currency);
+    let mut others = PRICES.into_iter().filter_map(|field| said(quote, field)).map(|(_, money)| money.currency);
     let first = others.find(|other| *other != currency)?;
     others.all(|other| other == currency || other == first).then_some(first)
 }
@@ -155,13 +161,14 @@ pub(super) fn foreign(quote: &Item, currency: Currency) -> Option<Currency> {
 /// Which price of a quote cannot be added to the others: it is in another currency, and no rate is given for it.
 #[must_use]
 pub(crate) fn stray_price(quote: &Item, currency: Currency) -> Option<FieldName> {
-    let is_foreign = |field: &FieldName| quote.read::<Money>(*field).is_some_and(|money| money.currency != currency);
-    PRICES.into_iter().find(is_foreign).filter(|_| !is_in_one_currency(quote, currency))
+    let mut said = PRICES.into_iter().filter_map(|field| said(quote, field));
+    let foreign = said.find(|(_, money)| money.currency != currency);
+    foreign.map(|(field, _)| field).filter(|_| !is_in_one_currency(quote, currency))
 }
 
 /// Whether all prices of a quote can be added: they are in the job's currency, or in one other with a rate for it.
 fn is_in_one_currency(quote: &Item, currency: Currency) -> bool {
-    let is_home = |field| quote.read::<Money>(field).is_none_or(|money| money.currency == currency);
+    let is_home = |field| said(quote, field).is_none_or(|(_, money)| money.currency == currency);
     PRICES.into_iter().all(is_home)
         || (foreign(quote, currency).is_some() && quote.read::<ExchangeRate>(FieldName::ExchangeRate).is_some())
 }

@@ -4,6 +4,7 @@ use super::break_even::BreakEven;
 use super::flips::Flip;
 use super::kit::KitView;
 use super::limits::WhyNot;
+use super::rated::Rated;
 use super::starting::StartingValues;
 use crate::job::RecordView;
 use crate::job::vocabulary::{Certainty, Route};
@@ -93,9 +94,18 @@ pub struct QuoteCost {
     pub guessed: f64,
     /// All that is paid at first: prices, and the surcharge in full.
     pub peak: Money,
-    /// Cash as entered.
+    /// Cash as entered, or as it comes to at the rate that was.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cash: Option<Money>,
+    /// How that came about, where a rate was entered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rated: Option<Rated>,
+    /// The rate at which its duty was worked out by the terms of its supplier, in parts of ten thousand.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub duty_rate: Option<i64>,
+    /// The same of its tax.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tax_rate: Option<i64>,
     /// Own hours as entered, in minutes.
     pub own_time: Minutes,
     /// The chance that it fails, as entered.

@@ -6,11 +6,11 @@ use serde::ser::SerializeMap;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
-    Aim, Certainty, Check, Correctness, Moment, PlaceKind, Relation, Route, Shape, Shot, Side, Stance, Swap, Triage,
-    Units, Vocabulary,
+    Aim, Certainty, Check, Correctness, Moment, PlaceKind, RateBasis, Relation, Route, Shape, Shot, Side, Stance, Swap,
+    Triage, Units, Vocabulary,
 };
 use crate::quantity::bounds::{self, Bound};
-use crate::quantity::{Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
+use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
 use crate::record::{FieldName, Hash, Held, Id, Item, Kind, Stored, Value};
 use crate::tables::features::{Dimension, LimitKind, LimitSource};
 use crate::tables::hazards::Hazard;
@@ -165,6 +165,7 @@ changes! {
     swap: Swap(Swap), axle_ratio: AxleRatio(i64), gear_ratios: GearRatios(String), overdrive: Overdrive(i64),
     overdrive_on: OverdriveOn(i64), tyre: Tyre(String), circumference: Circumference(i64),
     turns_per_mile: TurnsPerMile(i64), diameter: Diameter(i64), highest_turns: HighestTurns(i64),
+    rate: Rate(Money), rate_basis: RateBasis(RateBasis), area: Area(Area), duty_rate: DutyRate(i64), fetched: Fetched(bool),
 }
 
 impl Change {
@@ -206,9 +207,11 @@ impl Change {
             Self::Quantity(pieces) => (bounds::PIECES, *pieces),
             Self::Stage(stage) => (bounds::STAGE, *stage),
             Self::Mass(mass) | Self::FromMass(mass) => (bounds::MASS, mass.grams()),
+            Self::Area(area) => (bounds::AREA, area.square_millimetres()),
             Self::Thickness(length) => (bounds::LENGTH, *length),
             Self::HourValue(money)
             | Self::Cash(money)
+            | Self::Rate(money)
             | Self::HourValueThen(money)
             | Self::Threshold(money)
             | Self::Freight(money)
@@ -241,7 +244,7 @@ impl Change {
             }
             Self::YearsKept(years) => (bounds::YEARS, *years),
             Self::Interest(rate) => (bounds::INTEREST, *rate),
-            Self::TaxRate(rate) => (bounds::TAX, *rate),
+            Self::TaxRate(rate) | Self::DutyRate(rate) => (bounds::TAX, *rate),
             Self::Wait(days)
             | Self::WaitLeast(days)
             | Self::WaitMost(days)

@@ -203,6 +203,12 @@ fn misspelt<T: PartialEq>(typed: &[T], word: &[T]) -> Option<Fit> {
     [fit(1, 1), fit(0, 1), fit(1, 0), swapped].into_iter().flatten().min()
 }
 
+/// Whether two words are the same but for one letter.
+pub(super) fn is_misspelt(one: &str, other: &str) -> bool {
+    let [one, other]: [Vec<char>; 2] = [one, other].map(|word| word.chars().collect());
+    misspelt(&one, &other) == Some(Fit::MisspeltWhole)
+}
+
 fn swapped<T: PartialEq>(typed: &[T], word: &[T]) -> bool {
     matches!((typed, word), ([a, b, ..], [c, d, ..]) if a == d && b == c)
 }

@@ -90,12 +90,33 @@ pub enum Query {
     Undecided,
     /// A heavy question, refused here, as `certainty`.
     Plan,
+    /// A heavy question, refused here, as `certainty`.
+    Frontier,
+    /// A heavy question, refused here, as `certainty`.
+    Sway,
     /// All places, each after the one it is within.
     Places,
     /// Suppliers and specialists with their terms, and names that quotes carry without one.
     Suppliers,
-    /// What goes, or does not go, with what.
-    Rules,
+    /// What goes, or does not go, with what; where the decisions break it, and what would mend that.
+    Rules {
+        /// Only rules about this part, one of its quotes, or a donor that it may come from.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        part: Option<Id>,
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
+    /// A heavy question, refused here, as `certainty`.
+    KitContents,
+    /// What a donor gave, what it still has, and what it came to.
+    Donor {
+        /// Which vehicle.
+        vehicle: Id,
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
     /// Gearings before and after a swap: road speed by engine speed in each gear, and what changes.
     Gearing {
         /// A road speed at which the engine speed is asked.

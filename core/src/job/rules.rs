@@ -3,23 +3,43 @@ use super::find::tag_text;
 use super::view::{RuleLine, RulesView};
 use super::vocabulary::Route;
 use super::whole::Job;
+use crate::costing::{self, Breaches};
+use crate::quantity::Day;
 use crate::record::{FieldName, Id, Kind, in_order};
 
 impl Job {
-    /// What goes, or does not go, with what.
+    /// What goes, or does not go, with what: all of it, or what is about one part.
     #[must_use]
-    pub fn rules_view(&self) -> RulesView {
-        let rules = self.standing_ids(Kind::Rule).filter_map(|id| self.rule_line(id)).collect();
+    pub fn rules_view(&self, part: Option<Id>, today: Option<Day>) -> RulesView {
+        let rules = self.standing_ids(Kind::Rule).filter(|rule| part.is_none_or(|part| self.is_about(*rule, part)));
+        let mut breaches = Breaches::of(self, today);
+        let rules = rules.filter_map(|id| self.rule_line(id, &mut breaches)).collect();
         RulesView {
             rules: in_order(rules, |rule: &RuleLine| (rule.subject.clone(), rule.other.clone(), rule.record.id)),
         }
     }
 
-    fn rule_line(&self, rule: Id) -> Option<RuleLine> {
+    fn is_about(&self, rule: Id, part: Id) -> bool {
+        let sides = [FieldName::Of, FieldName::Other].into_iter();
+        let mut sides = sides.filter_map(|field| self.item(rule)?.read::<Id>(field));
+        sides.any(|side| costing::sides(self, side).contains(&part))
+    }
+
+    fn rule_line(&self, rule: Id, breaches: &mut Breaches<'_>) -> Option<RuleLine> {
         let record = self.record_view(rule)?;
+        let part = |id: Option<Id>| self.item_of(Kind::Quote, id?)?.read::<Id>(FieldName::Of);
         let (subject, subject_route) = self.side_of_rule(record.values.of);
         let (other, other_route) = self.side_of_rule(record.values.other);
-        Some(RuleLine { record, subject, subject_route, other, other_route })
+        Some(RuleLine {
+            subject_part: part(record.values.of),
+            other_part: part(record.values.other),
+            breach: breaches.breach(rule),
+            record,
+            subject,
+            subject_route,
+            other,
+            other_route,
+        })
     }
 
     /// What stands on one side of a rule is called, and the route of a quote.

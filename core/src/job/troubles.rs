@@ -223,6 +223,12 @@ fn odd_quotes(job: &Job) -> Vec<Problem> {
     for (id, item) in job.standing_ids(Kind::Quote).filter_map(|id| Some((id, job.item(id)?))) {
         let stray = costing::stray_price(item, currency);
         problems.extend(stray.and_then(|field| of_currency(id, item, field, currency)));
+        if let Some(field) = costing::lacks(job, item) {
+            // What is not known of the part is said at the part.
+            let part = item.read::<Id>(FieldName::Of).filter(|_| field != FieldName::RateBasis);
+            let problem = Problem::warning(Code::Missing).at(part.unwrap_or(id)).field(field);
+            problems.push(problem.with(part.map(|_| id).into_iter().collect()).hint(Hint::CorrectValue));
+        }
         if item.read::<Route>(FieldName::Route).is_none() {
             let problem = Problem::warning(Code::Missing).at(id).field(FieldName::Route);
             problems.push(problem.hint(Hint::CorrectValue));

@@ -4,8 +4,9 @@ use serde::{Deserialize, Serialize};
 
 use super::change::{Change, Values};
 use super::command::Seen;
+use super::donors::DonorView;
 use super::vocabulary::{Aim, PlaceKind, Route, Side, Standing, Units, Vocabulary};
-use crate::costing::{CostView, TotalsView};
+use crate::costing::{BreachView, CostView, TotalsView};
 use crate::gearing::{RollingFrom, Tyre};
 use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
 use crate::problem::Problem;
@@ -50,6 +51,8 @@ pub enum View {
     Suppliers(SuppliersView),
     /// To [`Query::Rules`](super::Query::Rules).
     Rules(RulesView),
+    /// To [`Query::Donor`](super::Query::Donor).
+    Donor(Box<DonorView>),
     /// To [`Query::Gearing`](super::Query::Gearing).
     Gearing(GearingView),
     /// To [`Query::GearingTyped`](super::Query::GearingTyped).
@@ -515,6 +518,15 @@ pub struct RuleLine {
     /// The route of the other, where it is a quote.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub other_route: Option<Route>,
+    /// The part of the subject, where it is a quote.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub subject_part: Option<Id>,
+    /// The part of the other, where it is a quote.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other_part: Option<Id>,
+    /// The decisions break it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub breach: Option<BreachView>,
 }
 
 /// Gearings before and after a swap.

@@ -187,6 +187,28 @@ stored_enum! {
 }
 
 stored_enum! {
+    /// What a rate is a price for.
+    pub enum RateBasis {
+        /// One piece.
+        Piece = "piece",
+        /// A square centimetre.
+        SquareCentimetre = "square-centimetre",
+        /// A square decimetre.
+        SquareDecimetre = "square-decimetre",
+        /// A square metre.
+        SquareMetre = "square-metre",
+        /// A square inch.
+        SquareInch = "square-inch",
+        /// A square foot.
+        SquareFoot = "square-foot",
+        /// A kilogram.
+        Kilogram = "kilogram",
+        /// A pound.
+        Pound = "pound",
+    }
+}
+
+stored_enum! {
     /// Whether a plan is free to take something.
     pub enum Stance {
         /// It must be in the plan.

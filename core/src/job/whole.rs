@@ -3,6 +3,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::alike::bare_name;
 use super::change::Change;
 use super::find::FindIndex;
+use super::suppliers::called;
 use super::tags::Numbers;
 use super::troubles::of_item;
 use crate::problem::Problem;
@@ -28,6 +29,8 @@ pub struct Job {
     numbers: Numbers,
     /// Parts by their name without the words for a side.
     alike: BTreeMap<String, BTreeSet<Id>>,
+    /// Suppliers by what they are called.
+    suppliers: BTreeMap<String, BTreeSet<Id>>,
     find: FindIndex,
 }
 
@@ -64,6 +67,8 @@ struct Indexed {
     rivals: Vec<Id>,
     /// Of a part with a name: that without the words for a side.
     bare_name: Option<String>,
+    /// Of a supplier what it is called.
+    called: Option<String>,
     problems: Vec<Problem>,
 }
 
@@ -192,6 +197,15 @@ impl Job {
         &self.alike
     }
 
+    /// The supplier of a name, spaces and case aside; of several of one name the first by id.
+    #[must_use]
+    pub(crate) fn supplier_called(&self, name: &str) -> Option<Id> {
+        if self.suppliers.is_empty() {
+            return None;
+        }
+        self.suppliers.get(&called(name))?.iter().copied().find(|id| !self.is_struck(*id))
+    }
+
     /// The index of words.
     pub(super) const fn find_index(&self) -> &FindIndex {
         &self.find
@@ -212,10 +226,19 @@ impl Job {
         let links = links_of(item);
         let rivals = rivals_of(item, &links);
         let is_part = item.kind() == Some(Kind::Part);
-        let name: Option<String> = item.read(FieldName::Name).filter(|_| is_part);
-        let bare_name = name.map(|name| bare_name(&name)).filter(|name| !name.is_empty());
-        let fresh =
-            Indexed { kind: item.kind(), struck: item.is_struck(), links, rivals, bare_name, problems: Vec::new() };
+        let is_supplier = item.kind() == Some(Kind::Supplier);
+        let name: Option<String> = item.read(FieldName::Name).filter(|_| is_part || is_supplier);
+        let called = name.as_deref().filter(|_| is_supplier).map(called).filter(|name| !name.is_empty());
+        let bare_name = name.filter(|_| is_part).map(|name| bare_name(&name)).filter(|name| !name.is_empty());
+        let fresh = Indexed {
+            kind: item.kind(),
+            struck: item.is_struck(),
+            links,
+            rivals,
+            bare_name,
+            called,
+            problems: Vec::new(),
+        };
         let stale = self.indexed.insert(id, fresh.clone()).unwrap_or_default();
         for rival in &stale.rivals {
             if let Some(ids) = self.rivals.get_mut(rival) {
@@ -231,6 +254,14 @@ impl Job {
             }
             if let Some(name) = fresh.bare_name {
                 self.alike.entry(name).or_default().insert(id);
+            }
+        }
+        if stale.called != fresh.called {
+            if let Some(ids) = stale.called.as_ref().and_then(|name| self.suppliers.get_mut(name)) {
+                ids.remove(&id);
+            }
+            if let Some(name) = fresh.called {
+                self.suppliers.entry(name).or_default().insert(id);
             }
         }
         if stale.kind != fresh.kind {

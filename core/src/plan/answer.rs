@@ -3,8 +3,12 @@ use std::collections::BTreeMap;
 use super::collide::collide;
 use super::of_job::{Planned, Settled, What, donor_cost, planned};
 use super::query::PlanQuery;
-use super::search::solve;
-use super::view::{Because, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanSums, PlanView, PlanWhy, Spare};
+use super::search::{PlanLinks, Search, Solved};
+use super::steps::{By, Step, steps};
+use super::view::{
+    Because, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanStep, PlanSums, PlanTaken, PlanView, PlanWhy, Spare,
+    StepWhy,
+};
 use super::worth::Worth;
 use crate::job::vocabulary::Route;
 use crate::job::{Job, called};
@@ -20,43 +24,41 @@ const MOST_NODES: u32 = 100_000;
 /// the budget, the own hours and the fit rules. Every sum that is told was counted again in whole numbers.
 #[must_use]
 pub fn plan(job: &Job, query: &PlanQuery) -> PlanView {
-    let turned = query.aim.map(|aim| with_aim(job, aim));
-    let job = turned.as_ref().unwrap_or(job);
+    plan_while(job, query, &mut |_| true)
+}
+
+/// The same, as long as `go_on` says so: it is asked before every step, and may look at what the plan has come to.
+#[must_use]
+pub fn plan_while(job: &Job, query: &PlanQuery, go_on: &mut dyn FnMut(&dyn Fn() -> PlanView) -> bool) -> PlanView {
+    on_turned(job, query, |job| searched(job, query, go_on))
+}
+
+fn searched(job: &Job, query: &PlanQuery, go_on: &mut dyn FnMut(&dyn Fn() -> PlanView) -> bool) -> PlanView {
     let planned = planned(job, query);
-    let model = &planned.model;
     let nodes = query.nodes.unwrap_or(NODES).clamp(1, MOST_NODES);
-    let solved = solve(model, nodes, query.seed.unwrap_or(1).into());
-    let currency = job.settings().currency;
-    let money = |minor| Money::from_minor(minor, currency);
-    let singly = planned.singly().map(|taken| (model.worth(&taken), taken));
-    let mut view = PlanView {
-        currency,
-        proof: solved.proof,
-        nodes: solved.nodes,
-        sums: None,
-        bound: solved.bound.map(money),
-        singly: singly.as_ref().map(|(worth, taken)| planned.sums(worth, taken, currency)),
-        choices: Vec::new(),
-        orders: Vec::new(),
-        kits: Vec::new(),
-        donors: Vec::new(),
-        unplanned: planned.unplanned.clone(),
-        unkept: Vec::new(),
-        collide: Vec::new(),
-    };
-    let Some(taken) = solved.taken else {
+    let links = PlanLinks::of(&planned.model);
+    let mut search = Search::begin(&planned.model, &links, query.seed.unwrap_or(1).into());
+    if let Some(own) = planned.own() {
+        search.offer(&own);
+    }
+    for _ in 0..nodes {
+        if !go_on(&|| planned.told(job, search.solved())) || !search.step() {
+            break;
+        }
+    }
+    let mut view = planned.told(job, search.solved());
+    if view.sums.is_none() {
         view.collide = collide(job, &planned, nodes);
-        return view;
-    };
-    let worth = model.worth(&taken);
-    view.sums = Some(planned.sums(&worth, &taken, currency));
-    view.choices = planned.choices(job, &worth, &taken, singly.as_ref().map(|(_, taken)| taken.as_slice()));
-    view.orders = planned.told_orders(job, &worth, &taken, currency);
-    view.kits = planned.told_kits(job, &worth, &taken, currency);
-    view.donors = planned.told_donors(job, &worth, &taken, currency);
-    let broken = model.rules.iter().zip(&planned.rules).filter(|(rule, _)| rule.is_broken(&taken, |at| worth.used[at]));
-    view.unkept = broken.map(|(_, id)| *id).collect();
+    }
     view
+}
+
+/// Does something with the job as a query turns it.
+pub(super) fn on_turned<T>(job: &Job, query: &PlanQuery, what: impl FnOnce(&Job) -> T) -> T {
+    match query.aim {
+        Some(aim) => what(&with_aim(job, aim)),
+        None => what(job),
+    }
 }
 
 /// The same job with another aim, as an entry that nobody stores would make it.
@@ -74,9 +76,92 @@ fn with_aim(job: &Job, aim: crate::job::vocabulary::Aim) -> Job {
 }
 
 impl Planned {
+    /// A plan of the model with what its numbers stand for.
+    fn told(&self, job: &Job, solved: Solved) -> PlanView {
+        let model = &self.model;
+        let currency = job.settings().currency;
+        let money = |minor| Money::from_minor(minor, currency);
+        let summed = |taken: Vec<usize>| (model.worth(&taken), taken);
+        let singly = self.singly().map(summed);
+        let own = self.own().map(summed);
+        let mut view = PlanView {
+            currency,
+            proof: solved.proof,
+            nodes: solved.nodes,
+            sums: None,
+            bound: solved.bound.map(money),
+            singly: singly.as_ref().map(|(worth, taken)| self.sums(worth, taken, currency)),
+            own: own
+                .as_ref()
+                .filter(|_| !self.chosen.is_empty())
+                .map(|(worth, taken)| self.sums(worth, taken, currency)),
+            steps: Vec::new(),
+            choices: Vec::new(),
+            orders: Vec::new(),
+            kits: Vec::new(),
+            donors: Vec::new(),
+            unplanned: self.unplanned.clone(),
+            unkept: Vec::new(),
+            collide: Vec::new(),
+        };
+        let Some(taken) = solved.taken else { return view };
+        let worth = model.worth(&taken);
+        view.sums = Some(self.sums(&worth, &taken, currency));
+        view.steps = own.map(|(_, own)| self.told_steps(job, &own, &taken)).unwrap_or_default();
+        view.choices = self.choices(job, &worth, &taken, singly.as_ref().map(|(_, taken)| taken.as_slice()));
+        view.orders = self.told_orders(job, &worth, &taken, currency);
+        view.kits = self.told_kits(job, &worth, &taken, currency);
+        view.donors = self.told_donors(job, &worth, &taken, currency);
+        let broken =
+            model.rules.iter().zip(&self.rules).filter(|(rule, _)| rule.is_broken(&taken, |at| worth.used[at]));
+        view.unkept = broken.map(|(_, id)| *id).collect();
+        view
+    }
+
+    fn told_steps(&self, job: &Job, own: &[usize], taken: &[usize]) -> Vec<PlanStep> {
+        let currency = job.settings().currency;
+        let money = |minor| Money::from_minor(minor, currency);
+        let tell = |step: Step| {
+            let settled = step.cells.iter().flat_map(|cell| &self.settles[*cell][taken[*cell]]);
+            let mut parts: Vec<PlanTaken> =
+                settled.map(|settled| PlanTaken { part: settled.part, quote: settled.quote }).collect();
+            parts.sort_unstable();
+            let (why, name) = match step.by {
+                By::Itself => (StepWhy::Itself, None),
+                By::Rest => (StepWhy::Rest, None),
+                By::Order(order) => (StepWhy::Order, Some(job.name(self.orders[order].0))),
+                By::Shared(shared) => match &self.shared[shared] {
+                    What::Donor(vehicle) => (StepWhy::Donor, Some(job.name(*vehicle))),
+                    What::Kit { quote, .. } => {
+                        (StepWhy::Kit, job.item(*quote).and_then(|item| item.read(FieldName::From)))
+                    }
+                },
+            };
+            PlanStep {
+                parts,
+                why,
+                name,
+                saves: money(step.saves),
+                cash: money(step.cash),
+                own_time: Minutes(step.minutes),
+            }
+        };
+        steps(&self.model, own, taken).into_iter().map(tell).collect()
+    }
+
     /// The take of each cell that has each part's own cheapest quote; the cheapest by itself where parts are decided together.
-    fn singly(&self) -> Option<Vec<usize>> {
-        let fits = |settled: &Settled| self.cheapest.get(&settled.part) == Some(&settled.quote);
+    pub(super) fn singly(&self) -> Option<Vec<usize>> {
+        self.of_quotes(|part| self.cheapest.get(&part).copied())
+    }
+
+    /// What was chosen, with each open part's own cheapest.
+    pub(super) fn own(&self) -> Option<Vec<usize>> {
+        self.of_quotes(|part| self.chosen.get(&part).or_else(|| self.cheapest.get(&part)).copied())
+    }
+
+    /// The take of each cell that has these quotes.
+    pub(super) fn of_quotes(&self, wanted: impl Fn(Id) -> Option<Id>) -> Option<Vec<usize>> {
+        let fits = |settled: &Settled| wanted(settled.part) == Some(settled.quote);
         let of_cell = |(cell, takes): (usize, &Vec<Vec<Settled>>)| {
             let of = |take: usize| &self.model.cells[cell].takes[take];
             let alone =
@@ -86,7 +171,7 @@ impl Planned {
         self.settles.iter().enumerate().map(of_cell).collect()
     }
 
-    fn sums(&self, worth: &Worth, taken: &[usize], currency: Currency) -> PlanSums {
+    pub(super) fn sums(&self, worth: &Worth, taken: &[usize], currency: Currency) -> PlanSums {
         let money = |minor| Money::from_minor(minor, currency);
         let quotes = self.settled(taken).flat_map(|settled| [Some(settled.quote), settled.rest]).flatten();
         PlanSums {
@@ -99,7 +184,7 @@ impl Planned {
         }
     }
 
-    fn settled<'a>(&'a self, taken: &'a [usize]) -> impl Iterator<Item = &'a Settled> {
+    pub(super) fn settled<'a>(&'a self, taken: &'a [usize]) -> impl Iterator<Item = &'a Settled> {
         self.settles.iter().zip(taken).flat_map(|(takes, at)| &takes[*at])
     }
 
@@ -130,6 +215,7 @@ impl Planned {
                     route,
                     rest,
                     decided: self.decided[cell],
+                    chosen: self.chosen.get(&part) == Some(&quote),
                     instead_of: other,
                     why,
                 });

@@ -1,3 +1,4 @@
+use super::frontier::Scarce;
 use super::model::Model;
 use super::of_job::Planned;
 use super::search::{PlanProof, solve};
@@ -90,31 +91,64 @@ fn only(model: &Model, held: &[Held]) -> Model {
 /// How much more of one limit would do, all others kept: the least of it that a plan can do with. Rules and least orders give way
 /// or do not.
 fn more(model: &Model, one: Held, nodes: u32) -> Option<i64> {
-    let rest: Vec<Held> = all(model).into_iter().filter(|held| *held != one).collect();
-    let mut model_without = only(model, &rest);
-    let limit = match one {
-        Held::Cash => model.limits.cash?,
-        Held::Stage(at) => model.limits.stages[at].1,
-        Held::Minutes => model.limits.minutes?,
-        Held::LeastOrder(_) | Held::Rule(_) => return (solve(&model_without, nodes, 1).taken.is_some()).then_some(0),
+    let (used, limit) = match one {
+        Held::Cash => (Used::Cash, model.limits.cash?),
+        Held::Stage(at) => (Used::Stage(model.limits.stages[at].0), model.limits.stages[at].1),
+        Held::Minutes => (Used::Minutes, model.limits.minutes?),
+        Held::LeastOrder(_) | Held::Rule(_) => {
+            let rest: Vec<Held> = all(model).into_iter().filter(|held| *held != one).collect();
+            return solve(&only(model, &rest), nodes, 1).taken.is_some().then_some(0);
+        }
     };
-    // What a plan costs is now how much of the limit it uses.
-    let stage = if let Held::Stage(at) = one { Some(model.limits.stages[at].0) } else { None };
-    let of_cash = |cash: i64, at: usize| if stage.is_none_or(|stage| stage == at) { cash } else { 0 };
-    let of = |cash: i64, minutes: i64, at: usize| if one == Held::Minutes { minutes } else { of_cash(cash, at) };
-    for take in model_without.cells.iter_mut().flat_map(|cell| &mut cell.takes) {
-        take.cost = of(take.cash, take.minutes, take.stage);
-    }
-    for shared in &mut model_without.shared {
-        shared.cost = of(shared.cash, shared.minutes, shared.stage);
-    }
-    model_without.rules.retain(super::model::Rule::is_hard);
-    let taken = solve(&model_without, nodes, 1).taken?;
-    let worth = model_without.worth(&taken);
-    let used = match one {
-        Held::Minutes => worth.minutes,
-        Held::Stage(at) => worth.stages[model.limits.stages[at].0],
-        _ => worth.cash,
+    least(model, used, nodes).map(|(least, _)| least - limit)
+}
+
+/// What a plan can use less or more of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Used {
+    Cash,
+    Stage(usize),
+    Minutes,
+}
+
+/// The least cash, or own time, that a plan needs, all other limits and rules kept; and whether that is proved.
+pub(super) fn least_use(model: &Model, of: Scarce, nodes: u32) -> Option<(i64, bool)> {
+    least(model, if of == Scarce::Hours { Used::Minutes } else { Used::Cash }, nodes)
+}
+
+fn least(model: &Model, of: Used, nodes: u32) -> Option<(i64, bool)> {
+    let held = |one: &Held| match (*one, of) {
+        (Held::Cash, Used::Cash) | (Held::Minutes, Used::Minutes) => false,
+        (Held::Stage(at), Used::Stage(stage)) => model.limits.stages[at].0 != stage,
+        _ => true,
     };
-    Some(used - limit)
+    let mut model = only(model, &all(model).into_iter().filter(held).collect::<Vec<_>>());
+    // What a plan costs is now how much it uses. Carriage is counted whatever is looked for: a minute more must be dearer than
+    // all carriage there is.
+    let carriage = |order: &super::model::Order| {
+        let tiers = order.tiers.iter().map(|tier| tier.carriage);
+        tiers.chain([order.carriage]).max().unwrap_or(0).saturating_add(order.minimum_charge)
+    };
+    let weight = if of == Used::Minutes { 1 + model.orders.iter().map(carriage).sum::<i64>() } else { 1 };
+    let of_stage = |cash: i64, at: usize| if of == Used::Cash || of == Used::Stage(at) { cash } else { 0 };
+    let used = |cash: i64, minutes: i64, at: usize| {
+        if of == Used::Minutes { minutes.saturating_mul(weight) } else { of_stage(cash, at) }
+    };
+    for take in model.cells.iter_mut().flat_map(|cell| &mut cell.takes) {
+        take.cost = used(take.cash, take.minutes, take.stage);
+    }
+    for shared in &mut model.shared {
+        shared.cost = used(shared.cash, shared.minutes, shared.stage);
+    }
+    model.rules.retain(super::model::Rule::is_hard);
+    let solved = solve(&model, nodes, 1);
+    let worth = model.worth(&solved.taken?);
+    let reached = match of {
+        Used::Minutes => worth.minutes,
+        Used::Stage(stage) => worth.stages[stage],
+        Used::Cash => worth.cash,
+    };
+    // Of a stage, carriage of the others counts as well: the least is then near, and not proved.
+    let is_proved = solved.proof == PlanProof::Best && !matches!(of, Used::Stage(_));
+    Some((reached, is_proved))
 }

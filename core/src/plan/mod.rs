@@ -10,20 +10,26 @@ mod collide;
 mod cover;
 mod descent;
 mod domain;
+mod frontier;
 mod model;
 mod of_job;
 mod query;
 mod relaxed;
 mod search;
 mod state;
+mod steps;
+mod sway;
 mod view;
 mod worth;
 
-pub use answer::plan;
+pub use answer::{plan, plan_while};
+pub use frontier::{FrontierPoint, FrontierQuery, FrontierView, OneMore, Scarce, frontier};
 pub use model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 pub use query::{PlanQuery, StageBudget};
 pub use search::{PlanLinks, PlanProof, Search, Solved, solve};
+pub use sway::{SwayPart, SwayQuery, SwayQuote, SwayView, sway};
 pub use view::{
-    Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanSums, PlanView, PlanWhy, Spare,
+    Because, Collides, Collision, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanStep, PlanSums, PlanTaken, PlanView,
+    PlanWhy, Spare, StepWhy,
 };
 pub use worth::{Breach, Ordered, Worth};

@@ -5,10 +5,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::bands::as_f64;
 use super::model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 use super::query::PlanQuery;
-use crate::costing::{KitView, Offers, QuoteCost, in_job_currency, offers, wait_of};
+pub(super) use crate::costing::donor_cost;
+use crate::costing::{KitView, Offers, OnTop, QuoteCost, in_job_currency, offers, wait_of};
 use crate::inspect::together;
+use crate::job::Job;
 use crate::job::vocabulary::{Relation, Route, Stance};
-use crate::job::{Job, called};
 use crate::quantity::{Mass, Money};
 use crate::record::{FieldName, Id, Item, Kind};
 
@@ -20,6 +21,8 @@ pub(super) struct Planned {
     /// For each cell whether it was decided before, and the part's own cheapest quote by part.
     pub(super) decided: Vec<bool>,
     pub(super) cheapest: BTreeMap<Id, Id>,
+    /// What somebody chose, by part.
+    pub(super) chosen: BTreeMap<Id, Id>,
     /// Copies of kits by number, and donors.
     pub(super) shared: Vec<What>,
     /// Supplier and stage of each order.
@@ -66,9 +69,9 @@ struct Builder<'a> {
     shared: Vec<What>,
     kits: BTreeMap<Id, Vec<usize>>,
     donors: BTreeMap<Id, usize>,
-    /// Suppliers by their names as they are compared.
-    suppliers: BTreeMap<String, Id>,
     orders: BTreeMap<(Id, i64), usize>,
+    /// Duty and tax of each order.
+    on_top: Vec<OnTop>,
     stages: Vec<i64>,
     waits: BTreeMap<Id, i64>,
     pinned: BTreeSet<Id>,
@@ -80,7 +83,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
     let parts: Vec<Id> = job.standing_ids(Kind::Part).collect();
     let mut all: BTreeMap<Id, Offers> = BTreeMap::new();
     for part in parts {
-        all.insert(part, offers(job, part, query.today, query.set.as_ref()));
+        all.insert(part, offers(job, part, query.today, query.set.as_ref(), query.reopen));
     }
     builder.stages = stages(job, all.keys().copied());
     let mut ways: BTreeMap<Id, (bool, Vec<Way>)> = BTreeMap::new();
@@ -94,6 +97,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         }
     }
     follow_decided(job, &mut ways);
+    let chosen = all.iter().filter_map(|(part, offers)| Some((*part, offers.chosen?))).collect();
     let cheapest = all.iter().filter_map(|(part, offers)| Some((*part, offers.cheapest?))).collect();
     let (mut settles, mut decided) = (Vec::new(), Vec::new());
     let mut done: BTreeSet<Id> = BTreeSet::new();
@@ -129,6 +133,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
             }
         }
     }
+    builder.tax_least_charges();
     let rules = builder.rules(&settles);
     builder.limit();
     let mut orders: Vec<(usize, (Id, i64))> = builder.orders.iter().map(|(key, at)| (*at, *key)).collect();
@@ -138,6 +143,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         settles,
         decided,
         cheapest,
+        chosen,
         shared: builder.shared,
         orders: orders.into_iter().map(|(_, key)| key).collect(),
         rules,
@@ -222,7 +228,6 @@ impl<'a> Builder<'a> {
             let said = kinds.filter(|id| job.item(*id).and_then(|item| item.read(FieldName::Stance)) == Some(stance));
             said.chain(more.iter().copied()).collect::<BTreeSet<Id>>()
         };
-        let suppliers = job.standing_ids(Kind::Supplier).filter(|id| !called(&job.name(*id)).is_empty());
         Self {
             job,
             query,
@@ -230,9 +235,8 @@ impl<'a> Builder<'a> {
             shared: Vec::new(),
             kits: BTreeMap::new(),
             donors: BTreeMap::new(),
-            // Of several of one name the first by id counts.
-            suppliers: suppliers.collect::<Vec<_>>().into_iter().rev().map(|id| (called(&job.name(id)), id)).collect(),
             orders: BTreeMap::new(),
+            on_top: Vec::new(),
             stages: vec![1],
             waits: BTreeMap::new(),
             pinned: with(Stance::Pinned, &query.pin),
@@ -241,8 +245,7 @@ impl<'a> Builder<'a> {
     }
 
     fn supplier_of(&self, quote: &Item) -> Option<Id> {
-        let from: String = quote.read(FieldName::From)?;
-        self.suppliers.get(&called(&from)).copied()
+        self.job.supplier_called(&quote.read::<String>(FieldName::From)?)
     }
 
     fn donor_of(&self, quote: &QuoteCost) -> Option<Id> {
@@ -254,7 +257,7 @@ impl<'a> Builder<'a> {
     fn ways(&mut self, part: Id, offers: &Offers) -> Vec<Way> {
         let mut quotes: Vec<&QuoteCost> = Vec::new();
         for quote in &offers.quotes {
-            if self.is_open(quote) || offers.decided {
+            if self.is_open(quote) || offers.chosen == Some(quote.id) {
                 quotes.push(quote);
             }
         }
@@ -348,8 +351,7 @@ impl<'a> Builder<'a> {
     /// Its price without carriage, tax and duty: what a supplier counts.
     fn price(&self, quote: &QuoteCost) -> i64 {
         let item = self.job.item(quote.id);
-        let price = item.and_then(|item| in_job_currency(self.job, item, item.read::<Money>(FieldName::Cash)?));
-        price.unwrap_or(0).max(0)
+        item.zip(quote.cash).and_then(|(item, cash)| in_job_currency(self.job, item, cash)).unwrap_or(0).max(0)
     }
 
     /// What a quote adds to the order of its supplier, where the terms of that one are known.
@@ -369,12 +371,15 @@ impl<'a> Builder<'a> {
             let currency = self.job.settings().currency;
             money.filter(|money| money.currency == currency).map(|money| money.minor.max(0))
         };
+        // What they charge comes without duty and tax where their terms say so.
+        let on_top = OnTop::of(self.job, supplier);
+        let with_on_top = |net: i64| net.saturating_add(on_top.on(net));
         let tiers = self.job.children(Kind::Tier, FieldName::Of, supplier).filter_map(|tier| {
             let from_mass: Option<Mass> = self.job.item(tier).and_then(|item| item.read(FieldName::FromMass));
             Some(Carriage {
                 from_value: money(tier, FieldName::FromValue).unwrap_or(0),
                 from_mass: from_mass.map_or(0, |mass| mass.grams()),
-                carriage: money(tier, FieldName::Shipping)?,
+                carriage: with_on_top(money(tier, FieldName::Shipping)?),
             })
         });
         let mut tiers: Vec<Carriage> = tiers.collect();
@@ -382,14 +387,38 @@ impl<'a> Builder<'a> {
         let at = self.model.orders.len();
         self.model.orders.push(Order {
             stage,
-            carriage: money(supplier, FieldName::Shipping).unwrap_or(0),
+            carriage: with_on_top(money(supplier, FieldName::Shipping).unwrap_or(0)),
             tiers,
             free_from: money(supplier, FieldName::FreeFrom),
             minimum_order: money(supplier, FieldName::MinimumOrder).unwrap_or(0),
             minimum_charge: money(supplier, FieldName::MinimumCharge).unwrap_or(0),
         });
+        self.on_top.push(on_top);
         self.orders.insert(key, at);
         at
+    }
+
+    /// Duty and tax of a least charge: what those of its pieces come short of them is paid on top, as with the charge itself.
+    /// These stand after all orders that are told.
+    fn tax_least_charges(&mut self) {
+        let mut taxed: BTreeMap<usize, usize> = BTreeMap::new();
+        for (at, on_top) in self.on_top.iter().enumerate() {
+            let Order { stage, minimum_charge, .. } = self.model.orders[at];
+            let least = on_top.on(minimum_charge);
+            if least > 0 {
+                taxed.insert(at, self.model.orders.len());
+                self.model.orders.push(Order { stage, minimum_charge: least, ..Order::default() });
+            }
+        }
+        let takes = self.model.cells.iter_mut().flat_map(|cell| &mut cell.takes).map(|take| &mut take.loads);
+        for loads in takes.chain(self.model.shared.iter_mut().map(|shared| &mut shared.loads)) {
+            let on_top = |load: &Load| {
+                let order = *taxed.get(&load.order)?;
+                Some(Load { order, value: self.on_top[load.order].on(load.value), mass: 0 })
+            };
+            let more: Vec<Load> = loads.iter().filter_map(on_top).collect();
+            loads.extend(more);
+        }
     }
 
     /// So many copies of a kit.
@@ -484,16 +513,6 @@ impl<'a> Builder<'a> {
             minutes: self.query.minutes.or_else(|| hours.filter(|_| counts).map(|hours| hours.0)),
         };
     }
-}
-
-/// What a donor really costs, and what is paid for it: nothing where it is here already.
-pub(super) fn donor_cost(job: &Job, vehicle: Id) -> (i64, i64) {
-    let Some(item) = job.item(vehicle).filter(|item| !item.is(FieldName::Bought)) else { return (0, 0) };
-    let minor = |field| {
-        let money: Option<Money> = item.read(field);
-        money.filter(|money| money.currency == job.settings().currency).map_or(0, |money| money.minor)
-    };
-    (minor(FieldName::Cash) - minor(FieldName::Sold), minor(FieldName::Cash))
 }
 
 /// A share of an amount, rounded up to the unit.

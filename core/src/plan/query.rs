@@ -34,6 +34,9 @@ pub struct PlanQuery {
     /// Quotes, suppliers and donors that must not be taken, besides those the job forbids.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub forbid: Vec<Id>,
+    /// What is decided may be decided otherwise, unless it is pinned.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub reopen: bool,
     /// Routes that must not be taken.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub forbid_routes: Vec<Route>,

@@ -173,6 +173,12 @@ impl<'m> Search<'m> {
         search
     }
 
+    /// Takes note of a plan that is known from elsewhere, where it keeps all limits and rules.
+    pub fn offer(&mut self, taken: &[usize]) {
+        let worth = self.descent.model.worth(taken);
+        self.keep(Some((worth.cost, taken.to_vec())));
+    }
+
     /// Looks at one node more, and for a better plan near the best; whether there is anything left to look at.
     pub fn step(&mut self) -> bool {
         let Some(node) = self.waiting.pop() else { return false };

@@ -74,6 +74,14 @@ impl<'m> State<'m> {
         self.cost
     }
 
+    pub(super) const fn cash(&self) -> i64 {
+        self.cash
+    }
+
+    pub(super) const fn minutes(&self) -> i64 {
+        self.minutes
+    }
+
     pub(super) fn is_used(&self, shared: usize) -> bool {
         self.uses[shared] > 0
     }

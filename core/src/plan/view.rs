@@ -24,6 +24,12 @@ pub struct PlanView {
     /// What each part's own cheapest would come to together, and whether that keeps all limits and rules.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub singly: Option<PlanSums>,
+    /// Where decisions are open again: what was chosen, with each open part's own cheapest.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub own: Option<PlanSums>,
+    /// The way to the plan from what was chosen, or from each part's own cheapest: what brings most first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub steps: Vec<PlanStep>,
     /// What is taken for each part, by part.
     pub choices: Vec<PlanChoice>,
     /// What goes with each supplier and specialist whose terms are known, by stage and supplier.
@@ -58,6 +64,52 @@ pub struct PlanSums {
     pub fits: bool,
 }
 
+/// A few parts that go over to the plan in one go.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PlanStep {
+    /// The parts, each with its quote in the plan.
+    pub parts: Vec<PlanTaken>,
+    /// Why they go over.
+    pub why: StepWhy,
+    /// The supplier, specialist or donor that they have together.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub name: Option<String>,
+    /// By how much less the whole job then costs; less than nothing where it is dearer, but keeps a limit or a rule.
+    pub saves: Money,
+    /// How much more is paid at first.
+    pub cash: Money,
+    /// How much more own time it takes.
+    pub own_time: Minutes,
+}
+
+/// A part and its quote.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct PlanTaken {
+    /// Which part.
+    pub part: Id,
+    /// Which quote.
+    pub quote: Id,
+}
+
+/// What parts of a step have together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub enum StepWhy {
+    /// Nothing: it is one part, or a pair.
+    Itself,
+    /// A kit is paid for once.
+    Kit,
+    /// A donor is paid for once.
+    Donor,
+    /// They go with one order or batch.
+    Order,
+    /// All that is left.
+    Rest,
+}
+
 /// What is taken for one part.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
@@ -79,8 +131,10 @@ pub struct PlanChoice {
     /// The quote for pieces that a kit has too few of.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rest: Option<Id>,
-    /// It was decided before.
+    /// It was decided before, and stays.
     pub decided: bool,
+    /// Somebody chose this quote.
+    pub chosen: bool,
     /// The part's own cheapest, where that is another one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instead_of: Option<Id>,

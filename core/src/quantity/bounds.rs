@@ -53,6 +53,8 @@ pub const BYTES: Bound = Bound { what: "bytes", least: 0, most: 1_000_000_000_00
 pub const SOUND: Bound = Bound { what: "sound", least: 0, most: 1_000_000_000_000 };
 /// Mass in grams: up to fifty tonnes.
 pub const MASS: Bound = Bound { what: "mass", least: 0, most: 50_000_000 };
+/// Area in square millimetres: up to a thousand square metres.
+pub const AREA: Bound = Bound { what: "area", least: 0, most: 1_000_000_000 };
 /// Thickness or length in micrometres: up to fifty metres.
 pub const LENGTH: Bound = Bound { what: "length", least: 0, most: 50_000_000 };
 /// A share of a picture's width or height, in parts of ten thousand; a mark may run over the edge.

@@ -1,5 +1,6 @@
 //! One quantity, one type, one file; [`bounds`] is the one table of what is accepted.
 
+mod area;
 pub mod bounds;
 mod chance;
 mod currency;
@@ -15,6 +16,7 @@ mod money;
 mod typed;
 mod unit;
 
+pub use area::Area;
 pub use chance::Chance;
 pub use currency::Currency;
 pub use day::Day;

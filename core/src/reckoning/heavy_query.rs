@@ -1,11 +1,12 @@
 use serde::{Deserialize, Serialize};
 
 use crate::costing::{PricedTest, WhatIf};
-use crate::plan::PlanQuery;
+use crate::job::ContentsLine;
+use crate::plan::{FrontierQuery, PlanQuery, SwayQuery};
 use crate::quantity::Day;
 use crate::record::Id;
 
-/// A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+/// A question whose answer draws figures over and over, or looks through all parts for each line of a list; [`reckon`](super::reckon) answers it. It stands beside
 /// [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "ask", rename_all = "kebab-case")]
@@ -43,6 +44,17 @@ pub enum HeavyQuery {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         seed: Option<u32>,
     },
+    /// What a list of what is in a kit is taken to mean.
+    KitContents {
+        /// The quote of the kit.
+        quote: Id,
+        /// The lines of the list.
+        lines: Vec<ContentsLine>,
+    },
     /// One quote for every part, so that all together cost least.
     Plan(Box<PlanQuery>),
+    /// How what the whole job costs hangs on the budget, or on the own hours.
+    Frontier(Box<FrontierQuery>),
+    /// Which parts go another way when prices and hours move within their guesses.
+    Sway(Box<SwayQuery>),
 }

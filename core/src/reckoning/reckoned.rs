@@ -2,8 +2,8 @@ use serde::{Deserialize, Serialize};
 
 use super::heavy_query::HeavyQuery;
 use crate::costing::{CertaintyView, Drawing, UndecidedView, certainty, undecided};
-use crate::job::Job;
-use crate::plan::{PlanView, plan};
+use crate::job::{ContentsView, Job};
+use crate::plan::{FrontierView, PlanView, SwayView, frontier, plan, sway};
 use crate::record::Kind;
 
 /// The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
@@ -16,8 +16,14 @@ pub enum Reckoned {
     Certainty(Box<CertaintyView>),
     /// To [`HeavyQuery::Undecided`].
     Undecided(Box<UndecidedView>),
+    /// To [`HeavyQuery::KitContents`].
+    KitContents(ContentsView),
     /// To [`HeavyQuery::Plan`].
     Plan(Box<PlanView>),
+    /// To [`HeavyQuery::Frontier`].
+    Frontier(Box<FrontierView>),
+    /// To [`HeavyQuery::Sway`].
+    Sway(Box<SwayView>),
     /// What was asked about is not in this job.
     Nothing,
 }
@@ -44,6 +50,11 @@ pub fn reckon(job: &Job, query: &HeavyQuery) -> Reckoned {
             let drawing = Drawing { draws: *draws, seed: *seed };
             Reckoned::Undecided(Box::new(undecided(job, *today, drawing)))
         }
+        HeavyQuery::KitContents { quote, lines } => {
+            job.contents_view(*quote, lines).map_or(Reckoned::Nothing, Reckoned::KitContents)
+        }
         HeavyQuery::Plan(query) => Reckoned::Plan(Box::new(plan(job, query))),
+        HeavyQuery::Frontier(query) => Reckoned::Frontier(Box::new(frontier(job, query))),
+        HeavyQuery::Sway(query) => Reckoned::Sway(Box::new(sway(job, query))),
     }
 }

@@ -423,8 +423,8 @@ fields! {
     176 OwnHours "own_hours" on (Job);
     /// The day by which everything must be in.
     177 Latest "latest" on (Job);
-    /// What surplus of a donor was sold for.
-    178 Sold "sold" on (Vehicle);
+    /// What surplus of a donor was sold for, all of it or one part.
+    178 Sold "sold" on (Vehicle Part);
     /// A donor that is here already: what it cost is spent.
     179 Bought "bought" on (Vehicle);
     /// Before the swap, after it, or another that is thought about.
@@ -447,4 +447,15 @@ fields! {
     188 Diameter "diameter" on (Gearing);
     /// The most turns of the engine a minute.
     189 HighestTurns "highest_turns" on (Gearing);
+
+    /// A price for one of something, in place of a price for all.
+    190 Rate "rate" on (Quote);
+    /// What that is a price for: a piece, an area, a mass.
+    191 RateBasis "rate_basis" on (Quote);
+    /// How large the surface of one piece is, in square millimetres.
+    192 Area "area" on (Part);
+    /// Rate of duty on what comes from there, in parts of ten thousand.
+    193 DutyRate "duty_rate" on (Supplier);
+    /// It was taken off the donor.
+    194 Fetched "fetched" on (Quote);
 }

@@ -1,7 +1,7 @@
 // What crosses between the page and its workers: calls with their answers, and
 // the news that a worker tells by itself. Types only; both sides compile alone.
 
-import type { Day, EntryId, Hash, HeavyQuery, Id, Millis, PartsQuery, Problem, Query, Replica, Sent, View } from './protocol.ts';
+import type { Day, EntryId, Hash, HeavyQuery, Id, Millis, PartsQuery, Problem, Query, Reckoned, Replica, Sent, View } from './protocol.ts';
 
 /** Why something was not done, as it comes from a worker. */
 export interface Failure {
@@ -104,7 +104,7 @@ export interface ReckonCalls {
   readMember(index: number): Uint8Array<ArrayBuffer> | undefined;
 }
 
-export type ReckonNews = { news: 'progress'; done: number; of: number } | { news: 'trapped'; detail: string };
+export type ReckonNews = { news: 'progress'; done: number; of: number } | { news: 'so-far'; answer: Reckoned } | { news: 'trapped'; detail: string };
 
 /** One call on its way to a worker. */
 export type Call<Calls> = { [Name in keyof Calls]: Calls[Name] extends (...args: infer Args) => unknown ? { call: number; name: Name; args: Args } : never }[keyof Calls];

@@ -52,7 +52,7 @@ export interface Desk extends EventTarget {
   /** A heavy question. Aborting ends the worker at once. */
   reckon<T>(question: ReckonQuestion, signal?: AbortSignal): Promise<T>;
   /** Certainty of one part, or what is to be decided first, of the open job. Aborting ends the worker at once. */
-  weigh(query: HeavyQuery, signal?: AbortSignal): Promise<Reckoned>;
+  weigh(query: HeavyQuery, signal?: AbortSignal, soFar?: (answer: Reckoned) => void): Promise<Reckoned>;
   /** For lists; null while it is not made yet. */
   thumb(hash: string): Promise<Blob | null>;
   /** For the screen: at most 2560 pixels, or the photo as it came while that is not made yet. */

@@ -97,9 +97,9 @@ export class Office extends EventTarget implements DeskWork {
     return (await this.#reckoning.ask(question, { signal })) as T;
   }
 
-  async weigh(query: HeavyQuery, signal?: AbortSignal): Promise<Reckoned> {
+  async weigh(query: HeavyQuery, signal?: AbortSignal, soFar?: (answer: Reckoned) => void): Promise<Reckoned> {
     if (this.#job === null) return { view: 'nothing' };
-    return this.reckon<Reckoned>({ ask: 'weigh', job: this.#job, query }, signal);
+    return (await this.#reckoning.ask({ ask: 'weigh', job: this.#job, query }, { signal, soFar })) as Reckoned;
   }
 
   async thumb(hash: string): Promise<Blob | null> {

@@ -45,7 +45,7 @@ export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -132,6 +132,15 @@ export type Chance = number;
  * ```
  */
 export type Mass = number;
+
+/**
+ * An area in whole square millimetres.
+ *
+ * ```
+ * assert_eq!(asfound_core::quantity::Area::from_square_decimetres(3).square_millimetres(), 30_000);
+ * ```
+ */
+export type Area = number;
 
 /**
  * A moment by the device's clock, in milliseconds since 1970-01-01 UTC: for display only, never for order.
@@ -230,6 +239,11 @@ export type Certainty = "sure" | "about" | "wild-guess" | "starting";
 export type Stance = "pinned" | "forbidden";
 
 /**
+ * What a rate is a price for.
+ */
+export type RateBasis = "piece" | "square-centimetre" | "square-decimetre" | "square-metre" | "square-inch" | "square-foot" | "kilogram" | "pound";
+
+/**
  * What a fit rule says of its subject and the other.
  */
 export type Relation = "needs" | "rules-out" | "goes-with";
@@ -252,7 +266,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -902,6 +916,26 @@ export interface Values {
      *
      */
     highest_turns?: number;
+    /**
+     *
+     */
+    rate?: Money;
+    /**
+     *
+     */
+    rate_basis?: RateBasis;
+    /**
+     *
+     */
+    area?: Area;
+    /**
+     *
+     */
+    duty_rate?: number;
+    /**
+     *
+     */
+    fetched?: boolean;
 }
 
 /**
@@ -962,7 +996,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules" } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1014,7 +1048,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1659,6 +1693,250 @@ export interface RuleLine {
      * The route of the other, where it is a quote.
      */
     other_route?: Route;
+    /**
+     * The part of the subject, where it is a quote.
+     */
+    subject_part?: Id;
+    /**
+     * The part of the other, where it is a quote.
+     */
+    other_part?: Id;
+    /**
+     * The decisions break it.
+     */
+    breach?: BreachView;
+}
+
+/**
+ * A rule that the decisions break.
+ */
+export interface BreachView {
+    /**
+     * What stands against it.
+     */
+    why: BreachWhy;
+    /**
+     * The route that was chosen for the other instead, where one was.
+     */
+    instead?: Route;
+    /**
+     * The parts that it concerns: those that make its subject hold, then those of the other.
+     */
+    parts: Id[];
+    /**
+     * What it costs extra as it is, where it need not hold.
+     */
+    price?: Money;
+    /**
+     * The cheapest single change after which it holds, and no other rule that must hold is broken by it.
+     */
+    mend?: MendView;
+}
+
+/**
+ * What stands against a rule.
+ */
+export type BreachWhy = "nothing-chosen" | "other-chosen" | "not-used" | "both";
+
+/**
+ * One change that mends a rule.
+ */
+export interface MendView {
+    /**
+     * What is chosen: for one part, and with it for those that are decided together with it.
+     */
+    choices: MendChoice[];
+    /**
+     * What the job is worth more with it; below nothing what it saves. A part that is open counts at its cheapest quote.
+     */
+    more: Estimate;
+}
+
+/**
+ * A quote that a mend chooses.
+ */
+export interface MendChoice {
+    /**
+     * For which part.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
+     * Which quote.
+     */
+    quote: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
+}
+
+/**
+ * One line of what is in a kit.
+ */
+export interface ContentsLine {
+    /**
+     * The number of the part; empty where none is said.
+     */
+    number?: string;
+    /**
+     * Its name; empty where none is said.
+     */
+    name?: string;
+    /**
+     * How many pieces; left out where it is not said.
+     */
+    quantity?: number;
+}
+
+/**
+ * What a list is taken to mean.
+ */
+export interface ContentsView {
+    /**
+     * In order of the lines; one line may be for several parts, left and right.
+     */
+    rows: ContentsRow[];
+}
+
+/**
+ * What one line is taken to mean.
+ */
+export interface ContentsRow {
+    /**
+     * Which line, counted from 0.
+     */
+    line: number;
+    /**
+     * The part that is proposed.
+     */
+    part?: Id;
+    /**
+     * How many pieces for it.
+     */
+    pieces: number;
+    /**
+     * By what it was found.
+     */
+    by?: FoundBy;
+    /**
+     * Nothing speaks for another part.
+     */
+    sure: boolean;
+    /**
+     * The kit is said to cover that part already.
+     */
+    covered: boolean;
+    /**
+     * Other parts that it may be, the likeliest first.
+     */
+    others: Id[];
+}
+
+/**
+ * By what a line was found.
+ */
+export type FoundBy = "number" | "name";
+
+/**
+ * A donor with what is known of it.
+ */
+export interface DonorView {
+    /**
+     * Which vehicle.
+     */
+    vehicle: Id;
+    /**
+     * What it gives: chosen for a part of the job, or taken off it already.
+     */
+    taken: DonorLine[];
+    /**
+     * What it has besides.
+     */
+    left: DonorLine[];
+    /**
+     * What was paid for it.
+     */
+    paid?: Money;
+    /**
+     * What all of its surplus was sold for.
+     */
+    sold: Money;
+    /**
+     * What it really cost: paid, less sold; nothing while no price is known.
+     */
+    really?: Money;
+}
+
+/**
+ * Something on a donor: what was quoted for a part of the job, or a part that is listed in its own assemblies.
+ */
+export interface DonorLine {
+    /**
+     * The part of the job that it is for, or the part itself.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
+     * It is a quote for a part of the job, and chosen there.
+     */
+    chosen: boolean;
+    /**
+     * It was taken off.
+     */
+    off: boolean;
+    /**
+     * What it was sold for.
+     */
+    sold?: Money;
+    /**
+     * The record that is ticked: the quote (`fetched`), or the part (`off`).
+     */
+    record: RecordView;
+}
+
+/**
+ * How a price at a rate came about.
+ */
+export interface Rated {
+    /**
+     * The price for one.
+     */
+    rate: Money;
+    /**
+     * One of what.
+     */
+    basis: RateBasis;
+    /**
+     * How many pieces.
+     */
+    pieces: number;
+    /**
+     * How much of it all: pieces, square millimetres, grams.
+     */
+    amount: number;
+    /**
+     * What it comes to, rounded once to the minor unit.
+     */
+    total: Money;
 }
 
 /**
@@ -2095,9 +2373,21 @@ export interface QuoteCost {
      */
     peak: Money;
     /**
-     * Cash as entered.
+     * Cash as entered, or as it comes to at the rate that was.
      */
     cash?: Money;
+    /**
+     * How that came about, where a rate was entered.
+     */
+    rated?: Rated;
+    /**
+     * The rate at which its duty was worked out by the terms of its supplier, in parts of ten thousand.
+     */
+    duty_rate?: number;
+    /**
+     * The same of its tax.
+     */
+    tax_rate?: number;
     /**
      * Own hours as entered, in minutes.
      */
@@ -2323,10 +2613,10 @@ export interface Overtaken {
 }
 
 /**
- * A question whose answer draws figures over and over; [`reckon`](super::reckon) answers it. It stands beside
+ * A question whose answer draws figures over and over, or looks through all parts for each line of a list; [`reckon`](super::reckon) answers it. It stands beside
  * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
  */
-export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | ({ ask: "plan" } & PlanQuery);
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | ({ ask: "plan" } & PlanQuery) | ({ ask: "frontier" } & FrontierQuery) | ({ ask: "sway" } & SwayQuery);
 
 /**
  * What a plan is asked for. What is left out is as the job says.
@@ -2364,6 +2654,10 @@ export interface PlanQuery {
      * Quotes, suppliers and donors that must not be taken, besides those the job forbids.
      */
     forbid?: Id[];
+    /**
+     * What is decided may be decided otherwise, unless it is pinned.
+     */
+    reopen?: boolean;
     /**
      * Routes that must not be taken.
      */
@@ -2428,6 +2722,14 @@ export interface PlanView {
      * What each part's own cheapest would come to together, and whether that keeps all limits and rules.
      */
     singly?: PlanSums;
+    /**
+     * Where decisions are open again: what was chosen, with each open part's own cheapest.
+     */
+    own?: PlanSums;
+    /**
+     * The way to the plan from what was chosen, or from each part's own cheapest: what brings most first.
+     */
+    steps?: PlanStep[];
     /**
      * What is taken for each part, by part.
      */
@@ -2521,9 +2823,13 @@ export interface PlanChoice {
      */
     rest?: Id;
     /**
-     * It was decided before.
+     * It was decided before, and stays.
      */
     decided: boolean;
+    /**
+     * Somebody chose this quote.
+     */
+    chosen: boolean;
     /**
      * The part's own cheapest, where that is another one.
      */
@@ -2547,6 +2853,252 @@ export interface PlanWhy {
      * minor units or minutes.
      */
     more: number;
+}
+
+/**
+ * A few parts that go over to the plan in one go.
+ */
+export interface PlanStep {
+    /**
+     * The parts, each with its quote in the plan.
+     */
+    parts: PlanTaken[];
+    /**
+     * Why they go over.
+     */
+    why: StepWhy;
+    /**
+     * The supplier, specialist or donor that they have together.
+     */
+    name?: string;
+    /**
+     * By how much less the whole job then costs; less than nothing where it is dearer, but keeps a limit or a rule.
+     */
+    saves: Money;
+    /**
+     * How much more is paid at first.
+     */
+    cash: Money;
+    /**
+     * How much more own time it takes.
+     */
+    own_time: Minutes;
+}
+
+/**
+ * A part and its quote.
+ */
+export interface PlanTaken {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Which quote.
+     */
+    quote: Id;
+}
+
+/**
+ * What parts of a step have together.
+ */
+export type StepWhy = "itself" | "kit" | "donor" | "order" | "rest";
+
+/**
+ * What there is never enough of.
+ */
+export type Scarce = "cash" | "hours";
+
+/**
+ * What a frontier is asked for.
+ */
+export interface FrontierQuery {
+    /**
+     * Against what.
+     */
+    of: Scarce;
+    /**
+     * The plan whose frontier it is; `nodes` are the steps for each point.
+     */
+    plan?: PlanQuery;
+    /**
+     * How many points between the least that will do and as much as is ever wanted, from 2 to 40.
+     */
+    points?: number;
+}
+
+/**
+ * How what the whole job costs hangs on the budget, or on the own hours.
+ */
+export interface FrontierView {
+    /**
+     * Against what.
+     */
+    of: Scarce;
+    /**
+     * The currency of all sums.
+     */
+    currency: Currency;
+    /**
+     * The limit that is kept today, in minor units or minutes.
+     */
+    limit?: number;
+    /**
+     * Nothing is to be had with less than this; nothing where that is not proved.
+     */
+    least?: number;
+    /**
+     * The best plan for each limit, the least limit first: none costs more than the one before.
+     */
+    points: FrontierPoint[];
+    /**
+     * The plan at today's limit.
+     */
+    plan?: FrontierPoint;
+    /**
+     * What was chosen, with each open part's own cheapest: what it uses, and what it costs.
+     */
+    own?: FrontierPoint;
+    /**
+     * What a little more of the limit saves; nothing where there is none.
+     */
+    more?: OneMore;
+}
+
+/**
+ * The best plan for one limit.
+ */
+export interface FrontierPoint {
+    /**
+     * The limit, in minor units or minutes.
+     */
+    limit: number;
+    /**
+     * How much of it the plan uses.
+     */
+    used: number;
+    /**
+     * Its present value, all in.
+     */
+    cost: Money;
+    /**
+     * No plan within the limit costs less.
+     */
+    bound: Money;
+    /**
+     * What is paid at first.
+     */
+    cash: Money;
+    /**
+     * Own time.
+     */
+    own_time: Minutes;
+    /**
+     * How sure it is that nothing is better.
+     */
+    proof: PlanProof;
+}
+
+/**
+ * What a little more of a limit saves.
+ */
+export interface OneMore {
+    /**
+     * So much more, in minor units or minutes.
+     */
+    more: number;
+    /**
+     * By how much less the job then costs.
+     */
+    saves: Money;
+    /**
+     * It is sure to the minor unit: both plans are proved.
+     */
+    sure: boolean;
+}
+
+/**
+ * What it is asked with.
+ */
+export interface SwayQuery {
+    /**
+     * The plan that is looked at; `nodes` are the steps for each draw, `seed` is what figures are drawn from.
+     */
+    plan?: PlanQuery;
+    /**
+     * How often figures are drawn, from 1 to 400; left out, 20 times.
+     */
+    draws?: number;
+}
+
+/**
+ * How steady the plan of the whole job is, its figures being guesses.
+ */
+export interface SwayView {
+    /**
+     * How often figures were drawn.
+     */
+    draws: number;
+    /**
+     * How often a plan was found that fits.
+     */
+    fitted: number;
+    /**
+     * The parts that go another way in some draw, the least steady first.
+     */
+    parts: SwayPart[];
+    /**
+     * How many parts go the same way every time.
+     */
+    steady: number;
+}
+
+/**
+ * A part that goes another way in some draw.
+ */
+export interface SwayPart {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
+     * Its quotes, the one taken most often first.
+     */
+    quotes: SwayQuote[];
+}
+
+/**
+ * How often a quote was in the best plan.
+ */
+export interface SwayQuote {
+    /**
+     * Which quote.
+     */
+    quote: Id;
+    /**
+     * Its route.
+     */
+    route: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
+    /**
+     * In how many draws.
+     */
+    times: number;
+    /**
+     * It is in the plan with figures as they stand.
+     */
+    planned: boolean;
 }
 
 /**
@@ -2729,7 +3281,7 @@ export interface PricedTest {
  * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
  * alone does not carry what heavy ones need.
  */
-export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "plan" } & PlanView) | { view: "nothing" };
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "plan" } & PlanView) | ({ view: "frontier" } & FrontierView) | ({ view: "sway" } & SwayView) | { view: "nothing" };
 
 /**
  * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.
@@ -3118,7 +3670,7 @@ export interface PurchaseView {
 /**
  * Why a quote cannot be chosen.
  */
-export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out" | "not-in-trade" | "judged-scrap" | "needs-rework" | "waits-for-proof";
+export type WhyNot = "cannot-be-bought" | "single-use" | "other-currency" | "nothing-there" | "below-aim" | "safety" | "run-out" | "not-in-trade" | "judged-scrap" | "needs-rework" | "waits-for-proof" | "amount-missing";
 
 /**
  * One part under judgement.

@@ -1,15 +1,19 @@
 import type { JobFileContents, ReckonCalls, ReckonNews, ReckonQuestion } from './calls.ts';
 import type { Progress } from './job-file.ts';
 import { Line } from './line.ts';
+import type { Reckoned } from './protocol.ts';
 
 interface Options {
   progress?: Progress | undefined;
+  /** Hears of an answer while it becomes better. */
+  soFar?: ((answer: Reckoned) => void) | undefined;
   signal?: AbortSignal | undefined;
 }
 
 interface Reckoner {
   line: Line<ReckonCalls, ReckonNews>;
   progress: Progress | undefined;
+  soFar: ((answer: Reckoned) => void) | undefined;
 }
 
 /**
@@ -19,9 +23,9 @@ interface Reckoner {
 export class Reckoning {
   #warm: Reckoner | undefined;
 
-  ask(question: ReckonQuestion, { progress, signal }: Options): Promise<unknown> {
+  ask(question: ReckonQuestion, { progress, soFar, signal }: Options): Promise<unknown> {
     return this.#with((reckoner) => {
-      reckoner.progress = progress;
+      [reckoner.progress, reckoner.soFar] = [progress, soFar];
       return reckoner.line.call('reckon', question);
     }, signal);
   }
@@ -49,7 +53,7 @@ export class Reckoning {
       throw error;
     } finally {
       signal?.removeEventListener('abort', stop);
-      reckoner.progress = undefined;
+      [reckoner.progress, reckoner.soFar] = [undefined, undefined];
     }
   }
 }
@@ -58,8 +62,10 @@ function newReckoner(): Reckoner {
   const worker = new Worker(new URL('../reckon/worker.ts', import.meta.url), { type: 'module', name: 'reckon' });
   const reckoner: Reckoner = {
     progress: undefined,
+    soFar: undefined,
     line: new Line(worker, (news: ReckonNews) => {
       if (news.news === 'progress') reckoner.progress?.(news.done, news.of);
+      else if (news.news === 'so-far') reckoner.soFar?.(news.answer);
       else reckoner.line.end({ code: 'worker-trapped', detail: news.detail });
     }),
   };

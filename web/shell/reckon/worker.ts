@@ -31,6 +31,19 @@ const calls: Carried<ReckonCalls> = {
   readMember: async (index) => opened?.read(index),
 };
 
+/** How often what is worked out is told while it becomes better, in milliseconds; the first is told at once. */
+const TOLD_EVERY = 400;
+
+function everySoOften(): () => boolean {
+  let last = -Infinity;
+  return () => {
+    const now = performance.now();
+    if (now - last < TOLD_EVERY) return false;
+    last = now;
+    return true;
+  };
+}
+
 async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, database: Database): Promise<unknown> {
   switch (question.ask) {
     case 'read-job-file':
@@ -38,7 +51,7 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
     case 'job-file':
       return jobFileOut(database, await database.copy(question.job), question.name, question.words, (done, of) => tell({ news: 'progress', done, of }));
     case 'weigh':
-      return weigh(await database.copy(question.job), question.query);
+      return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }

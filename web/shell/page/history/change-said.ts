@@ -44,6 +44,7 @@ function special(change: Change): string | undefined {
   if ('outcome' in change) return outcomeWord(change.outcome);
   if ('feature' in change) return featureWords(change.feature).name;
   if ('stance' in change) return say.stance.options[change.stance];
+  if ('rate_basis' in change) return say.costing.form.perOne[change.rate_basis];
   if ('relation' in change) return say.rules.relations[change.relation];
   if ('hazard' in change) return say.cautions.named(change.hazard);
   if ('kind' in change) return say.problems.thing[change.kind];
@@ -51,11 +52,11 @@ function special(change: Change): string | undefined {
 }
 
 type Figure = number | string | boolean | { minor: number; currency: string };
-const MONEY: readonly FieldName[] = ['hour_value', 'hour_value_then', 'threshold', 'cash', 'cash_least', 'cash_most', 'freight', 'tax', 'duty', 'consumables', 'surcharge', 'shipping', 'free_from', 'minimum_order', 'minimum_charge', 'from_value', 'budget', 'sold'];
+const MONEY: readonly FieldName[] = ['hour_value', 'hour_value_then', 'threshold', 'cash', 'cash_least', 'cash_most', 'freight', 'tax', 'duty', 'consumables', 'surcharge', 'shipping', 'free_from', 'minimum_order', 'minimum_charge', 'from_value', 'budget', 'sold', 'rate'];
 const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_most', 'strip_again', 'own_hours'];
 const CHANCES: readonly FieldName[] = ['chance', 'chance_least', 'chance_most', 'withheld', 'back_order'];
 const MONTHS: readonly FieldName[] = ['life', 'life_least', 'life_most', 'warranty'];
-const PERCENT: readonly FieldName[] = ['interest', 'tax_rate', 'restocking'];
+const PERCENT: readonly FieldName[] = ['interest', 'tax_rate', 'restocking', 'duty_rate'];
 const CERTAINTIES: readonly FieldName[] = ['cash_certainty', 'own_time_certainty', 'chance_certainty', 'life_certainty', 'wait_certainty'];
 const DAYS: readonly FieldName[] = ['wait', 'wait_least', 'wait_most', 'return_window', 'surcharge_deadline'];
 
@@ -87,6 +88,7 @@ function specialFigure(change: Change): string | undefined {
   if ('lasts' in change) return length(change.lasts / 1000);
   if ('thickness' in change) return `${number(change.thickness / 1000, 3)}\u00a0mm`;
   if ('mass' in change) return `${number(change.mass / 1000, 3)}\u00a0kg`;
+  if ('area' in change) return `${number(change.area / 10_000, 4)}\u00a0dm²`;
   if ('from_mass' in change) return `${number(change.from_mass / 1000, 3)}\u00a0kg`;
   if ('latest' in change) return dayOfYear(new Date(`${change.latest}T00:00`));
   if ('year' in change) return String(change.year);

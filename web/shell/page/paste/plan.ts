@@ -108,7 +108,9 @@ export function commandOf(rows: readonly Row[], from: (row: Row) => string, newI
       commands.push({ do: 'create', id: part, kind: 'part', changes: row.ofPart });
     }
     const said = [...row.changes, ...(row.changes.some((change) => 'cash' in change) ? [{ cash_certainty: 'sure' as const }] : [])];
-    if (row.quote) commands.push({ do: 'change', ids: [row.quote.id], changes: said, seen: row.quote.record.seen });
+    // A price for all takes the place of one for a piece.
+    const isForAll = row.quote?.record.values.rate !== undefined && said.some((change) => 'cash' in change);
+    if (row.quote) commands.push({ do: 'change', ids: [row.quote.id], changes: [...said, ...(isForAll ? [{ clear: 'rate' as const }, { clear: 'rate_basis' as const }] : [])], seen: row.quote.record.seen });
     else commands.push({ do: 'create', id: newId(), kind: 'quote', changes: [{ of: part }, { route: row.route ?? 'buy' }, ...(from(row) ? [{ from: from(row) }] : []), ...said] });
   }
   return { do: 'all', commands };

@@ -16,6 +16,7 @@ import '../styles/plan.css';
 import '../styles/routes.css';
 import { today } from '../today';
 import { words } from '../words';
+import '../rules/breaches';
 import './changed-part';
 import './whole-job';
 import { hours, listed, money, moneyRound, number } from '../words/format';
@@ -44,7 +45,7 @@ export class PlacePlan extends LightElement {
     const say = words().plan;
     const { view } = this.parts;
     return html`<asf-head .name=${say.title} .second=${this.head.view?.job.values.name ?? ''} .cells=${[this.keeping.cell]}></asf-head>
-      <div class="body plan-body"><div class="columns"><div>${this.totals.view ? this.money(this.totals.view) : nothing}<asf-whole-job .currency=${this.totals.view?.cash.currency ?? 'GBP'}></asf-whole-job><asf-button class="plan-bought" icon="gauge" word=${words().gearing.link} href="#/gearing"></asf-button></div>
+      <div class="body plan-body"><div class="columns"><div>${this.totals.view ? this.money(this.totals.view) : nothing}<asf-breaches></asf-breaches><asf-whole-job .currency=${this.totals.view?.cash.currency ?? 'GBP'} .aim=${this.head.view?.settings.aim ?? 'regular-road-use'}></asf-whole-job><asf-button class="plan-bought" icon="gauge" word=${words().gearing.link} href="#/gearing"></asf-button></div>
         <div>${view ? (view.sums.decided > 0 ? this.sums(view.sums, view.total) : this.empty(view.total)) : nothing}
         <p class="reckoned plan-today">${say.today}</p></div></div></div>`;
   }

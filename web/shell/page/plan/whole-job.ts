@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Collides, Command, Currency, PlanChoice, PlanOrder, PlanQuery, PlanView } from '../../bridge/protocol';
+import type { Aim, Collides, Command, Currency, PlanChoice, PlanOrder, PlanQuery, PlanStep, PlanTaken, PlanView } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import '../kit/button';
-import '../kit/field';
+import '../kit/choice';
 import '../kit/leader';
 import '../kit/primary';
 import '../kit/section';
@@ -13,68 +13,103 @@ import { tagFigures } from '../parts/tag-figures';
 import { routeWord } from '../routes/route-word';
 import { words } from '../words';
 import { count, hours, money, number } from '../words/format';
-import { readHours, readMoney } from '../words/read';
+import './frontier';
+import './sway';
+import './two-aims';
+import './what-if';
 import { Whole } from './whole';
 
-/** As many changes as are told at first. */
-const TOLD = 4;
+/** As many parts of a step as are named. */
+const NAMED = 3;
 
 /** The cheapest set of routes for all parts together: what it comes to, how sure that is, what it would change, and why. */
 @customElement('asf-whole-job')
 export class WholeJob extends LightElement {
   @property() currency: Currency = 'GBP';
-  @state() private typed = { budget: '', hours: '' };
-  @state() private errors: { budget?: string; hours?: string } = {};
-  @state() private all = false;
-  private turn: PlanQuery = { without_limits: false };
-  private readonly whole = new Whole(this, () => this.turn);
+  @property() aim: Aim = 'regular-road-use';
+  @state() private reopen = false;
+  @state() private turn: PlanQuery = {};
+  private readonly whole = new Whole(this, () => this.query());
+  private asked: PlanQuery = {};
 
   override render(): TemplateResult | typeof nothing {
     const say = words().plan.whole;
     const { view, working, failed } = this.whole;
     if (view && view.choices.length === 0 && view.collide.length === 0 && view.proof !== 'open') return nothing;
-    return html`<asf-section .label=${say.title} .count=${view?.sums ? say.parts(view.choices.length) : ''}>
+    return html`<asf-section .label=${say.title} .count=${view?.sums ? say.parts(view.choices.length) : ''}></asf-section>
+      <asf-choice compact columns="2" .label=${say.decided} .options=${[{ value: 'stay', word: say.stays }, { value: 'open', word: say.mayChange }]} .value=${this.reopen ? 'open' : 'stay'}
+        @asf-change=${(event: CustomEvent<{ value: string }>) => { this.reopen = event.detail.value === 'open'; this.again(); }}></asf-choice>
       <div role="status">${view ? this.told(view) : nothing}<p class="reckoned">${failed ? say.failed : working && view?.proof !== 'best' ? (view ? say.improving : say.working) : nothing}</p></div>
-      ${view ? this.changes(view) : nothing}${this.whatIf(view)}</asf-section>
-      ${view?.orders.length ? html`<asf-section .label=${say.orders}>${view.orders.map((order) => this.order(order))}</asf-section>` : nothing}
-      ${view?.kits.length || view?.donors.length ? this.shared(view) : nothing}`;
+      ${working && view && view.proof !== 'best' ? html`<asf-button compact word=${say.stop} @click=${this.whole.stop}></asf-button>` : nothing}
+      ${view ? this.steps(view) : nothing}
+      <asf-what-if .view=${view} .currency=${this.currency} @asf-turn=${(event: CustomEvent<{ query: PlanQuery }>) => { this.turn = event.detail.query; this.again(); }}></asf-what-if>
+      ${view?.orders.length ? html`<asf-section .label=${say.orders}></asf-section>${view.orders.map((order) => this.order(order))}` : nothing}
+      ${view?.kits.length || view?.donors.length ? this.shared(view) : nothing}
+      ${view?.sums ? html`<asf-frontier .query=${this.asked} .currency=${this.currency}></asf-frontier><asf-sway .query=${this.asked}></asf-sway><asf-two-aims .query=${this.asked} .view=${view} .aim=${this.turn.aim ?? this.aim}></asf-two-aims>` : nothing}`;
+  }
+
+  private query(): PlanQuery {
+    return { ...this.turn, ...(this.reopen && { reopen: true }) };
+  }
+
+  /** What others are asked with changes only with what this is asked with. */
+  private again(): void {
+    this.asked = this.query();
+    this.whole.soon();
   }
 
   private told(view: PlanView): TemplateResult {
     const say = words().plan.whole;
-    const { sums, singly, bound, proof } = view;
+    const { sums, singly, own, bound, proof } = view;
     if (!sums) return html`<p><b>${proof === 'nothing-fits' ? say.nothingFits : say.noneYet}</b></p>${view.collide.length ? html`<ul class="plan-collide">${view.collide.map((one) => html`<li>${this.collides(one)}</li>`)}</ul>` : nothing}`;
-    const saved = singly ? singly.cost.minor - sums.cost.minor : 0;
+    const than = own ?? singly;
+    const saved = than ? than.cost.minor - sums.cost.minor : 0;
     const gap = bound && sums.cost.minor > 0 ? ((sums.cost.minor - bound.minor) / sums.cost.minor) * 100 : 0;
+    const compared = than ? (!than.fits ? (own ? say.ownNot : say.singlyNot) : saved > 0 ? (own ? say.savesOwn : say.saves)(money({ ...sums.cost, minor: saved })) : own ? say.sameOwn : say.same) : nothing;
     return html`<asf-leader big .label=${say.worth} .value=${money(sums.cost)}></asf-leader>
       <asf-leader .label=${say.cash} .value=${money(sums.cash)}></asf-leader>
       ${sums.carriage.minor ? html`<asf-leader .label=${say.carriage} .value=${money(sums.carriage)}></asf-leader>` : nothing}
       <asf-leader .label=${say.ownTime} .value=${hours(sums.own_time)}></asf-leader>
       ${sums.wait ? html`<asf-leader .label=${say.wait} .value=${count(sums.wait, 'day')}></asf-leader>` : nothing}
-      <p class="reckoned">${singly ? (!singly.fits ? say.singlyNot : saved > 0 ? say.saves(money({ ...sums.cost, minor: saved })) : say.same) : nothing}
-        ${proof === 'best' ? say.best : say.within(number(Math.max(gap, 0.01), 2))}</p>
+      <p class="reckoned">${compared} ${than?.fits ? this.apart(than, sums) : nothing} ${proof === 'best' ? say.best : say.within(number(Math.max(gap, 0.01), 2))}</p>
       ${view.unplanned.length ? html`<p class="second">${say.unplanned(view.unplanned.length)}</p>` : nothing}`;
   }
 
-  /** What is open and would be chosen otherwise than each part by itself. */
-  private changes(view: PlanView): TemplateResult | typeof nothing {
+  /** By how much cash, hours and days it differs. */
+  private apart(than: NonNullable<PlanView['singly']>, sums: NonNullable<PlanView['sums']>): string {
     const say = words().plan.whole;
-    const open = view.choices.filter(({ decided }) => !decided);
-    const other = open.filter(({ instead_of }) => instead_of);
-    const shown = this.all ? other : other.slice(0, TOLD);
-    if (open.length === 0) return nothing;
-    return html`${other.length ? html`<p><b>${say.changes(other.length)}</b></p><ul class="plan-changes">${shown.map((choice) => html`<li>${this.change(choice)}</li>`)}</ul>
-        ${other.length > shown.length ? html`<asf-button compact word=${say.more(other.length - shown.length)} @click=${() => { this.all = true; }}></asf-button>` : nothing}` : nothing}
-      <div class="plan-take"><asf-primary small verb=${say.takeAll(open.length)} icon="check" @click=${() => { void this.take(open); }}></asf-primary></div>`;
+    const differs = [
+      signed(sums.cash.minor - than.cash.minor, (minor) => money({ ...sums.cash, minor }), say.ofCash),
+      signed(sums.own_time - than.own_time, hours, say.ofTime),
+      signed(sums.wait - than.wait, (days) => count(days, 'day'), say.ofWait),
+    ].filter(Boolean);
+    return differs.length ? `${differs.join(', ')}.` : '';
   }
 
-  private change(choice: PlanChoice): TemplateResult {
+  /** The way from what was chosen to the plan, what brings most first. */
+  private steps(view: PlanView): TemplateResult | typeof nothing {
     const say = words().plan.whole;
-    const { why, name, tag } = choice;
-    const what = [routeWord(choice.route), choice.from].filter(Boolean).join(', ');
-    return html`<a class="plan-change" href="#/routes/${choice.part}"><b>${tagFigures(tag)} ${name || words().parts.noName}: ${what}</b>
-      ${why ? html`<span class="second">${say.because[why.because](this.amount(why.because, why.more))}</span>` : nothing}</a>
-      <asf-button compact word=${say.take} label="${say.take}: ${name}, ${what}" @click=${() => { void this.take([choice]); }}></asf-button>`;
+    const open = view.choices.filter(({ decided, chosen }) => !decided && !chosen);
+    const steps = view.steps ?? [];
+    if (open.length === 0) return nothing;
+    const all = this.reopen ? steps.flatMap(({ parts }) => parts) : open;
+    return html`${steps.length ? html`<p><b>${say.changes}</b></p><ol class="plan-changes">${steps.map((step) => html`<li>${this.step(view, step)}</li>`)}</ol>` : nothing}
+      ${all.length ? html`<div class="plan-take"><asf-primary small verb=${this.reopen ? say.takeSteps(all.length) : say.takeAll(all.length)} icon="check" @click=${() => { void this.take(all); }}></asf-primary></div>` : nothing}`;
+  }
+
+  private step(view: PlanView, step: PlanStep): TemplateResult {
+    const say = words().plan.whole;
+    const found = step.parts.map(({ part }) => view.choices.find((choice) => choice.part === part)).filter((choice) => choice !== undefined);
+    const title = step.why === 'rest' ? say.rest(found.length) : found.slice(0, NAMED).map((choice) => this.named(choice)).join('; ') + (found.length > NAMED ? ` ${say.andMore(found.length - NAMED)}` : '');
+    const [first] = found;
+    const why = step.why === 'itself' && first?.why ? say.because[first.why.because](this.amount(first.why.because, first.why.more)) : say.step[step.why](step.name ?? '');
+    return html`<a class="plan-change" href="#/routes/${first?.part ?? ''}"><b>${title}</b>${why ? html`<span class="second">${why}</span>` : nothing}
+        <span><b>${signed(-step.saves.minor, (minor) => money({ ...step.saves, minor }), '')}</b>${step.own_time ? html` · ${signed(step.own_time, hours, '')}` : nothing}</span></a>
+      <asf-button compact word=${say.take} label="${say.take}: ${title}" @click=${() => { void this.take(step.parts); }}></asf-button>`;
+  }
+
+  private named({ tag, name, route, from }: PlanChoice): string {
+    return `${tagFigures(tag)} ${name || words().parts.noName}: ${[routeWord(route), from].filter(Boolean).join(', ')}`;
   }
 
   private amount(because: NonNullable<PlanChoice['why']>['because'], more: number): string {
@@ -95,45 +130,21 @@ export class WholeJob extends LightElement {
 
   private shared({ kits, donors }: PlanView): TemplateResult {
     const say = words().plan.whole;
-    return html`<asf-section .label=${say.shared}>${kits.map(({ from, copies, price, spare }) => html`<asf-leader .label=${html`${[say.kit(copies), from].filter(Boolean).join(', ')} <span class="second">${spare.length ? say.spare(spare.reduce((all, { pieces }) => all + pieces, 0)) : say.noSpare}</span>`} .value=${money({ ...price, minor: price.minor * copies })}></asf-leader>`)}
-      ${donors.map(({ name, cost, parts }) => html`<asf-leader .label=${html`${name} <span class="second">${say.gives(parts.length)}</span>`} .value=${cost.minor === 0 ? say.here : money(cost)}></asf-leader>`)}</asf-section>`;
+    return html`<asf-section .label=${say.shared}></asf-section>${kits.map(({ from, copies, price, spare }) => html`<asf-leader .label=${html`${[say.kit(copies), from].filter(Boolean).join(', ')} <span class="second">${spare.length ? say.spare(spare.reduce((all, { pieces }) => all + pieces, 0)) : say.noSpare}</span>`} .value=${money({ ...price, minor: price.minor * copies })}></asf-leader>`)}
+      ${donors.map(({ name, cost, parts }) => html`<asf-leader .label=${html`${name} <span class="second">${say.gives(parts.length)}</span>`} .value=${cost.minor === 0 ? say.here : money(cost)}></asf-leader>`)}`;
   }
 
-  /** Other limits, tried out without being kept. */
-  private whatIf(view: PlanView | undefined): TemplateResult {
-    const say = words().plan.whole;
-    return html`<details class="quote-fold"><summary>${say.whatIf}</summary><form class="quote-form" novalidate @submit=${this.tryOut}>
-      <p class="second">${say.whatIfLead}</p>
-      <div class="pair"><asf-field kind="money" .label=${say.budget} .currency=${this.currency} .hint=${view?.sums ? say.now(money(view.sums.cash)) : ''} .value=${this.typed.budget} .error=${this.errors.budget ?? ''} max="40" @input=${this.follow('budget')}></asf-field>
-        <asf-field kind="hours" .label=${say.hours} .hint=${view?.sums ? say.now(hours(view.sums.own_time)) : ''} .value=${this.typed.hours} .error=${this.errors.hours ?? ''} max="40" @input=${this.follow('hours')}></asf-field></div>
-      <button type="submit" class="second-button">${say.go}</button></form></details>`;
-  }
-
-  private follow(member: 'budget' | 'hours'): (event: Event) => void {
-    return (event) => {
-      if (!(event.target instanceof HTMLInputElement)) return;
-      this.errors = {};
-      this.typed = { ...this.typed, [member]: event.target.value };
-    };
-  }
-
-  private readonly tryOut = (event: Event): void => {
-    event.preventDefault();
-    const { wrong } = words().costing.form;
-    const budget = this.typed.budget.trim() ? readMoney(this.typed.budget, this.currency)?.minor : null;
-    const minutes = this.typed.hours.trim() ? readHours(this.typed.hours) : undefined;
-    this.errors = { ...(budget === undefined && { budget: wrong.money }), ...(minutes === null && { hours: wrong.hours }) };
-    if (budget === undefined || minutes === null) return;
-    this.turn = { without_limits: false, ...(budget !== null && { budget }), ...(minutes !== undefined && { minutes }) };
-    this.whole.soon();
-  };
-
-  private async take(choices: readonly PlanChoice[]): Promise<void> {
+  private async take(choices: readonly PlanTaken[]): Promise<void> {
     const commands: Command[] = choices.map(({ quote, part }) => ({ do: 'choose', id: newId(), quote, part }));
     const [first] = commands;
     if (!first) return;
     await carryOut(commands.length === 1 ? first : { do: 'all', commands }, words().plan.whole.taken(commands.length));
   }
+}
+
+/** With its sign and what it is of; empty where it is nothing. */
+function signed(amount: number, told: (amount: number) => string, of: string): string {
+  return amount === 0 ? '' : `${amount < 0 ? '−' : '+'}${told(Math.abs(amount))}${of ? ` ${of}` : ''}`;
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-whole-job': WholeJob } }

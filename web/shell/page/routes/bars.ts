@@ -34,13 +34,17 @@ export class RouteBars extends LightElement {
   private below(quote: QuoteCost): TemplateResult | typeof nothing {
     const chosen = this.view?.chosen?.values.quote === quote.id ? words().costing.chosen : '';
     const { wait } = quote.record.values;
-    const text = [quote.from ?? '', wait === undefined ? '' : words().certainty.waitOf(count(wait, 'day')), chosen].filter(Boolean).join(' · ');
+    const { stance } = quote.record.values;
+    const text = [stance ? words().stance.said[stance] : '', quote.from ?? '', wait === undefined ? '' : words().certainty.waitOf(count(wait, 'day')), chosen].filter(Boolean).join(' · ');
     return text ? html`<p class="second route-below">${text}</p>` : nothing;
   }
 
   private total(quote: QuoteCost): string {
     // A price in another currency cannot be summed: it is shown as it was entered.
     if (quote.why === 'other-currency' && quote.cash) return money(quote.cash);
+    // What nobody knows the amount of is no sum yet.
+    const { rate, rate_basis } = quote.record.values;
+    if (quote.why === 'amount-missing' && rate) return [money(rate), rate_basis ? words().costing.form.perOne[rate_basis] : ''].filter(Boolean).join(' ');
     return sum(quote.present, quote.guess);
   }
 

@@ -3,7 +3,7 @@ import type { Change, Command, CostView, Id, QuoteCost, Values } from '../../bri
 import { today } from '../today';
 
 /** What of a quote is the other side's own. */
-const ITS_OWN = new Set<string>(['kind', 'struck', 'done', 'of', 'fallback'] satisfies (keyof Values)[]);
+const ITS_OWN = new Set<string>(['kind', 'struck', 'done', 'of', 'fallback', 'fetched'] satisfies (keyof Values)[]);
 
 /**
  * The decision for a quote, and with it for the parts that are decided together: each for its own quote on the same route, else

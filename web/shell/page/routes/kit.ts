@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { CoverView, CostView, KitView, PartLine } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import '../kit/button';
+import '../kit/dialog';
 import '../kit/leader';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
@@ -11,8 +12,12 @@ import { Live } from '../live';
 import '../parts/pick';
 import { strikeOut } from '../strike-out';
 import { tagFigures } from '../parts/tag-figures';
+import { noteOpen, openBefore } from '../reopening';
 import { words } from '../words';
 import { money } from '../words/format';
+import './kit-list';
+
+const PASTE = 'routes/kit-list';
 
 /** What a kit covers, and what it is worth beside its pieces bought singly. Tells `asf-choose-all` with the parts still to be chosen for. */
 @customElement('asf-kit')
@@ -20,6 +25,18 @@ export class Kit extends LightElement {
   @property({ attribute: false }) view!: CostView;
   @property({ attribute: false }) kit!: KitView;
   private readonly parts = new Live(this, 'parts', () => ({ ask: 'parts', group: 'none' }));
+
+  @state() private pasting = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.pasting = openBefore(PASTE) !== '' && openBefore(PASTE) === this.kit.quote;
+  }
+
+  override disconnectedCallback(): void {
+    noteOpen(PASTE, '');
+    super.disconnectedCallback();
+  }
 
   override render(): TemplateResult {
     const say = words().costing.kit;
@@ -31,7 +48,14 @@ export class Kit extends LightElement {
       ${covers.map((cover) => this.cover(cover))}
       <p class="reckoned">${singly.minor === 0 ? say.noSingles : with_kit.minor < singly.minor ? say.pays(money(with_kit), money(singly)) : say.paysNot(money(with_kit), money(singly))}</p>
       <asf-pick .label=${say.add} value="" .options=${[['', say.choose], ...this.others().map((line) => [line.id, partWords(line)] as const)]} @asf-change=${(event: CustomEvent<{ value: string }>) => { if (event.detail.value) void this.add(event.detail.value); }}></asf-pick>
+      <div class="kit-paste"><asf-button icon="list" word=${say.list.open} @click=${() => { this.paste(true); }}></asf-button></div>
+      <asf-dialog .open=${this.pasting} .label=${say.list.title} .body=${this.pasting ? html`<asf-kit-list quote=${this.kit.quote} .parts=${this.parts.view?.rows ?? []} @asf-put=${() => { this.paste(false); }}></asf-kit-list>` : nothing} @asf-close=${() => { this.paste(false); }}></asf-dialog>
       ${open.length > 1 && waiting.length > 0 ? html`<asf-button class="kit-all" icon="check" word=${waiting.length < open.length ? say.chooseRest(waiting.length) : say.chooseAll(open.length, money(price))} @click=${() => { this.tell('asf-choose-all', { parts: waiting.map(({ part }) => part) }); }}></asf-button>` : nothing}</asf-section>`;
+  }
+
+  private paste(open: boolean): void {
+    this.pasting = open;
+    noteOpen(PASTE, open ? this.kit.quote : '');
   }
 
   private cover(cover: CoverView): TemplateResult {

@@ -19,6 +19,8 @@ import { noteOpen, openBefore } from '../reopening';
 import { tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
 import { today } from '../today';
+import '../rules/breaches';
+import { stanceChoice } from '../suppliers/stance';
 import '../styles/routes.css';
 import '../styles/sheet.css';
 import { words } from '../words';
@@ -77,7 +79,7 @@ export class PlaceRoutes extends LightElement {
   override render(): TemplateResult {
     const { view } = this.cost;
     return html`${this.head()}
-      <div class="body routes-body"><asf-cautions step="route" .partId=${this.partId}></asf-cautions>${view ? this.body(view) : nothing}</div>
+      <div class="body routes-body"><asf-cautions step="route" .partId=${this.partId}></asf-cautions><asf-breaches .partId=${this.partId}></asf-breaches>${view ? this.body(view) : nothing}</div>
       ${view ? this.foot(view) : nothing}
       <asf-dialog .open=${this.isOpen(view)} .label=${words().costing.form.title} .body=${view && this.isOpen(view) ? this.form(view) : nothing} @asf-close=${() => { this.edit(''); }}></asf-dialog>
       <asf-who-dialog .open=${this.asking} @asf-close=${() => { this.asking = false; }} @asf-who=${(event: CustomEvent<{ who: string }>) => { this.asking = false; void this.choose(event.detail.who); }}></asf-who-dialog>`;
@@ -98,7 +100,8 @@ export class PlaceRoutes extends LightElement {
       ${flips(view)}<asf-certainty .view=${view}></asf-certainty></div><div>
       ${picked ? html`${working(view, picked)}<div class="pair">
         <asf-button icon="note" word=${say.editWord} label=${say.edit(routeWord(picked.route))} @click=${() => { this.edit(picked.id); }}></asf-button>
-        <asf-button icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button></div>` : nothing}
+        <asf-button icon="strike" word=${say.strike} label="${say.strike}: ${routeWord(picked.route)}" @click=${() => { void strikeOut(picked.record, say.struck); }}></asf-button></div>
+        <div class="routes-stance">${stanceChoice(picked.record)}<p class="second">${words().stance.quoteHint}</p></div>` : nothing}
       ${this.kit(view, picked)}
       ${decision(view, () => { void carryOut({ do: 'change', ids: [this.partId], changes: [{ clear: 'chosen' }] }, say.unchosen); })}</div></div>`;
   }

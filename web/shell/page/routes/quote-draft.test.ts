@@ -65,3 +65,14 @@ test('what a new quote does not say is a starting value; what it says stays', ()
   expect(filled.some((change) => 'clear' in change)).toBe(false);
   expect(withStartingValues(changes, undefined)).not.toContainEqual({ own_time: 15 });
 });
+
+test('a price is for all of it or for one, never both', () => {
+  const draft = { ...emptyDraft('send-out', 'GBP'), per: 'piece' as const };
+  const typed = { ...draft, text: { ...draft.text, cash: '4.50' } };
+  const { changes, errors } = readDraft(typed);
+  expect(errors).toEqual({});
+  expect(changes).toEqual(expect.arrayContaining([{ clear: 'cash' }, { rate: { minor: 450, currency: 'GBP' } }, { rate_basis: 'piece' }]));
+  const all = readDraft({ ...typed, per: '' }).changes;
+  expect(all).toEqual(expect.arrayContaining([{ cash: { minor: 450, currency: 'GBP' } }, { clear: 'rate' }, { clear: 'rate_basis' }]));
+  expect(readDraft(draft).errors.cash).toBeTruthy();
+});

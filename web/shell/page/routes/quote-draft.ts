@@ -1,4 +1,4 @@
-import type { Certainty, Change, Correctness, Currency, FieldName, QuoteCost, Route, StartingValues, Values } from '../../bridge/protocol';
+import type { Certainty, Change, Correctness, Currency, FieldName, QuoteCost, RateBasis, Route, StartingValues, Values } from '../../bridge/protocol';
 import * as journal from '../journal';
 import { words } from '../words';
 import { ALL_FIGURES, figureText, FIGURES, readFigure, type Figure } from './figure-kinds';
@@ -13,6 +13,8 @@ export interface QuoteDraft {
   from: string;
   /** Of its prices. */
   currency: Currency;
+  /** What the price is for one of; empty where it is for all. */
+  per: RateBasis | '';
   text: Record<Figure, string>;
   how: Record<Judged, Certainty>;
   fails_at_bench: boolean;
@@ -28,7 +30,7 @@ export interface QuoteDraft {
 export type DraftErrors = Partial<Record<Figure | 'valid_until', string>>;
 
 export const emptyDraft = (route: Route, currency: Currency): QuoteDraft => ({
-  route, from: '', currency, text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, ''])) as Record<Figure, string>,
+  route, from: '', currency, per: '', text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, ''])) as Record<Figure, string>,
   how: { cash: 'about', own_time: 'about', chance: 'about', life: 'about', wait: 'about' }, fails_at_bench: false, correctness: '', valid_until: '', fallback: '', vehicle: '',
 });
 
@@ -36,9 +38,12 @@ export const emptyDraft = (route: Route, currency: Currency): QuoteDraft => ({
 export function draftOf(quote: QuoteCost, currency: Currency): QuoteDraft {
   const { values } = quote.record;
   const prices = ALL_FIGURES.map((figure) => values[figure]).filter((value) => typeof value === 'object');
-  const empty = emptyDraft(quote.route, prices[0]?.currency ?? currency);
+  const { rate } = values;
+  const empty = emptyDraft(quote.route, rate?.currency ?? prices[0]?.currency ?? currency);
+  // A price for one stands where the price for all would.
+  const text = Object.fromEntries(ALL_FIGURES.map((figure) => [figure, figureText(figure, figure === 'cash' && rate ? { cash: rate } : values)])) as Record<Figure, string>;
   return {
-    ...empty, from: values.from ?? '', text: Object.fromEntries(ALL_FIGURES.map((figure) => [figure, figureText(figure, values)])) as Record<Figure, string>,
+    ...empty, from: values.from ?? '', text, per: rate ? values.rate_basis ?? 'piece' : '',
     how: { cash: howOf(values, 'cash'), own_time: howOf(values, 'own_time'), chance: howOf(values, 'chance'), life: howOf(values, 'life'), wait: howOf(values, 'wait') },
     fails_at_bench: values.fails_at_bench ?? false, correctness: values.correctness ?? '', valid_until: values.valid_until ?? '', fallback: values.fallback ?? '', vehicle: values.vehicle ?? '',
   };
@@ -46,7 +51,8 @@ export function draftOf(quote: QuoteCost, currency: Currency): QuoteDraft {
 
 /** A figure that stands without a word counts as sure: changing another one must not make it a guess. */
 function howOf(values: Values, figure: Judged): Certainty {
-  return values[`${figure}_certainty`] ?? (values[figure] === undefined ? 'about' : 'sure');
+  const isSaid = values[figure] !== undefined || (figure === 'cash' && values.rate !== undefined);
+  return values[`${figure}_certainty`] ?? (isSaid ? 'sure' : 'about');
 }
 
 /** What the draft says, or what is wrong with it. */
@@ -57,6 +63,7 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
   for (const figure of ALL_FIGURES) {
     const read = readFigure(figure, draft.text[figure], draft.currency);
     if (typeof read === 'string') errors[figure] = read;
+    else if (figure === 'cash') changes.push(...priceOf(read, draft.per));
     else changes.push(read);
   }
   // What comes from a donor that is known may cost nothing on top.
@@ -75,6 +82,12 @@ export function readDraft(draft: QuoteDraft): { changes: Change[]; errors: Draft
   if (draft.valid_until && !/^\d{4}-\d{2}-\d{2}$/.test(draft.valid_until)) errors.valid_until = say.wrongDay;
   changes.push(draft.valid_until ? { valid_until: draft.valid_until } : { clear: 'valid_until' });
   return { changes, errors };
+}
+
+/** A price for all, or for one of something: never both. */
+function priceOf(read: Change, per: RateBasis | ''): Change[] {
+  if (!per || !('cash' in read)) return [read, { clear: 'rate' }, { clear: 'rate_basis' }];
+  return [{ clear: 'cash' }, { rate: read.cash }, { rate_basis: per }];
 }
 
 /** Least and most stand around the figure: what does not would be passed over in silence. */
@@ -111,8 +124,8 @@ export function withStartingValues(changes: readonly Change[], starting: Startin
 export function draftKept(key: string): QuoteDraft | null {
   try {
     const kept: unknown = JSON.parse(journal.typedBefore(key) ?? 'null');
-    // One that was begun before donors were named is one still.
-    const whole: unknown = typeof kept === 'object' && kept !== null ? { vehicle: '', ...kept } : kept;
+    // One that was begun before donors were named, or rates were known, is one still.
+    const whole: unknown = typeof kept === 'object' && kept !== null ? { vehicle: '', per: '', ...kept } : kept;
     return isDraft(whole) ? whole : null;
   } catch {
     return null;

@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { CostView, QuoteCost, Route, StartingValues } from '../../bridge/protocol';
+import type { CostView, QuoteCost, RateBasis, RecordView, Route, StartingValues, Units } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import * as journal from '../journal';
 import '../kit/choice';
@@ -20,6 +20,11 @@ import { FIGURES, type Figure } from './figure-kinds';
 import { draftKept, draftOf, emptyDraft, readDraft, withStartingValues, type DraftErrors, type Judged, type QuoteDraft } from './quote-draft';
 import './quote-more';
 import { certaintyOf, confidenceOf, ROUTES_IN_ORDER, routeWord } from './route-word';
+
+/** What a price is for one of, in the units of the job. */
+const BASES: Record<Units, readonly RateBasis[]> = {
+  metric: ['piece', 'square-centimetre', 'square-decimetre', 'square-metre', 'kilogram'], inch: ['piece', 'square-inch', 'square-foot', 'pound'],
+};
 
 const KINDS = { money: 'money', hours: 'hours', chance: 'number', years: 'number', days: 'number', rate: 'number' } as const;
 
@@ -58,13 +63,14 @@ export class QuoteForm extends LightElement {
       ${draft.route === 'donor' ? this.donor() : nothing}
       <p class="reckoned">${say.one}</p>
       ${this.judged('cash', say.sure.cash)}
+      ${draft.route === 'send-out' || draft.per ? this.per() : nothing}
       ${this.judged('own_time', say.sure.own_time, starting && say.starting(hours(starting.own_time)))}
       ${this.judged('chance', say.sure.chance, starting && say.starting(number(starting.chance / 100)))}
       ${draft.text.chance.trim() ? this.figure('strip_again') : nothing}
       <asf-field .label=${say.from} hint=${say.fromHint} .value=${draft.from} .suggestions=${this.fromWhom()} max="200" @input=${(event: Event) => {
         if (event.target instanceof HTMLInputElement) this.change({ from: event.target.value });
       }}></asf-field>
-      <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
+      <asf-quote-more .view=${this.view} .quote=${this.quote} .draft=${draft} .errors=${this.errors} .figure=${this.figure} .judged=${this.judged} .terms=${this.terms()} .per=${draft.route === 'send-out' || draft.per ? nothing : this.per()} @asf-change=${(event: CustomEvent<Partial<QuoteDraft>>) => { this.change(event.detail); }}></asf-quote-more>
       <div class="form-put"><asf-primary small kind="submit" verb=${say.put} icon="check"></asf-primary></div></form>`;
   }
 
@@ -77,10 +83,28 @@ export class QuoteForm extends LightElement {
       @asf-change=${(event: CustomEvent<{ value: string }>) => { event.stopPropagation(); this.change({ vehicle: event.detail.value }); }}></asf-pick><p class="field-hint">${say.donorHint}</p></div>`;
   }
 
+  /** What the price is for: all of it, or one piece, area or mass. */
+  private per(): TemplateResult {
+    const say = words().costing.form;
+    const { per } = this.draft;
+    const units = this.head.view?.settings.units ?? 'metric';
+    const usual = BASES[units].includes(per || 'piece') ? BASES[units] : [...BASES[units], per || 'piece' as const];
+    const hint = !per ? '' : per === 'piece' ? say.perPiece : per === 'kilogram' || per === 'pound' ? say.perMass : say.perArea;
+    return html`<div class="donor-pick"><asf-pick .label=${say.per} .value=${per} .options=${[['', say.perAll], ...usual.map((basis) => [basis, say.perOne[basis]] as const)]}
+      @asf-change=${(event: CustomEvent<{ value: RateBasis | '' }>) => { event.stopPropagation(); this.change({ per: event.detail.value }); }}></asf-pick>${hint ? html`<p class="field-hint">${hint}</p>` : nothing}</div>`;
+  }
+
   /** Names as they are known already: a quote is found by them. */
   private fromWhom(): string[] {
     const { suppliers = [], unnamed = [] } = this.suppliers.view ?? {};
     return [...suppliers.map(({ record }) => record.values.name ?? ''), ...unnamed.map(({ name }) => name)].filter(Boolean);
+  }
+
+  /** The supplier that is named, spaces and case aside. */
+  private terms(): RecordView | undefined {
+    const called = (name: string | undefined): string => (name ?? '').trim().replace(/\s+/g, ' ').toLowerCase();
+    const from = called(this.draft.from);
+    return from ? this.suppliers.view?.suppliers.find(({ record }) => called(record.values.name) === from)?.record : undefined;
   }
 
   /** What stands in for what is not said; an older quote keeps what it has. */

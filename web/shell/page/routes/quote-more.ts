@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Correctness, CostView, QuoteCost } from '../../bridge/protocol';
+import type { Correctness, CostView, QuoteCost, RecordView } from '../../bridge/protocol';
 import '../kit/choice';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
@@ -25,6 +25,12 @@ export class QuoteMore extends LightElement {
   @property({ attribute: false }) figure!: (figure: Figure, hint?: string) => TemplateResult;
   @property({ attribute: false }) judged!: (figure: Judged, sure: string) => TemplateResult;
 
+  /** What the price is for, where it is not asked for above. */
+  @property({ attribute: false }) per: TemplateResult | typeof nothing = nothing;
+
+  /** The supplier that the quote names, with its terms. */
+  @property({ attribute: false }) terms?: RecordView | undefined;
+
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
 
   override render(): TemplateResult {
@@ -33,9 +39,10 @@ export class QuoteMore extends LightElement {
     const abroad = draft.currency !== view.currency;
     return html`
       <details class="quote-fold"><summary>${say.folds.money}</summary><div class="quote-form">
+        ${this.per}
         ${this.pick(say.currency, draft.currency, [view.currency, ...ABROAD.filter((code) => code !== view.currency)].map((code) => [code, currencySign(code) === code ? code : `${code} (${currencySign(code)})`]), (currency) => ({ currency }))}
         ${abroad ? this.figure('exchange_rate', say.rateHint(draft.currency, view.currency)) : nothing}
-        ${this.figure('freight')}${this.figure('tax', this.usualTax())}${this.figure('duty')}${this.figure('consumables')}
+        ${this.figure('freight')}${this.figure('tax', this.byTerms('tax_rate') || this.usualTax())}${this.figure('duty', this.byTerms('duty_rate'))}${this.figure('consumables')}
         ${this.figure('surcharge', say.surchargeHint)}${draft.text.surcharge.trim() ? this.figure('withheld') : nothing}</div></details>
       <details class="quote-fold"><summary>${say.folds.lasts}</summary><div class="quote-form">
         ${this.judged('life', say.sure.life)}
@@ -49,6 +56,12 @@ export class QuoteMore extends LightElement {
         ${this.figure('cash_least')}${this.figure('cash_most')}${this.figure('own_time_least')}${this.figure('own_time_most')}
         ${this.figure('chance_least')}${this.figure('chance_most')}${this.figure('life_least')}${this.figure('life_most')}
         ${this.figure('wait_least')}${this.figure('wait_most')}</div></details>`;
+  }
+
+  /** What comes on top by the terms of the supplier where nothing is said. */
+  private byTerms(rate: 'tax_rate' | 'duty_rate'): string {
+    const on = this.terms?.values[rate];
+    return on ? words().costing.form.byTerms(number(on / 100, 2)) : '';
   }
 
   /** What the usual tax on what was typed would be. */

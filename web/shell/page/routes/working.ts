@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { CostView, LineKind, QuoteCost } from '../../bridge/protocol';
+import type { CostView, LineKind, Money, QuoteCost } from '../../bridge/protocol';
 import '../kit/leader';
 import '../kit/working';
 import { words } from '../words';
 import { count, hours, money, number } from '../words/format';
+import { amountIn } from './amount-in';
 import { lineOf, said, sum } from './figure-words';
 import { routeWord } from './route-word';
 
@@ -20,8 +21,8 @@ export function working(view: CostView, quote: QuoteCost): TemplateResult {
     lineOf(quote, kind) === 0 ? nothing : html`<asf-leader .label=${label} .value=${amount(lineOf(quote, kind))}></asf-leader>`;
   const rate = values.exchange_rate === undefined || quote.cash?.currency === view.currency ? '' : ` ${say.atRate(number(values.exchange_rate / 1_000_000, 6))}`;
   return html`<asf-working .label=${say.heading(routeWord(quote.route), quote.renewals > 0 ? say.present(years) : say.expected, sum(quote.present, quote.guess))}>
-    ${quote.cash ? line(html`${say.cash}, ${said(money(quote.cash), quote.cash_certainty)}${rate}`, 'cash') : nothing}
-    ${line(say.freight, 'freight')}${line(say.tax, 'tax')}${line(say.duty, 'duty')}${line(say.consumables, 'consumables')}
+    ${quote.cash ? line(html`${say.cash}, ${said(priceSaid(quote, quote.cash), quote.cash_certainty)}${rate}`, 'cash') : nothing}
+    ${line(say.freight, 'freight')}${line(byTerms(say.tax, quote.tax_rate), 'tax')}${line(byTerms(say.duty, quote.duty_rate), 'duty')}${line(say.consumables, 'consumables')}
     ${line(say.surcharge(number((values.withheld ?? 0) / 100, 1)), 'surcharge')}${line(say.shared, 'shared')}
     ${quote.own_time > 0 ? html`<asf-leader .label=${html`${say['own-time']}, ${said(hours(quote.own_time), quote.own_time_certainty)} ${say.at(value)}`} .value=${amount(own)}></asf-leader>` : nothing}
     ${quote.chance > 0 ? risk(view, quote, amount) : nothing}
@@ -30,6 +31,16 @@ export function working(view: CostView, quote: QuoteCost): TemplateResult {
       ${line(say.renewals(count(quote.renewals, 'time'), yearsOf(values.life)), 'renewals')}
       <asf-leader result .label=${say.present(years)} .value=${amount(quote.present.minor)}></asf-leader>` : nothing}
     <asf-leader .label=${say.yearly} .value=${amount(quote.yearly.minor)}></asf-leader></asf-working>`;
+}
+
+/** "12 pieces at £4.50" where the price is for one; else the price. */
+function priceSaid({ rated }: QuoteCost, cash: Money): string {
+  const say = words().costing.lines;
+  return rated ? `${say.amount[rated.basis](number(amountIn(rated), 3))} ${say.at(money(rated.rate))}` : money(cash);
+}
+
+function byTerms(what: string, rate: number | undefined): string {
+  return rate === undefined ? what : words().costing.lines.byTerms(what, number(rate / 100, 2));
 }
 
 function yearsOf(months: number | undefined): string {

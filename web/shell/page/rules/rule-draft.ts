@@ -1,5 +1,6 @@
-import type { Change, Currency, Relation } from '../../bridge/protocol';
+import type { Change, Currency, Relation, RuleLine } from '../../bridge/protocol';
 import { words } from '../words';
+import { minorDigits } from '../words/format';
 import { readMoney } from '../words/read';
 
 export const RELATIONS: readonly Relation[] = ['needs', 'rules-out', 'goes-with'];
@@ -8,6 +9,15 @@ export const RELATIONS: readonly Relation[] = ['needs', 'rules-out', 'goes-with'
 export type RuleDraft = Record<'subject' | 'subjectQuote' | 'relation' | 'other' | 'otherQuote' | 'price', string>;
 export const EMPTY_RULE: RuleDraft = { subject: '', subjectQuote: '', relation: 'needs', other: '', otherQuote: '', price: '' };
 export type RuleErrors = Partial<Record<'subject' | 'other' | 'price', string>>;
+
+/** A rule that is there, to be changed. */
+export function draftOfRule({ record, subject_part, other_part }: RuleLine): RuleDraft {
+  const { of = '', other = '', relation = 'needs', cash } = record.values;
+  const side = (id: string, part: string | undefined): [string, string] => (part ? [part, id] : [id, '']);
+  const [subject, subjectQuote] = side(of, subject_part);
+  const [second, otherQuote] = side(other, other_part);
+  return { subject, subjectQuote, relation, other: second, otherQuote, price: cash ? String(cash.minor / 10 ** minorDigits(cash.currency)) : '' };
+}
 
 /** What the draft says, or what is wrong with it. */
 export function readRule(draft: RuleDraft, currency: Currency): { changes: Change[]; errors: RuleErrors } {

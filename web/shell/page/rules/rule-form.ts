@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Relation } from '../../bridge/protocol';
+import type { Change, Relation, RuleLine } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import { textOf } from '../field-text';
 import { formKept } from '../form-kept';
@@ -11,20 +11,30 @@ import '../kit/field';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { write } from '../sheet/write';
 import { words } from '../words';
-import { EMPTY_RULE, readRule, RELATIONS, type RuleDraft, type RuleErrors } from './rule-draft';
+import { draftOfRule, EMPTY_RULE, readRule, RELATIONS, type RuleDraft, type RuleErrors } from './rule-draft';
 import './rule-side';
 import { sidesOf } from './sides';
 
-const KEY = 'rule/new';
-
-/** A rule put together: what, how it goes, with what. Tells `asf-put` once it is put down. */
+/** A rule put together, or one that is there changed: what, how it goes, with what. Tells `asf-put` once it is put down. */
 @customElement('asf-rule-form')
 export class RuleForm extends LightElement {
-  @state() private draft: RuleDraft = formKept(KEY, EMPTY_RULE);
+  /** The one that is changed; a new one without. */
+  @property({ attribute: false }) rule?: RuleLine | undefined;
+  @state() private draft: RuleDraft = EMPTY_RULE;
   @state() private errors: RuleErrors = {};
   private readonly parts = new Live(this, 'parts', () => ({ ask: 'parts', group: 'none' }));
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
+
+  private get key(): string {
+    return `rule/${this.rule?.record.id ?? 'new'}`;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.draft = formKept(this.key, this.rule ? draftOfRule(this.rule) : EMPTY_RULE);
+  }
 
   override render(): TemplateResult {
     const say = words().rules;
@@ -48,7 +58,7 @@ export class RuleForm extends LightElement {
   private keep(change: Partial<RuleDraft>): void {
     this.draft = { ...this.draft, ...change };
     this.errors = {};
-    journal.typing(KEY, JSON.stringify(this.draft));
+    journal.typing(this.key, JSON.stringify(this.draft));
   }
 
   private readonly put = async (event: Event): Promise<void> => {
@@ -62,12 +72,20 @@ export class RuleForm extends LightElement {
       this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
     }
-    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'rule', changes }, words().rules.done);
-    if (!ok) return;
-    journal.typed(KEY);
+    if (!(await this.store(changes))) return;
+    journal.typed(this.key);
     this.draft = EMPTY_RULE;
     this.tell('asf-put', null);
   };
+
+  private async store(changes: Change[]): Promise<boolean> {
+    const say = words().rules;
+    if (!this.rule) return (await carryOut({ do: 'create', id: newId(), kind: 'rule', changes }, say.done)).ok;
+    const { record } = this.rule;
+    // What only a rule with a price has does not stay behind.
+    const rest: Change[] = record.values.cash && !changes.some((change) => 'cash' in change) ? [{ clear: 'cash' }] : [];
+    return write(record, [...changes, ...rest], say.changed);
+  }
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-rule-form': RuleForm } }

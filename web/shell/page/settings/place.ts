@@ -20,9 +20,9 @@ import { setSpeech, words } from '../words';
 import { count, currencySign, dayOfYear, hours, minorDigits, money, number } from '../words/format';
 import { readMoney, readNumber } from '../words/read';
 import { hoursText, readLimit, type Limit } from './limits';
+import { AIMS } from './aims';
 
 const CURRENCIES = ['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CZK', 'CAD', 'AUD', 'NZD', 'JPY'];
-const AIMS: readonly Aim[] = ['hard-use', 'regular-road-use', 'conserve', 'show-standard'];
 
 /** Settings of the job, which go with its job file, and of this device, which stay here. */
 @customElement('asf-place-settings')

@@ -9,6 +9,7 @@ import '../parts/pick';
 import { words } from '../words';
 import './edit-line';
 import './stamped';
+import { areaInUnit, areaText, areaUnit } from './area';
 import { massInUnit, massText, massUnit } from './mass';
 import { putDown } from './write';
 import { readNumber, readStage } from '../words/read';
@@ -30,7 +31,7 @@ export class SheetNamed extends LightElement {
       ${this.text('name', say.name)}
       ${this.figure('quantity', say.quantity, String(values.quantity ?? 1), '', (text) => whole(text, (quantity) => ({ quantity })))}
       ${this.text('makers_number', say.makers_number)}<asf-stamped .text=${values.makers_number ?? values.name ?? ''}></asf-stamped>${this.text('casting_number', say.casting_number)}${this.text('material', say.material)}
-      ${this.mass()}
+      ${this.mass()}${this.area()}
       ${this.text('remark', words().sheet.notes.remark)}
       ${this.stage()}
       ${this.figure('tag', say.tag, values.tag === undefined ? '' : String(values.tag), '', (text) => whole(text, (tag) => ({ tag })))}
@@ -59,6 +60,16 @@ export class SheetNamed extends LightElement {
       const figure = readNumber(text);
       return figure === null || figure < 0 ? say.notANumber : { mass: massInUnit(figure, units) };
     });
+  }
+
+  private area(): TemplateResult {
+    const say = words().sheet.named;
+    const units = this.head.view?.settings.units ?? 'metric';
+    const area = this.view?.record.values.area;
+    return this.figure('area', say.area, area === undefined ? '' : areaText(area, units), areaUnit(units), (text) => {
+      const figure = readNumber(text);
+      return figure === null || figure < 0 ? say.notANumber : { area: areaInUnit(figure, units) };
+    }, say.areaHint);
   }
 
   private stage(): TemplateResult {

@@ -53,7 +53,7 @@ export class Supplier extends LightElement {
       <asf-section .label=${say.sections.least}>${this.term('minimum_order')}${this.term('minimum_charge')}</asf-section>
       <asf-section .label=${say.sections.wait}>${this.term('wait')}${this.term('wait_least')}${this.term('wait_most')}${this.sure()}${this.term('back_order')}</asf-section>
       <asf-section .label=${say.sections.returns}>${this.term('return_window')}${this.term('restocking')}${this.term('surcharge_deadline')}${this.term('warranty')}</asf-section>
-      <asf-section .label=${say.sections.tax}>${this.term('tax_rate')}</asf-section>
+      <asf-section .label=${say.sections.tax}>${this.term('tax_rate')}${this.term('duty_rate')}</asf-section>
       <div class="pair"><asf-button icon="history" word=${words().history.title} href="#/history/${record.id}"></asf-button>
         <asf-button icon="strike" word=${say.strike} @click=${() => { void strikeOut(record, say.struck(record.values.name ?? say.noName)); }}></asf-button></div>`;
   }

@@ -32,7 +32,7 @@ test('least and most stand around the usual wait', () => {
 });
 
 test('what was put down is opened again as it was', () => {
-  const values: Values = { shipping: { minor: 1999, currency: 'GBP' }, wait: 14, back_order: 1250, restocking: 1500, warranty: 24, tax_rate: 1750 };
+  const values: Values = { shipping: { minor: 1999, currency: 'GBP' }, wait: 14, back_order: 1250, restocking: 1500, warranty: 24, tax_rate: 1750, duty_rate: 400 };
   for (const term of Object.keys(values) as Term[]) expect(read(term, termText(term, values))).toEqual({ [term]: values[term] });
   expect(termText('free_from', values)).toBe('');
 });

@@ -10,7 +10,7 @@ export type TermKind = 'money' | 'days' | 'times' | 'share' | 'months';
 export const TERMS = {
   shipping: 'money', free_from: 'money', minimum_order: 'money', minimum_charge: 'money',
   wait: 'days', wait_least: 'days', wait_most: 'days', back_order: 'times',
-  return_window: 'days', restocking: 'share', surcharge_deadline: 'days', warranty: 'months', tax_rate: 'share',
+  return_window: 'days', restocking: 'share', surcharge_deadline: 'days', warranty: 'months', tax_rate: 'share', duty_rate: 'share',
 } as const satisfies Partial<Record<FieldName, TermKind>>;
 export type Term = keyof typeof TERMS;
 

@@ -1,4 +1,4 @@
-import type { Correctness, Input, Route, WhyNot } from '../../bridge/protocol';
+import type { Correctness, Input, RateBasis, Route, WhyNot } from '../../bridge/protocol';
 import type { Figure } from '../routes/figure-kinds';
 import { count, listed } from './format';
 import type { Vocabulary } from './vocabulary';
@@ -32,9 +32,11 @@ export const costing = (trade: Vocabulary) => ({
       money: 'Give a sum, like 18 or 18.50.', hours: 'Give hours, like 2, 2.5 or 1:30.', chance: 'Give a number from 0 to 100.', years: 'Give years, like 8 or 2.5, up to 100.', days: 'Give whole days.', rate: 'Give a rate, like 0.85.',
     },
     wrongDay: 'Give a day, like 2026-05-01.', nothing: 'Give one figure: cash or hours.', crossed: 'The least is more than the most.', leastAbove: 'The least is more than the figure itself.', mostBelow: 'The most is less than the figure itself.',
+    per: 'The price is for', perAll: 'all of it', perOne: { piece: 'a piece', 'square-centimetre': 'a cm²', 'square-decimetre': 'a dm²', 'square-metre': 'a m²', 'square-inch': 'a sq in', 'square-foot': 'a sq ft', kilogram: 'a kilogram', pound: 'a pound' } satisfies Record<RateBasis, string>,
+    perPiece: 'Counted for the pieces of the part.', perArea: 'Counted for the surface on the part’s sheet.', perMass: 'Counted for the mass on the part’s sheet.',
     sure: { cash: 'How sure is the price?', own_time: 'How sure are the hours?', chance: 'How sure is the chance?', life: 'How sure is that?', wait: 'How sure is the wait?' },
     folds: { money: 'Freight, tax and what else is paid', lasts: 'How long it lasts, and what if it fails', offer: 'What is offered', range: 'Least and most' },
-    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
+    currency: 'Priced in', rateHint: (from: string, to: string) => `What one ${from} costs in ${to}`, usualTax: (percent: string, sum: string) => `at the usual ${percent} %: ${sum}`, byTerms: (percent: string) => `left empty: ${percent} % by their terms`, surchargeHint: 'Paid at first, returned when the old unit is accepted',
     atBench: 'A failure shows', afterRefit: 'after refitting: strip again', yesAtBench: 'at the bench: nothing to strip again',
     fallback: 'If it fails', cheapestLeft: 'the cheapest that is left', correctness: 'How original', notSaid: 'not said', validUntil: 'Valid until',
     rangeHint: 'In place of sure, about or wild guess: between these two the figure lies 8 times in 10.',
@@ -45,6 +47,11 @@ export const costing = (trade: Vocabulary) => ({
     pieces: (inside: number, needed: number) => (inside === needed ? count(inside, 'piece') : `${inside} of ${count(needed, 'piece')}`), singly: (sum: string) => `singly ${sum}`, noSingle: 'no single price', spare: 'decided otherwise', unknown: 'a part that is not listed',
     pays: (kit: string, singly: string) => `With the kit ${kit}, singly ${singly}: the kit pays.`, paysNot: (kit: string, singly: string) => `With the kit ${kit}, singly ${singly}: the kit does not pay.`,
     noSingles: 'Enter what its parts cost singly, to weigh the kit against them.', chooseAll: (n: number, price: string) => `Choose it for all ${n}, ${price} once`, chooseRest: (n: number) => `Choose it for ${count(n, 'part')} more`, chosenAll: (n: number) => `Kit chosen for ${count(n, 'part')}`,
+    list: {
+      open: 'Paste what is in it', title: 'What is in the kit', lead: 'Paste the list of the kit: a line for each thing, with its number, its name and how many. Nothing is put down before you have looked.', field: 'The list', example: '2  Hub seal  GHS 123', read: 'Look for the parts',
+      found: (sure: number, lines: number) => `${sure} of ${count(lines, 'line')} found`, none: 'No line could be read.', failed: 'It could not be looked up. Try once more.', number: 'by its number', name: 'by its name', likely: 'likely, look again', not: 'not one of the parts here', already: 'in the kit already', which: (line: string) => `Part for ${line}`, choose: 'none of the parts',
+      put: (n: number) => `Put ${count(n, 'part')} into the kit`, done: (n: number) => `${count(n, 'part')} put into the kit`,
+    },
   },
   startingSaid: (figure: string) => `starting value ${figure}`,
   flips: {
@@ -72,7 +79,10 @@ export const costing = (trade: Vocabulary) => ({
     cash: 'cash', freight: 'freight', tax: 'tax', duty: 'duty', consumables: 'consumables', surcharge: (times: string) => `${trade.surcharge.toLowerCase()}, withheld ${times} times in 100`,
     shared: 'the other parts in the kit save', 'own-time': 'own time', risk: 'risk', expected: 'expected cost', present: (years: string) => `worth now over ${years}`, yearly: 'each year',
     renewals: (times: string, life: string) => `done again ${times}, lasting ${life}`, atRate: (rate: string) => `at ${rate} to one`,
-    at: (value: string) => `at ${value}`, of: (sum: string) => `in 100 of ${sum}`, inCase: (sum: string) => `(${sum})`,
+    at: (value: string) => `at ${value}`, byTerms: (what: string, percent: string) => `${what}, ${percent} % by the supplier’s terms`,
+    amount: {
+      piece: (n) => (n === '1' ? '1 piece' : `${n} pieces`), 'square-centimetre': (n) => `${n} cm²`, 'square-decimetre': (n) => `${n} dm²`, 'square-metre': (n) => `${n} m²`, 'square-inch': (n) => `${n} sq in`, 'square-foot': (n) => `${n} sq ft`, kilogram: (n) => `${n} kg`, pound: (n) => `${n} lb`,
+    } satisfies Record<RateBasis, (n: string) => string>, of: (sum: string) => `in 100 of ${sum}`, inCase: (sum: string) => `(${sum})`,
     instead: (route: string) => `if it fails: ${route} instead`, stripAgain: (time: string, value: string) => `if it fails: strip again, ${time} at ${value}`,
     heading: (route: string, what: string, sum: string) => `${route}, ${what}: ${sum}`,
     noOther: 'No other route has a figure: what comes after a failure is not counted.',
@@ -81,7 +91,7 @@ export const costing = (trade: Vocabulary) => ({
   reasons: {
     'cannot-be-bought': 'marked: cannot be bought', 'single-use': 'single use: a new one goes in', 'other-currency': 'priced in another currency', 'nothing-there': 'missing from the start: nothing to work on',
     'below-aim': 'less original than the aim of this job', safety: 'safety-critical: not repaired at home; renew it, or have it tested', 'run-out': 'no longer valid: ask again',
-    'not-in-trade': 'the trade does not do this with such a part', 'judged-scrap': 'judged to be scrap', 'needs-rework': 'judged to need work first', 'waits-for-proof': 'waits for proof: not proved counts as bad',
+    'not-in-trade': 'the trade does not do this with such a part', 'judged-scrap': 'judged to be scrap', 'needs-rework': 'judged to need work first', 'waits-for-proof': 'waits for proof: not proved counts as bad', 'amount-missing': 'priced by mass or area: say on the part’s sheet how heavy or large it is',
   } satisfies Record<WhyNot, string>,
   correctness: {
     original: 'original part', 'new-old-stock': 'original, never used', 'faithful-reproduction': 'faithful reproduction', pattern: 'pattern part', uprated: 'later or stronger', 'home-made': 'home made',

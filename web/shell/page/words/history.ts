@@ -25,6 +25,7 @@ export const fieldNames: Record<FieldName, string> = {
   shipping: 'Carriage', free_from: 'Carriage free from', minimum_order: 'Least order', minimum_charge: 'Least charge', back_order: 'Has to be waited for', return_window: 'May go back within', restocking: 'Kept when it goes back', surcharge_deadline: 'Old unit back within', warranty: 'Warranty',
   stance: 'In the plan', from_value: 'From a value of', from_mass: 'From a mass of', relation: 'Rule', other: 'The other', stage: 'Stage of ordering', budget: 'Budget', own_hours: 'Own hours at most', latest: 'All in by', sold: 'Surplus sold for', bought: 'Here already',
   swap: 'In the swap', axle_ratio: 'Axle ratio', gear_ratios: 'Gears', overdrive: 'Overdrive', overdrive_on: 'Overdrive works on', tyre: 'Tyre marking', circumference: 'Rolls in one turn', turns_per_mile: 'Turns a mile', diameter: 'Tyre across', highest_turns: 'Highest engine speed',
+  rate: 'Price for one', rate_basis: 'One of what', area: 'Surface of one piece', duty_rate: 'Duty on top', fetched: 'Taken off the donor',
 };
 
 /** What was ever written, in words. */

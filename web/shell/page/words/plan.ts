@@ -1,4 +1,4 @@
-import type { Because, Collision } from '../../bridge/protocol';
+import type { Because, Collision, Scarce, StepWhy } from '../../bridge/protocol';
 import { count, listed } from './format';
 
 interface Held { amount: string; names: readonly string[]; stage: number }
@@ -17,10 +17,14 @@ export const plan = {
   whole: {
     title: 'The whole job at once', parts: (n: number) => count(n, 'part'), working: 'Working it out …', improving: 'Still improving.', failed: 'It could not be worked out. Open Plan again.',
     worth: 'worth now, all counted', cash: 'paid at first', carriage: 'of that carriage and least charges', ownTime: 'own time', wait: 'longest wait',
+    decided: 'What is decided', stays: 'stays', mayChange: 'may change', stop: 'Stop here', roughly: 'Roughly: not proved to be the best.', ofCash: 'cash', ofTime: 'own time', ofWait: 'of waiting',
+    savesOwn: (sum: string) => `${sum} less than your own choices.`, sameOwn: 'Your own choices are the best together, too.', ownNot: 'Your own choices together break a limit or a rule.',
     saves: (sum: string) => `${sum} less than each part’s own cheapest.`, same: 'Each part’s own cheapest is the best together, too.', singlyNot: 'Each part’s own cheapest together would break a limit or a rule.',
     best: 'Proved: nothing is cheaper.', within: (percent: string) => `Within ${percent} % of the best possible.`, unplanned: (n: number) => `${count(n, 'part')} without a quote that may be chosen: not in it.`,
     nothingFits: 'Nothing keeps all limits and rules. These collide; each shows what giving way takes:', noneYet: 'No plan found yet that keeps all limits and rules.',
-    changes: (n: number) => `${count(n, 'part')} better otherwise than alone`, more: (n: number) => `${n} more`, take: 'Take it', takeAll: (n: number) => (n === 1 ? 'Take the one that is open' : `Take all ${n} that are open`), taken: (n: number) => `${count(n, 'part')} decided as planned`,
+    changes: 'Changes that bring most', rest: (n: number) => `All ${n} that are left`, andMore: (n: number) => `and ${n} more`, take: 'Take it', takeAll: (n: number) => (n === 1 ? 'Take the one that is open' : `Take all ${n} that are open`), takeSteps: (n: number) => (n === 1 ? 'Change the one' : `Change all ${n}`),
+    step: { itself: () => '', kit: (name: string) => `one kit pays for all of them${name ? `: ${name}` : ''}`, donor: (name: string) => `from the donor, paid for once: ${name}`, order: (name: string) => `one order, one carriage: ${name}`, rest: () => '' } satisfies Record<StepWhy, (name: string) => string>,
+    taken: (n: number) => `${count(n, 'part')} decided as planned`,
     because: {
       shared: (more: string) => `already paid for by others; by itself it would cost ${more} more`, carriage: (more: string) => `its own cheapest would cost ${more} more, by carriage or a least charge`, budget: (more: string) => `its own cheapest passes the budget by ${more}`, hours: (more: string) => `its own cheapest passes your hours by ${more}`,
       'least-order': (more: string) => `without it an order is ${more} short of the least`, rule: () => 'its own cheapest breaks a fit rule', together: () => 'decided together with its other side or set', dearer: (more: string) => `together ${more} cheaper`,
@@ -31,7 +35,23 @@ export const plan = {
     } satisfies Record<Collision, (held: Held) => string>,
     orders: 'Orders and batches', carriageOf: (sum: string) => `carriage ${sum}`, free: 'carriage free', short: (sum: string) => `${sum} short of the least charge`, toFree: (sum: string) => `${sum} more and carriage is free`,
     shared: 'Kits and donors', kit: (n: number) => (n === 1 ? 'A kit' : `${n} kits`), spare: (n: number) => `${count(n, 'piece')} left over`, noSpare: 'nothing left over', here: 'here already', gives: (n: number) => `gives ${count(n, 'part')}`,
-    whatIf: 'What if', whatIfLead: 'Tried out here alone; nothing is kept.', budget: 'Budget', hours: 'Own hours', now: (value: string) => `now ${value}`, go: 'Work it out',
+    whatIf: 'What if', whatIfLead: 'Tried out here alone; nothing is kept.', turned: 'tried out', budget: 'Budget', hours: 'Own hours', hourValue: 'Value of an hour', noLimit: 'no limit', sellers: 'Suppliers, specialists and donors in it', asSet: 'As it is set',
+  },
+  frontier: {
+    title: 'Cost against hours and budget', lead: 'What the whole job would cost with fewer or more hours, or with less or more cash.', open: 'Draw it', working: 'Solving it again and again …', failed: 'It could not be worked out. Try again.', nothing: 'Nothing keeps all limits and rules: there is no line to draw.',
+    against: 'Drawn against', of: { hours: 'Own hours', cash: 'Budget' } satisfies Record<Scarce, string>, limit: { hours: 'your hours', cash: 'your budget' } satisfies Record<Scarce, string>,
+    plan: 'today’s plan', own: 'your own choices', below: 'not to be had', more: (amount: string) => `${amount} more saves`, saves: (sum: string) => sum, about: ', as far as it was looked.', noMore: (amount: string) => `${amount} more saves nothing.`,
+    noLimit: { hours: 'You set no limit to your hours. Settings has one.', cash: 'You set no budget. Settings has one.' } satisfies Record<Scarce, string>, least: (amount: string) => `With less than ${amount} nothing fits.`,
+    table: 'The same as a table', cost: 'Worth now, all counted', sure: 'How sure', proved: 'proved', notBelow: (sum: string) => `not below ${sum}`,
+    says: ({ of, points, plan, own }: { of: string; points: readonly { amount: string; cost: string }[]; plan: string; own: string }) => `Cost against ${of.toLowerCase()}: ${listed(points.map(({ amount, cost }) => `${amount}: ${cost}`))}.${plan ? ` Today’s plan: ${plan}.` : ''}${own ? ` Your own choices: ${own}.` : ''}`,
+  },
+  sway: {
+    title: 'If the guesses are off', lead: 'Prices and hours are drawn within their guesses, and the whole job is planned anew each time.', open: 'Try it', working: 'Planning over and over …', failed: 'It could not be worked out. Try again.', drawn: (n: number) => `${n} draws`,
+    steady: (n: number, all: number) => `${n} of ${count(all, 'part')} go the same way every time. These do not:`, allSteady: (n: number) => (n === 1 ? 'The one part goes the same way every time.' : `All ${count(n, 'part')} go the same way every time.`), unfit: (n: number, all: number) => `In ${n} of ${all} draws nothing fitted.`,
+    times: (way: string, n: number, all: number) => `${way}: ${n} of ${all}`, else: (ways: readonly string[]) => `else ${ways.join('; ')}`,
+  },
+  aims: {
+    title: 'Two aims side by side', lead: (aim: string) => `The plan above is for ${aim}.`, other: 'Beside it', nothing: (aim: string) => `For ${aim} nothing keeps all limits and rules.`, differ: (n: number) => `${count(n, 'part')} ${n === 1 ? 'goes' : 'go'} another way`, same: 'Every part goes the same way.', turns: (one: string, other: string) => `${one} → ${other}`, none: 'no quote',
   },
   noParts: { first: 'Nothing is off yet.', then: 'Take the first photo in Teardown.', go: 'Go to Teardown' },
 };

@@ -17,7 +17,7 @@ export const sheet = (trade: Vocabulary) => ({
   notes: { title: 'Notes', add: 'Add a note', label: 'Note', put: 'Put the note down', put_done: 'Note put down', spoken: 'Spoken note', play: 'Play', stop: 'Stop', playing: 'playing',
     unreadable: 'This spoken note cannot be read here.', strike: 'Strike out this note', struck: 'Note struck out', bring: 'Bring back', none: 'none', remark: 'Remark', unfinished: 'not put down yet' },
   joints: { title: 'Joints', none: 'none recorded', bag: (bag: string) => `bag ${bag}`, noName: 'Joint', order: 'in the order it came off', piece: 'piece' },
-  named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass',
+  named: { title: 'Name and numbers', name: 'Name', quantity: 'Pieces', tag: 'Tag', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', area: 'Surface of one piece', areaHint: 'For prices by area: what is plated, painted or coated.',
     side: 'Side', assembly: 'Assembly', empty: 'empty', sideOptions: { '': 'as its assembly', left: 'left', right: 'right' }, noAssembly: 'none',
     saved: (what: string) => `${what} put down`, cleared: (what: string) => `${what} emptied`, notANumber: 'Give it as a figure, like 2 or 2.5.', wholeNumber: 'Give a whole number, from 1.', notADay: 'Give the whole day: day, month and year.', stage: 'Stage of ordering', stageHint: 'What is ordered first is in stage 1. Empty: as its assembly.', wrongStage: 'Give a whole number, from 1 to 99.', put: 'Put down' },
   stamped: {

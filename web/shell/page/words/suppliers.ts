@@ -12,15 +12,15 @@ export const suppliers = (trade: Vocabulary) => ({
   unnamed: 'Named in quotes', unnamedCount: 'tap to add', addIt: 'Add',
   quotes: (n: number) => (n ? count(n, 'quote') : 'no quote'), noTerms: 'no terms yet',
   short: { shipping: (sum: string) => `${trade.carriage} ${sum}`, freeFrom: (sum: string) => `free from ${sum}`, wait: (days: string) => `wait ${days}` },
-  sections: { name: 'Who it is', carriage: capital(trade.carriage), least: 'Least order and charge', wait: 'How long it takes', returns: 'Sending back and warranty', tax: 'Tax' },
+  sections: { name: 'Who it is', carriage: capital(trade.carriage), least: 'Least order and charge', wait: 'How long it takes', returns: 'Sending back and warranty', tax: 'Tax and duty' },
   terms: {
     shipping: `${capital(trade.carriage)} of an order`, free_from: 'Free from', minimum_order: 'Least order', minimum_charge: 'Least charge',
     wait: 'Usual wait', wait_least: 'Wait, least', wait_most: 'Wait, most', back_order: 'Not on the shelf',
-    return_window: 'May go back within', restocking: 'Kept when it goes back', surcharge_deadline: 'Old unit back within', warranty: 'Warranty', tax_rate: 'Tax on their prices',
+    return_window: 'May go back within', restocking: 'Kept when it goes back', surcharge_deadline: 'Old unit back within', warranty: 'Warranty', tax_rate: 'Tax on top', duty_rate: 'Duty on top',
   } satisfies Record<Term, string>,
   hints: {
     shipping: 'Once for each order or batch.', free_from: `The value of an order from which there is no ${trade.carriage}.`, minimum_order: 'Below this value nothing is sent.', minimum_charge: 'A batch costs at least this.',
-    back_order: 'How often it has to be made or to come in first.', surcharge_deadline: `For the ${trade.surcharge} to come back.`, restocking: 'Of its price.', tax_rate: 'Where it is not the usual one of the job.',
+    back_order: 'How often it has to be made or to come in first.', surcharge_deadline: `For the ${trade.surcharge} to come back.`, restocking: 'Of its price.', tax_rate: `Where their prices come before tax. It counts on every quote of theirs that says no tax, on ${trade.carriage} and on least charges.`, duty_rate: 'On price and freight, before the tax.',
   } as Partial<Record<Term, string>>,
   units: { days: 'days', times: 'in 100', share: '%', months: 'months' } satisfies Record<Exclude<TermKind, 'money'>, string>,
   times: (n: string) => `${n} in${KEEP}100`, percent: (n: string) => `${n}${KEEP}%`,
@@ -40,6 +40,8 @@ export const suppliers = (trade: Vocabulary) => ({
 /** Whether a plan must take something, or must leave it. */
 export const stance = {
   label: 'In a plan', options: { '': 'free', pinned: 'pinned', forbidden: 'forbidden' } satisfies Record<Stance | '', string>,
+  quoteHint: 'Pinned: a plan takes this quote for the part. Forbidden: it takes another.',
   supplierHint: 'Pinned: what they quote is bought there. Forbidden: nothing is.', donorHint: 'Pinned: what it can give comes from it. Forbidden: nothing does.',
+  said: { pinned: 'pinned in a plan', forbidden: 'forbidden in a plan' } satisfies Record<Stance, string>,
   saved: (how: string) => `In a plan: ${how}`,
 };

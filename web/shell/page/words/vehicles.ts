@@ -14,5 +14,7 @@ export const vehicles = {
   costs: {
     cash: 'What it costs', cashHint: 'The whole vehicle, with bringing it home.', sold: 'Surplus sold for', soldHint: 'What was not needed of it, and what is left as scrap.', really: 'What it really costs',
     spent: 'It is paid for: a plan counts nothing for it.', here: 'Is it here?', notYet: 'not yet', bought: 'here already', wrongMoney: 'Give a sum, like 400 or 399.50.',
+    soldAll: 'surplus sold, all of it', taken: 'Taken from it', takenNone: 'nothing yet', left: 'Left on it', leftNone: 'nothing that is listed',
+    leftHint: 'What is quoted from it or listed in its assemblies, and not chosen or taken off.', chosen: 'chosen', off: 'Taken off', offNow: (name: string) => `${name}: taken off`, onNow: (name: string) => `${name}: still on it`, soldFor: (sum: string) => `sold for ${sum}`, soldLine: 'Sold for',
   },
 };

@@ -1,0 +1,39 @@
+import type { Aim, Id, PlanQuery, PlanView, Settings } from '../../bridge/protocol';
+
+/** What is tried out: figures slid, another aim, sellers left out. */
+export interface Turn {
+  /** In minor units. */
+  budget?: number;
+  minutes?: number;
+  /** In minor units. */
+  hourValue?: number;
+  aim?: Aim;
+  without?: readonly Id[];
+}
+
+/** The question with what is tried out; what is not turned is as the job says. */
+export function turnedQuery({ budget, minutes, hourValue, aim, without }: Turn): PlanQuery {
+  return {
+    ...(budget !== undefined && { budget }),
+    ...(minutes !== undefined && { minutes }),
+    ...(aim && { aim }),
+    ...(without?.length && { forbid: [...without] }),
+    ...(hourValue !== undefined && { set: { quotes: {}, job: { hour_value: hourValue } } }),
+  };
+}
+
+/** Where a slider stands, how far it goes, and in which steps: as far as half as much again as what is used or allowed. */
+export function slid(figure: 'budget' | 'minutes' | 'hourValue', settings: Settings, view: PlanView | undefined): { now: number; most: number; step: number } {
+  const used = { budget: view?.sums?.cash.minor ?? 0, minutes: view?.sums?.own_time ?? 0, hourValue: 0 }[figure];
+  const set = { budget: settings.budget?.minor, minutes: settings.own_hours, hourValue: settings.hour_value.minor }[figure];
+  const now = set ?? used;
+  const most = Math.max(now, used, 1) * 1.5;
+  const step = figure === 'minutes' ? 30 : round(most / 100);
+  return { now, most: Math.ceil(Math.max(most, figure === 'hourValue' ? 40 * round(1) : step) / step) * step, step };
+}
+
+/** The nearest of 1, 2, 5, 10 … that is no less. */
+function round(amount: number): number {
+  const ten = 10 ** Math.floor(Math.log10(Math.max(amount, 1)));
+  return [1, 2, 5, 10].map((unit) => unit * ten).find((unit) => unit >= amount) ?? ten * 10;
+}
