@@ -5,14 +5,14 @@ use asfound_core::costing::PricedTest;
 use asfound_core::inspect::{ProofQuery, Surface};
 use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Swap, Triage};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, SpeedUnit, apply, ask};
-use asfound_core::plan::PlanQuery;
+use asfound_core::plan::{FrontierQuery, PlanQuery, Scarce, SwayQuery};
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::{Hash, Id, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "06eff771635ba3ad74a6561f4f5c3ccefe389d95ba817e27503b454d4ab77663";
+pub const HASH: &str = "9eea3febd829e897c7d0025d9bbba1747f33f117bb07f3ffffecc4d9c87245b0";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -171,8 +171,12 @@ fn heavy_queries() -> impl Iterator<Item = HeavyQuery> {
         seed: Some(3),
     });
     let limits = PlanQuery { budget: Some(250_00), minutes: Some(300), nodes: Some(20), ..PlanQuery::default() };
-    let plans = [PlanQuery::default(), limits].map(|query| HeavyQuery::Plan(Box::new(query)));
-    std::iter::once(undecided).chain(certainty).chain(plans)
+    let reopened = PlanQuery { reopen: true, nodes: Some(20), ..PlanQuery::default() };
+    let frontier = FrontierQuery { of: Scarce::Hours, plan: limits.clone(), points: Some(3) };
+    let sway = SwayQuery { plan: reopened.clone(), draws: Some(4) };
+    let plans = [PlanQuery::default(), limits, reopened].map(|query| HeavyQuery::Plan(Box::new(query)));
+    let more = [HeavyQuery::Frontier(Box::new(frontier)), HeavyQuery::Sway(Box::new(sway))];
+    std::iter::once(undecided).chain(certainty).chain(plans).chain(more)
 }
 
 /// All answers, a line each, as they cross the protocol.
