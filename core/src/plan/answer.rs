@@ -93,7 +93,7 @@ impl Planned {
             singly: singly.as_ref().map(|(worth, taken)| self.sums(worth, taken, currency)),
             own: own
                 .as_ref()
-                .filter(|_| !self.chosen.is_empty())
+                .filter(|_| self.reopened && !self.chosen.is_empty())
                 .map(|(worth, taken)| self.sums(worth, taken, currency)),
             steps: Vec::new(),
             choices: Vec::new(),

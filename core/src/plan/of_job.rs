@@ -23,6 +23,8 @@ pub(super) struct Planned {
     pub(super) cheapest: BTreeMap<Id, Id>,
     /// What somebody chose, by part.
     pub(super) chosen: BTreeMap<Id, Id>,
+    /// What was chosen may be chosen otherwise.
+    pub(super) reopened: bool,
     /// Copies of kits by number, and donors.
     pub(super) shared: Vec<What>,
     /// Supplier and stage of each order.
@@ -144,6 +146,7 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         decided,
         cheapest,
         chosen,
+        reopened: query.reopen,
         shared: builder.shared,
         orders: orders.into_iter().map(|(_, key)| key).collect(),
         rules,
