@@ -5,14 +5,14 @@ use asfound_core::costing::PricedTest;
 use asfound_core::inspect::{ProofQuery, Surface};
 use asfound_core::job::vocabulary::{Certainty, PlaceKind, Route, Side, Swap, Triage};
 use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query, Sent, SpeedUnit, apply, ask};
-use asfound_core::plan::PlanQuery;
+use asfound_core::plan::{FrontierQuery, PlanQuery, Scarce, SwayQuery};
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::{Hash, Id, KeptQuote, KeptQuotes, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "f9df541b36cf7d9df4dec6c4c1dd69fc3b321483fd7a355c8a9787bd4c057fad";
+pub const HASH: &str = "f162d4564cb238054aca476ff8f6af884bc134bbb27ad242fef19772e1548aaa";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -182,9 +182,13 @@ fn heavy_queries() -> impl Iterator<Item = HeavyQuery> {
         seed: Some(3),
     });
     let limits = PlanQuery { budget: Some(250_00), minutes: Some(300), nodes: Some(20), ..PlanQuery::default() };
-    let plans = [PlanQuery::default(), limits].map(|query| HeavyQuery::Plan(Box::new(query)));
+    let reopened = PlanQuery { reopen: true, nodes: Some(20), ..PlanQuery::default() };
+    let frontier = FrontierQuery { of: Scarce::Hours, plan: limits.clone(), points: Some(3) };
+    let sway = SwayQuery { plan: reopened.clone(), draws: Some(4) };
+    let plans = [PlanQuery::default(), limits, reopened].map(|query| HeavyQuery::Plan(Box::new(query)));
+    let more = [HeavyQuery::Frontier(Box::new(frontier)), HeavyQuery::Sway(Box::new(sway))];
     let kept = HeavyQuery::KeptPlans { today: None };
-    std::iter::once(undecided).chain(certainty).chain(plans).chain([kept])
+    std::iter::once(undecided).chain(certainty).chain(plans).chain(more).chain([kept])
 }
 
 /// All answers, a line each, as they cross the protocol.

@@ -7,42 +7,46 @@ use wasm_bindgen_cli_support::Bindgen;
 
 use crate::workspace;
 
-/// One worker: its package, and the name of its folder in the shell.
-struct Worker {
-    package: &'static str,
-    name: &'static str,
+/// One wasm: its package, how it is compiled, and the name of its files.
+#[derive(Debug, Clone, Copy)]
+pub struct Wasm {
+    /// The package.
+    pub package: &'static str,
+    /// The profile of `Cargo.toml`.
+    pub profile: &'static str,
+    /// The name of what is made.
+    pub name: &'static str,
 }
 
-const WORKERS: [Worker; 2] =
-    [Worker { package: "asfound-web", name: "record" }, Worker { package: "asfound-reckon", name: "reckon" }];
+const WORKERS: [Wasm; 2] = [
+    Wasm { package: "asfound-web", profile: "wasm", name: "record" },
+    Wasm { package: "asfound-reckon", profile: "wasm-reckon", name: "reckon" },
+];
 
 /// Builds both workers' wasm into `web/shell/pkg`.
 pub fn make() -> anyhow::Result<()> {
-    compile()?;
     for worker in &WORKERS {
-        bind(worker)?;
+        let folder = workspace::shell().join("pkg").join(worker.name);
+        worker.make(&folder)?;
+        say_size(worker.name, &folder)?;
     }
     Ok(())
 }
 
-fn compile() -> anyhow::Result<()> {
-    let mut cargo = workspace::cargo();
-    cargo.args(["build", "--locked", "--lib", "--target", "wasm32-unknown-unknown", "--profile", "wasm"]);
-    for worker in &WORKERS {
-        cargo.args(["--package", worker.package]);
+impl Wasm {
+    /// Compiles it into a folder, with the JavaScript that loads it.
+    pub fn make(&self, folder: &Path) -> anyhow::Result<()> {
+        let mut cargo = workspace::cargo();
+        cargo.args(["build", "--locked", "--lib", "--target", "wasm32-unknown-unknown"]);
+        cargo.args(["--profile", self.profile, "--package", self.package]);
+        workspace::run(&mut cargo)?;
+        let built = workspace::target().join("wasm32-unknown-unknown").join(self.profile);
+        let wasm = built.join(format!("{}.wasm", self.package.replace('-', "_")));
+        let mut bindgen = Bindgen::new();
+        bindgen.input_path(&wasm).web(true)?.typescript(true).out_name(self.name);
+        bindgen.remove_name_section(true).remove_producers_section(true);
+        bindgen.generate(folder)
     }
-    workspace::run(&mut cargo)
-}
-
-fn bind(worker: &Worker) -> anyhow::Result<()> {
-    let built = workspace::target().join("wasm32-unknown-unknown/wasm");
-    let wasm = built.join(format!("{}.wasm", worker.package.replace('-', "_")));
-    let folder = workspace::shell().join("pkg").join(worker.name);
-    let mut bindgen = Bindgen::new();
-    bindgen.input_path(&wasm).web(true)?.typescript(true).out_name(worker.name);
-    bindgen.remove_name_section(true).remove_producers_section(true);
-    bindgen.generate(&folder)?;
-    say_size(worker.name, &folder)
 }
 
 fn say_size(name: &str, folder: &Path) -> anyhow::Result<()> {

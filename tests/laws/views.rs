@@ -3,7 +3,7 @@
 use asfound_core::costing::PricedTest;
 use asfound_core::job::vocabulary::{Aim, Route, Standing};
 use asfound_core::job::{ContentsLine, Group, Job, PartsQuery, Query, SpeedUnit, ask};
-use asfound_core::plan::PlanQuery;
+use asfound_core::plan::{FrontierQuery, PlanQuery, Scarce, SwayQuery};
 use asfound_core::quantity::{Day, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::Id;
@@ -83,16 +83,30 @@ fn heavy_queries(ids: &[Id]) -> Vec<HeavyQuery> {
         budget: Some(-1),
         minutes: Some(i64::MAX),
         latest: Day::parse("1999-12-31"),
+        nodes: Some(12),
         ..PlanQuery::default()
     };
     let pinned = PlanQuery { pin: ids.to_vec(), nodes: Some(0), aim: Some(Aim::ShowStandard), ..PlanQuery::default() };
+    let frontiers = [Scarce::Cash, Scarce::Hours].map(|of| {
+        let plan = PlanQuery { budget: Some(i64::MIN), nodes: Some(2), ..pinned.clone() };
+        HeavyQuery::Frontier(Box::new(FrontierQuery { of, plan, points: Some(0) }))
+    });
+    let swaying = PlanQuery { reopen: true, minutes: Some(i64::MIN), nodes: Some(2), ..PlanQuery::default() };
+    let sway = HeavyQuery::Sway(Box::new(SwayQuery { plan: swaying, draws: Some(2) }));
     let plans = [limits, pinned].map(|query| HeavyQuery::Plan(Box::new(query)));
     let line =
         |number: &str, quantity| ContentsLine { number: number.to_owned(), name: "Hub \u{0}".to_owned(), quantity };
     let lines = vec![line("", Some(i64::MIN)), line("1 - 2", Some(i64::MAX)), line("x", None)];
     let kits = ids.iter().map(|id| HeavyQuery::KitContents { quote: *id, lines: lines.clone() });
     let kept = [None, Day::parse("1999-12-31")].map(|today| HeavyQuery::KeptPlans { today });
-    std::iter::once(undecided).chain(kept).chain(certainty).chain(plans).chain(kits).collect()
+    std::iter::once(undecided)
+        .chain(kept)
+        .chain(certainty)
+        .chain(plans)
+        .chain(frontiers)
+        .chain([sway])
+        .chain(kits)
+        .collect()
 }
 
 /// All answers, as they cross the protocol.

@@ -93,7 +93,7 @@ impl Planned {
             singly: singly.as_ref().map(|(worth, taken)| self.sums(worth, taken, currency)),
             own: own
                 .as_ref()
-                .filter(|_| !self.chosen.is_empty())
+                .filter(|_| self.reopened && !self.chosen.is_empty())
                 .map(|(worth, taken)| self.sums(worth, taken, currency)),
             steps: Vec::new(),
             choices: Vec::new(),
@@ -126,15 +126,23 @@ impl Planned {
             let mut parts: Vec<PlanTaken> =
                 settled.map(|settled| PlanTaken { part: settled.part, quote: settled.quote }).collect();
             parts.sort_unstable();
+            let of_shared = |shared: usize| match &self.shared[shared] {
+                What::Donor(vehicle) => (true, Some(job.name(*vehicle))),
+                What::Kit { quote, .. } => (false, job.item(*quote).and_then(|item| item.read(FieldName::From))),
+            };
+            let of_order = |order: usize| Some(job.name(self.orders[order].0));
             let (why, name) = match step.by {
                 By::Itself => (StepWhy::Itself, None),
                 By::Rest => (StepWhy::Rest, None),
-                By::Order(order) => (StepWhy::Order, Some(job.name(self.orders[order].0))),
-                By::Shared(shared) => match &self.shared[shared] {
-                    What::Donor(vehicle) => (StepWhy::Donor, Some(job.name(*vehicle))),
-                    What::Kit { quote, .. } => {
-                        (StepWhy::Kit, job.item(*quote).and_then(|item| item.read(FieldName::From)))
-                    }
+                By::Order(order) => (StepWhy::Order, of_order(order)),
+                By::NoOrder(order) => (StepWhy::NoOrder, of_order(order)),
+                By::Shared(shared) => match of_shared(shared) {
+                    (true, name) => (StepWhy::Donor, name),
+                    (false, name) => (StepWhy::Kit, name),
+                },
+                By::NoShared(shared) => match of_shared(shared) {
+                    (true, name) => (StepWhy::NoDonor, name),
+                    (false, name) => (StepWhy::NoKit, name),
                 },
             };
             PlanStep {

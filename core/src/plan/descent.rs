@@ -51,8 +51,8 @@ impl<'m> Descent<'m> {
         }
         let all = || model.cells.iter().flat_map(|cell| &cell.takes);
         let count = i64::try_from(all().count()).unwrap_or(1).max(1);
-        let mean = all().map(|take| take.cost.abs()).sum::<i64>() / count;
-        let minutes = all().map(|take| take.minutes.abs()).sum::<i64>() / count;
+        let mean = all().map(|take| take.cost.saturating_abs() / count).sum::<i64>();
+        let minutes = all().map(|take| take.minutes.saturating_abs() / count).sum::<i64>();
         let weights = Weights { cash: 1, minutes: (mean / minutes.max(1)).max(1), orders: 1, rules: mean.max(1) };
         Self { model, links, with_shared, with_order, weights, chance: Stream::seeded(seed), drawn: 0 }
     }

@@ -23,6 +23,8 @@ pub(super) struct Planned {
     pub(super) cheapest: BTreeMap<Id, Id>,
     /// What somebody chose, by part.
     pub(super) chosen: BTreeMap<Id, Id>,
+    /// What was chosen may be chosen otherwise.
+    pub(super) reopened: bool,
     /// Copies of kits by number, and donors.
     pub(super) shared: Vec<What>,
     /// Supplier and stage of each order.
@@ -162,6 +164,7 @@ pub(super) fn planned_with(job: &Job, query: &PlanQuery, fixed: &Fixed) -> Plann
         decided,
         cheapest,
         chosen,
+        reopened: query.reopen,
         shared: builder.shared,
         orders: orders.into_iter().map(|(_, key)| key).collect(),
         rules,
@@ -541,17 +544,22 @@ impl<'a> Builder<'a> {
         let budget: Option<Money> = self.of_job(FieldName::Budget);
         let budget = budget.filter(|budget| counts && budget.currency == currency).map(|budget| budget.minor);
         let hours: Option<crate::quantity::Minutes> = self.of_job(FieldName::OwnHours);
-        let stages = self
-            .query
-            .stages
-            .iter()
-            .filter_map(|one| Some((self.stages.iter().position(|stage| *stage == one.stage)?, one.budget.max(0))));
+        let stages = self.query.stages.iter().filter_map(|one| {
+            Some((self.stages.iter().position(|stage| *stage == one.stage)?, within(one.budget.max(0))))
+        });
         self.model.limits = Limits {
-            cash: self.query.budget.or(budget),
+            cash: self.query.budget.or(budget).map(within),
             stages: stages.collect::<BTreeMap<_, _>>().into_iter().collect(),
-            minutes: self.query.minutes.or_else(|| hours.filter(|_| counts).map(|hours| hours.0)),
+            minutes: self.query.minutes.or_else(|| hours.filter(|_| counts).map(|hours| hours.0)).map(within),
         };
     }
+}
+
+/// No sum of a plan is anywhere near: limits beyond it are none, and can be added to.
+const LARGEST: i64 = 1 << 44;
+
+fn within(limit: i64) -> i64 {
+    limit.clamp(-LARGEST, LARGEST)
 }
 
 /// A share of an amount, rounded up to the unit.
@@ -563,7 +571,7 @@ fn share_of(amount: i64, wanted: i64, of: i64) -> i64 {
 /// An estimate, rounded once.
 #[expect(clippy::cast_possible_truncation, reason = "costs are bounded, and a plan of larger ones would be refused")]
 pub(super) fn rounded(minor: f64) -> i64 {
-    libm::rint(minor.clamp(-as_f64(1 << 44), as_f64(1 << 44))) as i64
+    libm::rint(minor.clamp(-as_f64(LARGEST), as_f64(LARGEST))) as i64
 }
 
 #[expect(clippy::cast_possible_truncation, reason = "waits are whole days within their bound")]

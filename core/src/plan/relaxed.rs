@@ -231,7 +231,7 @@ impl<'m> Relaxed<'m> {
         let mut most = vec![0.0_f64; self.rows];
         let mut cost = 0.0;
         let mut count = |row: usize, amount: i64| {
-            let amount = as_f64(amount.abs());
+            let amount = as_f64(amount).abs();
             size[row] += amount;
             most[row] = most[row].max(amount);
         };
@@ -241,11 +241,11 @@ impl<'m> Relaxed<'m> {
         };
         for take in self.model.cells.iter().flat_map(|cell| &cell.takes) {
             pay(self, take.cash, take.minutes, take.stage);
-            cost += as_f64(take.cost.abs());
+            cost += as_f64(take.cost).abs();
         }
         for shared in &self.model.shared {
             pay(self, shared.cash, shared.minutes, shared.stage);
-            cost += as_f64(shared.cost.abs());
+            cost += as_f64(shared.cost).abs();
         }
         for ((order, bands), goods) in self.model.orders.iter().zip(&self.bands).zip(&self.goods) {
             let most = bands.iter().map(|band| band.charge(band.value.0)).max().unwrap_or(0);
@@ -253,16 +253,16 @@ impl<'m> Relaxed<'m> {
             cost += as_f64(most);
             // What comes short of the least charge is worked out good by good.
             if order.minimum_charge > 0 {
-                let all = goods.iter().map(|good| good.value).sum::<i64>() + order.minimum_charge;
+                let all = goods.iter().map(|good| good.value).fold(order.minimum_charge, i64::saturating_add);
                 pay(self, all, 0, order.stage);
                 cost += as_f64(all);
             }
         }
         for rule in &self.model.rules {
-            cost += as_f64(rule.price.abs());
+            cost += as_f64(rule.price).abs();
         }
         for (row, limit) in self.limit_rows() {
-            size[row] += as_f64(limit.abs());
+            size[row] += as_f64(limit).abs();
         }
         self.scale = most.into_iter().map(|most| if most > 0.0 { 1.0 / (most * most) } else { 1.0 }).collect();
         self.size = size;

@@ -25,8 +25,12 @@ pub(super) struct Step {
 pub(super) enum By {
     /// Nothing: it is one.
     Itself,
+    /// They go over to it.
     Shared(usize),
     Order(usize),
+    /// They leave it.
+    NoShared(usize),
+    NoOrder(usize),
     /// They are what is left.
     Rest,
 }
@@ -88,12 +92,12 @@ fn ways(model: &Model, from: &[usize], to: &[usize], open: &[usize]) -> Vec<(By,
     for shared in 0..model.shared.len() {
         // A kit is taken together, and left together.
         together(By::Shared(shared), &|cell| take(cell, to).uses.contains(&shared));
-        together(By::Shared(shared), &|cell| take(cell, from).uses.contains(&shared));
+        together(By::NoShared(shared), &|cell| take(cell, from).uses.contains(&shared));
     }
     for order in 0..model.orders.len() {
         let goes = |cell: usize, at: &[usize]| take(cell, at).loads.iter().any(|load| load.order == order);
         together(By::Order(order), &|cell| goes(cell, to));
-        together(By::Order(order), &|cell| goes(cell, from));
+        together(By::NoOrder(order), &|cell| goes(cell, from));
     }
     ways
 }

@@ -106,6 +106,12 @@ pub enum StepWhy {
     Donor,
     /// They go with one order or batch.
     Order,
+    /// A kit is not needed any more.
+    NoKit,
+    /// A donor is not needed any more.
+    NoDonor,
+    /// They leave an order or batch.
+    NoOrder,
     /// All that is left.
     Rest,
 }

@@ -10,6 +10,7 @@ mod figures;
 mod garage;
 mod memory;
 mod papers;
+mod plan;
 mod processes;
 mod row;
 mod scroll;
@@ -28,7 +29,7 @@ use crate::row::Row;
 
 type Area = (&'static str, fn() -> anyhow::Result<Vec<Row>>);
 
-const AREAS: [Area; 8] = [
+const AREAS: [Area; 9] = [
     ("sizes", sizes::measure),
     ("capture", capture::measure),
     ("derive", derive::measure),
@@ -37,6 +38,7 @@ const AREAS: [Area; 8] = [
     ("scroll", scroll::measure),
     ("papers", papers::measure),
     ("certainty", certainty::measure),
+    ("plan", plan::measure),
 ];
 
 fn main() -> anyhow::Result<()> {

@@ -94,7 +94,7 @@ fn build_derive(folder: &Path) -> anyhow::Result<()> {
     Ok(())
 }
 
-fn copy(from: &Path, to: &Path) -> anyhow::Result<()> {
+pub(crate) fn copy(from: &Path, to: &Path) -> anyhow::Result<()> {
     fs::create_dir_all(to)?;
     for entry in fs::read_dir(from).with_context(|| format!("{}: run demo/run first", from.display()))? {
         let entry = entry?;

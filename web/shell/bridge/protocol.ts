@@ -2945,7 +2945,7 @@ export interface PlanTaken {
 /**
  * What parts of a step have together.
  */
-export type StepWhy = "itself" | "kit" | "donor" | "order" | "rest";
+export type StepWhy = "itself" | "kit" | "donor" | "order" | "no-kit" | "no-donor" | "no-order" | "rest";
 
 /**
  * What there is never enough of.

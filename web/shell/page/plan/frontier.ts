@@ -46,7 +46,7 @@ export class Frontier extends LightElement {
     const step = (amount: number): string => this.amount(view.of, amount);
     return html`${this.chart(view)}
       <p class="reckoned">${more ? (more.saves.minor > 0 ? html`${say.more(step(more.more))} <b>${say.saves(money(more.saves))}</b>${more.sure ? '.' : say.about}` : say.noMore(step(more.more))) : say.noLimit[view.of]}</p>
-      ${least === undefined ? nothing : html`<p class="second">${say.least(step(least))}</p>`}
+      ${least ? html`<p class="second">${say.least(step(least))}</p>` : nothing}
       <details class="quote-fold"><summary>${say.table}</summary><table class="plan-table"><thead><tr><th scope="col">${say.of[view.of]}</th><th scope="col">${say.cost}</th><th scope="col">${say.sure}</th></tr></thead>
         <tbody>${view.points.map((point) => html`<tr><th scope="row">${step(point.limit)}</th><td>${money(point.cost)}</td><td>${this.proof(point)}</td></tr>`)}</tbody></table></details>`;
   }

@@ -1,4 +1,4 @@
-import type { Aim, Id, PlanQuery, PlanView, Settings } from '../../bridge/protocol';
+import type { Aim, Id, PlanQuery, PlanView, Route, Settings } from '../../bridge/protocol';
 
 /** What is tried out: figures slid, another aim, sellers left out. */
 export interface Turn {
@@ -9,15 +9,17 @@ export interface Turn {
   hourValue?: number;
   aim?: Aim;
   without?: readonly Id[];
+  noRoutes?: readonly Route[];
 }
 
 /** The question with what is tried out; what is not turned is as the job says. */
-export function turnedQuery({ budget, minutes, hourValue, aim, without }: Turn): PlanQuery {
+export function turnedQuery({ budget, minutes, hourValue, aim, without, noRoutes }: Turn): PlanQuery {
   return {
     ...(budget !== undefined && { budget }),
     ...(minutes !== undefined && { minutes }),
     ...(aim && { aim }),
     ...(without?.length && { forbid: [...without] }),
+    ...(noRoutes?.length && { forbid_routes: [...noRoutes] }),
     ...(hourValue !== undefined && { set: { quotes: {}, job: { hour_value: hourValue } } }),
   };
 }

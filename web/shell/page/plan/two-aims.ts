@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Aim, PlanQuery, PlanSums, PlanView } from '../../bridge/protocol';
+import type { Aim, PlanChoice, PlanQuery, PlanSums, PlanView } from '../../bridge/protocol';
 import '../kit/choice';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
@@ -54,12 +54,16 @@ export class TwoAims extends LightElement {
       <tbody>${rows.map(([name, told]) => html`<tr><th scope="row">${name}</th><td>${told(here)}</td><td>${told(sums)}</td></tr>`)}</tbody></table>
       <p class="second">${other.proof === 'best' ? whole.best : whole.roughly}</p>
       ${parts.length ? html`<p><b>${say.differ(parts.length)}</b></p><ul class="plan-changes">${parts.map(({ one: here, other: there }) => html`<li><a class="plan-change" href="#/routes/${(here ?? there)?.part}"><b>${tagFigures((here ?? there)?.tag)} ${(here ?? there)?.name || words().parts.noName}</b>
-        <span class="second">${say.turns(here ? routeWord(here.route) : say.none, there ? routeWord(there.route) : say.none)}</span></a></li>`)}</ul>` : html`<p>${say.same}</p>`}`;
+        <span class="second">${say.turns(way(here), way(there))}</span></a></li>`)}</ul>` : html`<p>${say.same}</p>`}`;
   }
 
   private async ask(aim: Aim): Promise<void> {
     await this.asked.ask({ ask: 'plan', ...this.query, aim, today: today(), nodes: STEPS });
   }
+}
+
+function way(choice: PlanChoice | undefined): string {
+  return choice ? [routeWord(choice.route), choice.from].filter(Boolean).join(', ') : words().plan.aims.none;
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-two-aims': TwoAims } }

@@ -1,11 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Aim, Currency, Id, PlanQuery, PlanView, Settings } from '../../bridge/protocol';
+import type { Aim, Currency, Id, PlanQuery, PlanView, Route, Settings } from '../../bridge/protocol';
 import '../kit/button';
 import '../kit/choice';
 import '../kit/slider';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { ROUTES_IN_ORDER, routeWord } from '../routes/route-word';
 import { AIMS } from '../settings/aims';
 import { words } from '../words';
 import { hours, money } from '../words/format';
@@ -32,6 +33,8 @@ export class WhatIf extends LightElement {
       ${this.slider('budget', say.budget, settings)}${this.slider('minutes', say.hours, settings)}${this.slider('hourValue', say.hourValue, settings)}
       <asf-choice compact columns="2" .label=${words().settings.aim} .options=${AIMS.map((aim) => ({ value: aim, word: words().settings.aims[aim] }))} .value=${turn.aim ?? settings.aim}
         @asf-change=${(event: CustomEvent<{ value: Aim }>) => { this.turnTo({ aim: event.detail.value }); }}></asf-choice>
+      <asf-choice compact many columns="2" .label=${say.routes} .options=${ROUTES_IN_ORDER.map((route) => ({ value: route, word: routeWord(route) }))} .values=${ROUTES_IN_ORDER.filter((route) => !turn.noRoutes?.includes(route))}
+        @asf-change=${(event: CustomEvent<{ values: Route[] }>) => { this.turnTo({ noRoutes: ROUTES_IN_ORDER.filter((route) => !event.detail.values.includes(route)) }); }}></asf-choice>
       ${this.sellers()}
       ${turned ? html`<asf-button compact word=${say.asSet} @click=${() => { this.turnTo({}, true); }}></asf-button>` : nothing}</details>`;
   }

@@ -96,7 +96,17 @@ export class WholeJob extends LightElement {
     if (open.length === 0) return nothing;
     const all = this.reopen ? steps.flatMap(({ parts }) => parts) : open;
     return html`${steps.length ? html`<p><b>${say.changes}</b></p><ol class="plan-changes">${steps.map((step) => html`<li>${this.step(view, step)}</li>`)}</ol>` : nothing}
+      ${this.otherwise(view)}
       ${all.length ? html`<div class="plan-take"><asf-primary small verb=${this.reopen ? say.takeSteps(all.length) : say.takeAll(all.length)} icon="check" @click=${() => { void this.take(all); }}></asf-primary></div>` : nothing}`;
+  }
+
+  /** Each part that does not take its own cheapest, and what stands against that. */
+  private otherwise({ choices }: PlanView): TemplateResult | typeof nothing {
+    const say = words().plan.whole;
+    const other = choices.filter(({ why }) => why);
+    if (other.length === 0) return nothing;
+    return html`<details class="quote-fold"><summary>${say.otherwise(other.length)}</summary><ul class="plan-changes">${other.map((choice) => html`<li><a class="plan-change" href="#/routes/${choice.part}"><b>${this.named(choice)}</b>
+      ${choice.why ? html`<span class="second">${say.because[choice.why.because](this.amount(choice.why.because, choice.why.more))}</span>` : nothing}</a></li>`)}</ul></details>`;
   }
 
   private step(view: PlanView, step: PlanStep): TemplateResult {
@@ -146,7 +156,8 @@ export class WholeJob extends LightElement {
 
 /** With its sign and what it is of; empty where it is nothing. */
 function signed(amount: number, told: (amount: number) => string, of: string): string {
-  return amount === 0 ? '' : `${amount < 0 ? '−' : '+'}${told(Math.abs(amount))}${of ? ` ${of}` : ''}`;
+  // The sign stays with its figure.
+  return amount === 0 ? '' : `${amount < 0 ? '−' : '+'}\u2060${told(Math.abs(amount))}${of ? ` ${of}` : ''}`;
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-whole-job': WholeJob } }
