@@ -8,11 +8,11 @@ use asfound_core::job::{Change, Command, Context, Group, Job, PartsQuery, Query,
 use asfound_core::plan::{FrontierQuery, PlanQuery, Scarce, SwayQuery};
 use asfound_core::quantity::{Chance, Currency, Mass, Millis, Minutes, Money, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
-use asfound_core::record::{Hash, Id, Kind, Replica};
+use asfound_core::record::{Hash, Id, KeptQuote, KeptQuotes, Kind, Replica};
 use asfound_core::tables::hazards::Step;
 
 /// What [`hash`] answers everywhere. When a view changes on purpose, this changes with it.
-pub const HASH: &str = "9eea3febd829e897c7d0025d9bbba1747f33f117bb07f3ffffecc4d9c87245b0";
+pub const HASH: &str = "f162d4564cb238054aca476ff8f6af884bc134bbb27ad242fef19772e1548aaa";
 
 const JOB: u8 = 1;
 const AXLE: u8 = 2;
@@ -73,6 +73,12 @@ fn gearing(number: u8, swap: Swap, axle: i64, tyre: &str) -> Command {
     create(number, Kind::Gearing, changes.into_iter().chain(over).collect())
 }
 
+/// Quotes of a plan that was kept: part, quote, what it was.
+fn kept(quotes: &[(u8, u8, i64)]) -> Change {
+    let quotes = quotes.iter().map(|(part, quote, cash)| KeptQuote { part: id(*part), quote: id(*quote), cash: *cash });
+    Change::Quotes(KeptQuotes(quotes.collect()))
+}
+
 fn commands() -> Vec<Command> {
     let hour = Change::HourValue(Money::from_minor(17_77, Currency::GBP));
     let [hub, hose, caliper] = PARTS;
@@ -101,6 +107,11 @@ fn commands() -> Vec<Command> {
         change(caliper, vec![name("Calliper")]),
         gearing(50, Swap::Before, 43_000, "5.90-15"),
         gearing(51, Swap::After, 38_889, "165 SR 15"),
+        create(
+            60,
+            Kind::Plan,
+            vec![name("In spring"), kept(&[(hub, 22, 61_00), (hose, 24, 12_34), (caliper, 61, 1)]), money(73_34)],
+        ),
     ]
 }
 
@@ -176,7 +187,8 @@ fn heavy_queries() -> impl Iterator<Item = HeavyQuery> {
     let sway = SwayQuery { plan: reopened.clone(), draws: Some(4) };
     let plans = [PlanQuery::default(), limits, reopened].map(|query| HeavyQuery::Plan(Box::new(query)));
     let more = [HeavyQuery::Frontier(Box::new(frontier)), HeavyQuery::Sway(Box::new(sway))];
-    std::iter::once(undecided).chain(certainty).chain(plans).chain(more)
+    let kept = HeavyQuery::KeptPlans { today: None };
+    std::iter::once(undecided).chain(certainty).chain(plans).chain(more).chain([kept])
 }
 
 /// All answers, a line each, as they cross the protocol.

@@ -17,16 +17,17 @@ pub fn declarations() -> String {
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
     };
     use crate::plan::{
-        Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, OneMore, PlanChoice, PlanDonor,
-        PlanKit, PlanOrder, PlanProof, PlanQuery, PlanStep, PlanSums, PlanTaken, PlanView, PlanWhy, Scarce, Spare,
-        StageBudget, StepWhy, SwayPart, SwayQuery, SwayQuote, SwayView,
+        Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, KeptPart, KeptPlan, KeptPlansView,
+        KeptSince, KeptSums, OneMore, PlanChoice, PlanDonor, PlanKit, PlanOrder, PlanProof, PlanQuery, PlanStep,
+        PlanSums, PlanTaken, PlanView, PlanWhy, Scarce, Spare, StageBudget, StepWhy, SwayPart, SwayQuery, SwayQuote,
+        SwayView,
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
         Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
-    use crate::record::{EntryId, FieldName, Hash, Held, Id, Kind, Replica};
+    use crate::record::{EntryId, FieldName, Hash, Held, Id, KeptQuote, KeptQuotes, Kind, Replica};
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
@@ -37,6 +38,8 @@ pub fn declarations() -> String {
         Hash,
         EntryId,
         Held,
+        KeptQuotes,
+        KeptQuote,
         Kind,
         FieldName,
         Money,
@@ -160,6 +163,11 @@ pub fn declarations() -> String {
         SwayView,
         SwayPart,
         SwayQuote,
+        KeptPlansView,
+        KeptPlan,
+        KeptSums,
+        KeptPart,
+        KeptSince,
         Because,
         PlanOrder,
         PlanKit,

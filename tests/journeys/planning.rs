@@ -112,3 +112,55 @@ fn chromium_what_was_chosen_is_compared_tried_and_drawn() -> anyhow::Result<()> 
     browser.says(PLACE, "1 part without a quote that may be chosen: not in it.")?;
     Ok(())
 }
+
+/// Two plans are kept, one without a supplier, told side by side; one is adopted, and the adopting is undone.
+#[test]
+fn chromium_kept_plans_are_compared_and_adopted() -> anyhow::Result<()> {
+    const KEPT: &str = "asf-kept-plans";
+    let visit = Visit::with_faults(Size::Phone)?;
+    let Visit { browser, .. } = &visit;
+    browser.start_job_without_camera("The grey saloon")?;
+    let ids: Vec<String> = serde_json::from_value(browser.run_async_js(FURNISH, vec![])?)?;
+    let dearer = format!(
+        "const changes = [{{ of: '{}' }}, {{ route: 'buy' }}, {{ cash: {{ minor: 6000, currency: 'GBP' }} }}, {{ from: 'Elsewhere' }}];
+        const answer = await globalThis.desk.command({{ do: 'create', id: crypto.randomUUID().replaceAll('-', ''), kind: 'quote', changes }});
+        if (!answer.ok) throw new Error(JSON.stringify(answer));",
+        ids[0]
+    );
+    browser.run_async_js(&dearer, vec![])?;
+    browser.go("plan")?;
+    browser.says(PLACE, "Proved: nothing is cheaper.")?;
+    browser.press_words(KEPT, "Keep it")?;
+    browser.says(KEPT, "Give it a name.")?;
+    browser.write_into(KEPT, "Keep this plan as", "All from one")?;
+    browser.press_words(KEPT, "Keep it")?;
+    browser.wait_for_text(".undo", "Plan kept")?;
+    browser.says(KEPT, "Nothing has changed since. 2\u{a0}parts change with it.")?;
+
+    browser.click("asf-what-if summary")?;
+    browser.press_words("asf-what-if", "Sloe Hill Spares")?;
+    browser.says(PLACE, "worth now, all counted £65")?;
+    browser.write_into(KEPT, "Keep this plan as", "Without them")?;
+    browser.press_words(KEPT, "Keep it")?;
+    browser.wait_for_js(&format!("document.querySelectorAll('{KEPT} tbody tr:first-child td').length === 2"), SOON)?;
+    browser.press_words("asf-what-if", "As it is set")?;
+    browser.says(&format!("{KEPT} tbody"), "worth now £51 £65")?;
+
+    let adopt = format!("document.querySelector('{KEPT} [aria-label=\"Adopt it: Without them\"]')");
+    browser.wait_for_js(&adopt, SOON)?;
+    browser.run_js(&format!("{adopt}.click()"), vec![])?;
+    browser.wait_for_text(".undo", "2\u{a0}parts decided as kept")?;
+    ensure!(decided(browser)? == json!(2), "not both are decided");
+    let cost = browser.view(&json!({ "ask": "cost", "part": ids[0] }))?;
+    ensure!(cost["chosen"]["values"]["from"] == json!("Elsewhere"), "the bearing is from {}", cost["chosen"]);
+    browser.says(KEPT, "All that can be chosen of it is chosen.")?;
+    browser.press_words(".undo", "Undo")?;
+    browser.wait_for_js(&adopt, SOON)?;
+    ensure!(decided(browser)? == json!(0), "one undo takes both back");
+
+    let strike = format!("document.querySelector('{KEPT} [aria-label=\"Strike out: All from one\"]')");
+    browser.run_js(&format!("{strike}.click()"), vec![])?;
+    browser.wait_for_js(&format!("document.querySelectorAll('{KEPT} tbody tr:first-child td').length === 1"), SOON)?;
+    browser.wait_for_text(".undo", "Plan struck out")?;
+    Ok(())
+}

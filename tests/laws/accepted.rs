@@ -3,7 +3,7 @@
 use asfound_core::job::{Change, Command, Job, troubles};
 use asfound_core::problem::{Code, Problem};
 use asfound_core::quantity::{Area, Chance, Currency, ExchangeRate, Mass, Millis, Minutes, Money};
-use asfound_core::record::{Entry, EntryId, Id, Kind, Op};
+use asfound_core::record::{Entry, EntryId, Id, KeptQuote, KeptQuotes, Kind, Op};
 
 use crate::any_entry::replica;
 use crate::garage::Garage;
@@ -125,6 +125,8 @@ fn numbers() -> Vec<(Kind, Saying, i64, i64)> {
         (Kind::Gearing, Change::Diameter, 160_000_000, 3_180_000_000),
         (Kind::Gearing, Change::HighestTurns, 100, 30_000),
         (Kind::Quote, |n| Change::OwnTime(Minutes::new(n)), 0, 6_000_000),
+        (Kind::Plan, |n| Change::Cash(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
+        (Kind::Plan, |n| Change::OwnTime(Minutes::new(n)), 0, 6_000_000),
         (Kind::Choice, |n| Change::HourValueThen(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
     ]
 }
@@ -143,6 +145,19 @@ fn numbers_beyond_what_can_be_meant_are_refused() {
             let expected = if fits { vec![] } else { vec![Code::OutOfBounds] };
             assert_eq!(codes(&problems), expected, "{:?} of {number}", change(number).field());
         }
+    }
+}
+
+/// Break: in `Change::bounded` leave out `Quotes`.
+#[test]
+fn a_plan_has_no_more_quotes_than_any_job() {
+    let (mut garage, ids) = one_of_each();
+    let (_, plan) = ids.iter().find(|(kind, _)| *kind == Kind::Plan).expect("one of each");
+    for (count, fits) in [(1_000, true), (20_000, true), (20_001, false)] {
+        let quotes = vec![KeptQuote { part: *plan, quote: *plan, cash: 1 }; count];
+        let changes = vec![Change::Quotes(KeptQuotes(quotes))];
+        let problems = garage.command(0, Command::Change { ids: vec![*plan], changes, seen: None }).problems;
+        assert_eq!(problems.is_empty(), fits, "{count}");
     }
 }
 

@@ -156,10 +156,10 @@ fn every_query_is_asked() {
             Q::Cost { .. } | Q::Totals { .. } | Q::History { .. } | Q::Seen { .. } => {}
             Q::Donor { .. } => {}
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
-            Q::Certainty | Q::Undecided | Q::Plan | Q::Frontier | Q::Sway | Q::KitContents => {}
+            Q::Certainty | Q::Undecided | Q::Plan | Q::Frontier | Q::Sway | Q::KeptPlans | Q::KitContents => {}
             Q::Gearing { .. } | Q::GearingTyped { .. } => {}
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 28);
+    assert_eq!(kinds.len(), 29);
 }

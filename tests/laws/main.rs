@@ -17,6 +17,7 @@ mod garage;
 mod gearing;
 mod handing;
 mod hostile;
+mod kept;
 mod measuring;
 mod merging;
 mod moves;

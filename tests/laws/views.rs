@@ -17,7 +17,7 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
     queries.extend([Query::Suppliers, Query::Rules { part: None, today: Day::parse("1999-12-31") }]);
     queries.extend([Query::Certainty, Query::Undecided, Query::Plan, Query::KitContents]);
-    queries.extend([Query::Frontier, Query::Sway]);
+    queries.extend([Query::Frontier, Query::Sway, Query::KeptPlans]);
     for (speed, unit) in [(None, SpeedUnit::Mph), (Some(70.0), SpeedUnit::Kmh), (Some(f64::NAN), SpeedUnit::Mph)] {
         queries.push(Query::Gearing { speed, unit });
     }
@@ -98,7 +98,15 @@ fn heavy_queries(ids: &[Id]) -> Vec<HeavyQuery> {
         |number: &str, quantity| ContentsLine { number: number.to_owned(), name: "Hub \u{0}".to_owned(), quantity };
     let lines = vec![line("", Some(i64::MIN)), line("1 - 2", Some(i64::MAX)), line("x", None)];
     let kits = ids.iter().map(|id| HeavyQuery::KitContents { quote: *id, lines: lines.clone() });
-    std::iter::once(undecided).chain(certainty).chain(plans).chain(frontiers).chain([sway]).chain(kits).collect()
+    let kept = [None, Day::parse("1999-12-31")].map(|today| HeavyQuery::KeptPlans { today });
+    std::iter::once(undecided)
+        .chain(kept)
+        .chain(certainty)
+        .chain(plans)
+        .chain(frontiers)
+        .chain([sway])
+        .chain(kits)
+        .collect()
 }
 
 /// All answers, as they cross the protocol.

@@ -254,3 +254,130 @@ fn both_sides_go_one_way() {
     let view = plan(&bench, json!({}));
     assert_eq!((routes(&view), cost(&view)), ([json!("send-out"), json!("send-out")], 120_00));
 }
+
+/// A rule about a kit holds for whichever part it is taken: the first of them is pinned to 1, the kit for the others is 48. It goes
+/// with the dearer of two for the fifth, 9 instead of 6, or costs 10 extra: 58.
+#[test]
+fn a_rule_about_a_kit_sees_it_on_any_part() {
+    let mut bench = kit_of_four([1_00, 30_00, 30_00, 30_00, 6_00]);
+    bench.quote(500, 205, "buy", 9_00, json!([]));
+    bench.change(301, json!({ "stance": "pinned" }));
+    assert_eq!(cost(&plan(&bench, json!({}))), 55_00);
+    let changes =
+        json!([{ "of": id(400) }, { "relation": "goes-with" }, { "other": id(500) }, { "cash": money(10_00) }]);
+    bench.done(json!({ "do": "create", "id": id(40), "kind": "rule", "changes": changes }));
+    assert_eq!(cost(&plan(&bench, json!({}))), 58_00);
+}
+
+fn kept(bench: &Bench) -> Value {
+    let query: HeavyQuery =
+        serde_json::from_value(json!({ "ask": "kept-plans", "today": "2026-03-01" })).expect("a heavy query");
+    serde_json::to_value(reckon(&bench.job, &query)).expect("a view")
+}
+
+/// Keeps what a plan takes, as the page does.
+fn keep(bench: &mut Bench, number: u16, name: &str, view: &Value) {
+    let mut quotes = Vec::new();
+    for choice in view["choices"].as_array().expect("choices") {
+        quotes.push(json!({ "part": choice["part"], "quote": choice["quote"], "cash": choice["cash"] }));
+        if choice.get("rest").is_some() {
+            quotes.push(json!({ "part": choice["part"], "quote": choice["rest"], "cash": choice["rest_cash"] }));
+        }
+    }
+    let sums = &view["sums"];
+    let changes = json!([{ "name": name }, { "quotes": quotes }, { "cash": sums["cash"] }, { "own_time": sums["own_time"] }, { "expected_then": sums["cost"]["minor"] }, { "hour_value_then": money(20_00) }]);
+    bench.done(json!({ "do": "create", "id": id(number), "kind": "plan", "changes": changes }));
+}
+
+/// Parts that something has changed for: which, what, by how much.
+fn since(plan: &Value) -> Vec<(Value, String, i64)> {
+    let parts = plan["parts"].as_array().expect("parts").iter();
+    let told = parts.filter_map(|part| {
+        let since = part.get("since")?.as_str()?.to_owned();
+        Some((part["part"].clone(), since, part["more"]["minor"].as_i64().unwrap_or(0)))
+    });
+    told.collect()
+}
+
+/// A hub for 45, a seal for 6 from the same supplier, carriage 8 and free from 50: 51. The hub for 43: 49 and 8, 57. A part comes,
+/// 4 at its cheapest: 61. The seal's quote is struck, elsewhere it is 5: 43 + 8 + 5 + 4 = 60. The hub's quote is forbidden, its
+/// repair is 10 and two hours: 50 + 5 + 4 = 59.
+#[test]
+fn a_plan_that_was_kept_tells_what_changed_since() {
+    let mut bench = Bench::new();
+    supplier(&mut bench, 20, "Spares", json!([{ "shipping": money(8_00) }, { "free_from": money(50_00) }]));
+    bench.quote(10, 100, "buy", 45_00, json!([{ "from": "Spares" }]));
+    bench.quote(14, 100, "repair-here", 10_00, json!([{ "own_time": 120 }]));
+    bench.part(101, 1);
+    bench.quote(11, 101, "buy", 5_00, json!([{ "from": "Elsewhere" }]));
+    bench.quote(12, 101, "buy", 6_00, json!([{ "from": "SPARES" }]));
+    let view = plan(&bench, json!({}));
+    keep(&mut bench, 50, "One", &view);
+    let told = |bench: &Bench| kept(bench)["plans"][0].clone();
+    let first = told(&bench);
+    assert_eq!((&first["kept"]["cost"], &first["now"]["cost"]), (&money(51_00), &money(51_00)));
+    assert_eq!((since(&first), &first["record"]["values"]["name"]), (vec![], &json!("One")));
+
+    bench.change(10, json!({ "cash": money(43_00) }));
+    let cheaper = told(&bench);
+    assert_eq!((&cheaper["now"]["cost"], &cheaper["now"]["carriage"]), (&money(57_00), &money(8_00)));
+    assert_eq!((&cheaper["more"], since(&cheaper)), (&money(-2_00), vec![(json!(id(100)), "price".to_owned(), -2_00)]));
+    assert_eq!(&cheaper["kept"]["cost"], &money(51_00));
+
+    bench.part(102, 1);
+    bench.quote(15, 102, "buy", 4_00, json!([]));
+    let grown = told(&bench);
+    assert_eq!((&grown["now"]["cost"], &since(&grown)[1]), (&money(61_00), &(json!(id(102)), "later".to_owned(), 0)));
+
+    bench.change(12, json!({ "struck": true }));
+    let struck = told(&bench);
+    assert_eq!(struck["now"]["cost"], money(60_00));
+    assert_eq!(since(&struck)[1], (json!(id(101)), "quote-gone".to_owned(), 0));
+    assert_eq!((&struck["parts"][1]["open"], &struck["parts"][1]["route"]), (&json!(false), &json!("buy")));
+
+    bench.change(1, json!({ "budget": money(30_00) }));
+    assert_eq!(told(&bench)["now"]["fits"], json!(false));
+    bench.change(10, json!({ "stance": "forbidden" }));
+    let barred = told(&bench);
+    assert_eq!((&barred["now"]["cost"], &barred["now"]["own_time"]), (&money(59_00), &json!(120)));
+    assert_eq!((&barred["now"]["fits"], &since(&barred)[0].1), (&json!(true), &"barred".to_owned()));
+    bench.change(101, json!({ "struck": true }));
+    assert_eq!(since(&told(&bench))[1].1, "part-gone");
+}
+
+/// Decisions that were made otherwise do not count for it, and what is known of a quote that is not here is told without a fall.
+#[test]
+fn kept_plans_stand_side_by_side() {
+    let mut bench = kit_of_four([28_00, 11_00, 9_00, 22_00, 6_00]);
+    bench.change(201, json!({ "quantity": 2 }));
+    bench.done(json!({ "do": "create", "id": id(600), "kind": "cover", "changes": [{ "of": id(400) }, { "part": id(201) }, { "quantity": 1 }] }));
+    let (with, without) = (plan(&bench, json!({})), plan(&bench, json!({ "forbid_routes": ["kit"] })));
+    keep(&mut bench, 50, "With the kit", &with);
+    keep(&mut bench, 51, "Without", &without);
+    for part in 202..=204 {
+        bench.done(json!({ "do": "choose", "id": id(part + 500), "quote": id(part + 100) }));
+    }
+    let unknown = json!([{ "part": id(201), "quote": id(9) }, { "part": id(8), "quote": id(302) }]);
+    let unknown: Vec<Value> = unknown
+        .as_array()
+        .expect("two")
+        .iter()
+        .map(|one| json!({ "part": one["part"], "quote": one["quote"], "cash": i64::MAX }))
+        .collect();
+    bench.done(
+        json!({ "do": "create", "id": id(52), "kind": "plan", "changes": [{ "name": "Odd" }, { "quotes": unknown }] }),
+    );
+    let told = kept(&bench);
+    let plans = told["plans"].as_array().expect("plans");
+    let sums = |at: usize| {
+        (plans[at]["record"]["values"]["name"].clone(), plans[at]["now"]["cost"].clone(), since(&plans[at]).len())
+    };
+    assert_eq!(sums(1), (json!("With the kit"), money(68_00), 0));
+    assert_eq!(sums(2), (json!("Without"), money(76_00), 0));
+    let chosen = |at: usize| {
+        plans[at]["parts"].as_array().expect("parts").iter().filter(|part| part["chosen"] == json!(true)).count()
+    };
+    assert_eq!((chosen(1), chosen(2)), (0, 3));
+    let odd: Vec<String> = since(&plans[0]).into_iter().map(|(_, since, _)| since).collect();
+    assert_eq!(odd, ["part-gone", "quote-gone", "later", "later", "later", "later"]);
+}

@@ -45,9 +45,13 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
             is_here.then(|| View::Cautions(inspect::cautions(job, *step, *part, *assembly)))
         }
         // Heavy ones are answered apart, so that whoever answers quick ones does not carry them.
-        Query::Certainty | Query::Undecided | Query::Plan | Query::Frontier | Query::Sway | Query::KitContents => {
-            Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning)))
-        }
+        Query::Certainty
+        | Query::Undecided
+        | Query::Plan
+        | Query::Frontier
+        | Query::Sway
+        | Query::KeptPlans
+        | Query::KitContents => Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning))),
         Query::Places => Some(View::Places(job.places_view())),
         Query::Suppliers => Some(View::Suppliers(job.suppliers_view())),
         Query::Rules { part, today } => Some(View::Rules(job.rules_view(*part, *today))),

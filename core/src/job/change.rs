@@ -11,7 +11,7 @@ use super::vocabulary::{
 };
 use crate::quantity::bounds::{self, Bound};
 use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
-use crate::record::{FieldName, Hash, Held, Id, Item, Kind, Stored, Value};
+use crate::record::{FieldName, Hash, Held, Id, Item, KeptQuotes, Kind, Stored, Value};
 use crate::tables::features::{Dimension, LimitKind, LimitSource};
 use crate::tables::hazards::Hazard;
 
@@ -166,6 +166,7 @@ changes! {
     overdrive_on: OverdriveOn(i64), tyre: Tyre(String), circumference: Circumference(i64),
     turns_per_mile: TurnsPerMile(i64), diameter: Diameter(i64), highest_turns: HighestTurns(i64),
     rate: Rate(Money), rate_basis: RateBasis(RateBasis), area: Area(Area), duty_rate: DutyRate(i64), fetched: Fetched(bool),
+    quotes: Quotes(KeptQuotes),
 }
 
 impl Change {
@@ -255,6 +256,7 @@ impl Change {
             Self::Number(block) => (bounds::BLOCK, *block),
             Self::Year(year) => (bounds::YEAR, *year),
             Self::Held(held) => (bounds::DEVICES, i64::try_from(held.0.len()).unwrap_or(i64::MAX)),
+            Self::Quotes(quotes) => (bounds::PLANNED, i64::try_from(quotes.0.len()).unwrap_or(i64::MAX)),
             Self::HandedOut(moment) | Self::Taken(moment) => (bounds::MOMENT, moment.0),
             Self::Length(bytes) => (bounds::BYTES, *bytes),
             Self::Lasts(lasts) => (bounds::SOUND, *lasts),

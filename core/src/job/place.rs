@@ -59,7 +59,7 @@ impl Job {
         }
     }
 
-    pub(super) fn sort_by_name(&self, ids: &mut [Id]) {
+    pub(crate) fn sort_by_name(&self, ids: &mut [Id]) {
         let named = ids.iter().map(|id| (natural(&self.name(*id)), *id)).collect();
         let named = ordered_by(named, Ord::cmp);
         ids.iter_mut().zip(named).for_each(|(slot, (_, id))| *slot = id);

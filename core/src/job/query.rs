@@ -94,6 +94,8 @@ pub enum Query {
     Frontier,
     /// A heavy question, refused here, as `certainty`.
     Sway,
+    /// A heavy question, refused here, as `certainty`.
+    KeptPlans,
     /// All places, each after the one it is within.
     Places,
     /// Suppliers and specialists with their terms, and names that quotes carry without one.

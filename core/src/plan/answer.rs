@@ -214,6 +214,7 @@ impl Planned {
                 };
                 let tag = job.item(part).and_then(|item| item.read(FieldName::Tag));
                 let from = job.item(quote).and_then(|item| item.read(FieldName::From));
+                let peak = |quote| self.peaks.get(&(part, quote)).copied().unwrap_or(0);
                 choices.push(PlanChoice {
                     tag,
                     name: job.name(part),
@@ -226,6 +227,8 @@ impl Planned {
                     chosen: self.chosen.get(&part) == Some(&quote),
                     instead_of: other,
                     why,
+                    cash: peak(quote),
+                    rest_cash: rest.map(peak),
                 });
             }
         }

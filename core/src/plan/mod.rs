@@ -11,6 +11,7 @@ mod cover;
 mod descent;
 mod domain;
 mod frontier;
+mod kept;
 mod model;
 mod of_job;
 mod query;
@@ -24,6 +25,7 @@ mod worth;
 
 pub use answer::{plan, plan_while};
 pub use frontier::{FrontierPoint, FrontierQuery, FrontierView, OneMore, Scarce, frontier};
+pub use kept::{KeptPart, KeptPlan, KeptPlansView, KeptSince, KeptSums, kept_plans};
 pub use model::{Carriage, Cell, Chosen, Limits, Load, Model, Order, Rule, Shared, Take};
 pub use query::{PlanQuery, StageBudget};
 pub use search::{PlanLinks, PlanProof, Search, Solved, solve};

@@ -35,7 +35,12 @@ pub(super) struct Planned {
     pub(super) unplanned: Vec<Id>,
     /// How long each quote takes to come in.
     pub(super) waits: BTreeMap<Id, i64>,
+    /// What is paid at first for each quote in full that may be taken, by part and quote.
+    pub(super) peaks: BTreeMap<(Id, Id), i64>,
 }
+
+/// For each part a quote that is taken for it, and one for the pieces that a kit has too few of.
+pub(super) type Fixed = BTreeMap<Id, (Id, Option<Id>)>;
 
 /// What is taken for one part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -76,26 +81,39 @@ struct Builder<'a> {
     on_top: Vec<OnTop>,
     stages: Vec<i64>,
     waits: BTreeMap<Id, i64>,
+    peaks: BTreeMap<(Id, Id), i64>,
     pinned: BTreeSet<Id>,
     forbidden: BTreeSet<Id>,
 }
 
 pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
+    planned_with(job, query, &Fixed::new())
+}
+
+/// The same, where parts go with what is given for them, as if that was decided, as far as it may be taken.
+pub(super) fn planned_with(job: &Job, query: &PlanQuery, fixed: &Fixed) -> Planned {
     let mut builder = Builder::new(job, query);
     let parts: Vec<Id> = job.standing_ids(Kind::Part).collect();
     let mut all: BTreeMap<Id, Offers> = BTreeMap::new();
     for part in parts {
-        all.insert(part, offers(job, part, query.today, query.set.as_ref(), query.reopen));
+        let mut offers = offers(job, part, query.today, query.set.as_ref(), query.reopen);
+        // What is given and was chosen is as decided as if nothing was open again: it stays, whatever is pinned or forbidden.
+        let chosen = offers.chosen.filter(|chosen| fixed.get(&part) == Some(&(*chosen, None)));
+        if chosen.is_some() {
+            offers.quotes.retain(|quote| Some(quote.id) == chosen);
+        }
+        all.insert(part, offers);
     }
     builder.stages = stages(job, all.keys().copied());
     let mut ways: BTreeMap<Id, (bool, Vec<Way>)> = BTreeMap::new();
     let mut unplanned = Vec::new();
     for (part, offers) in &all {
-        let found = builder.ways(*part, offers);
+        let mut found = builder.ways(*part, offers);
+        let is_fixed = fixed.get(part).is_some_and(|fixed| retain_fixed(&mut found, *fixed));
         if found.is_empty() {
             unplanned.push(*part);
         } else {
-            ways.insert(*part, (offers.decided, found));
+            ways.insert(*part, (offers.decided || is_fixed, found));
         }
     }
     follow_decided(job, &mut ways);
@@ -153,7 +171,22 @@ pub(super) fn planned(job: &Job, query: &PlanQuery) -> Planned {
         stages: builder.stages,
         unplanned,
         waits: builder.waits,
+        peaks: builder.peaks,
     }
+}
+
+/// Leaves only the ways to take a quote, with what the kit has too few of from the same where that is still so; whether any is left.
+fn retain_fixed(ways: &mut Vec<Way>, (quote, rest): (Id, Option<Id>)) -> bool {
+    let takes = |way: &Way| way.settled.quote == quote;
+    let is_same = |way: &Way| takes(way) && way.settled.rest == rest;
+    if ways.iter().any(is_same) {
+        ways.retain(is_same);
+    } else if ways.iter().any(takes) {
+        ways.retain(takes);
+    } else {
+        return false;
+    }
+    true
 }
 
 /// What is decided together with a part that is decided already goes the same way, where anything is quoted for that.
@@ -242,6 +275,7 @@ impl<'a> Builder<'a> {
             on_top: Vec::new(),
             stages: vec![1],
             waits: BTreeMap::new(),
+            peaks: BTreeMap::new(),
             pinned: with(Stance::Pinned, &query.pin),
             forbidden: with(Stance::Forbidden, &query.forbid),
         }
@@ -272,6 +306,7 @@ impl<'a> Builder<'a> {
         if quotes.iter().any(|quote| is_pinned(self, quote)) {
             quotes.retain(|quote| is_pinned(self, quote));
         }
+        self.peaks.extend(quotes.iter().map(|quote| ((part, quote.id), quote.peak.minor)));
         let pieces = self.job.item(part).and_then(|item| item.read(FieldName::Quantity)).unwrap_or(1_i64).max(1);
         let stage = stage_of(self.job, part);
         let stage = self.stages.iter().position(|known| *known == stage).unwrap_or(0);
@@ -486,6 +521,10 @@ impl<'a> Builder<'a> {
         if let Some(at) = self.donors.get(&id) {
             return Chosen::Shared(*at);
         }
+        // A kit is taken for any of its parts; whoever uses more of it uses the first, too.
+        if let Some(first) = self.kits.get(&id).and_then(|copies| copies.first()) {
+            return Chosen::Shared(*first);
+        }
         let is_renewed = |route| matches!(route, Route::Exchange | Route::Buy | Route::Kit | Route::Donor);
         let counts = |settled: &Settled| {
             settled.quote == id || settled.rest == Some(id) || (settled.part == id && is_renewed(settled.route))
@@ -531,7 +570,7 @@ fn share_of(amount: i64, wanted: i64, of: i64) -> i64 {
 
 /// An estimate, rounded once.
 #[expect(clippy::cast_possible_truncation, reason = "costs are bounded, and a plan of larger ones would be refused")]
-fn rounded(minor: f64) -> i64 {
+pub(super) fn rounded(minor: f64) -> i64 {
     libm::rint(minor.clamp(-as_f64(LARGEST), as_f64(LARGEST))) as i64
 }
 

@@ -147,6 +147,11 @@ pub struct PlanChoice {
     /// Why not that one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub why: Option<PlanWhy>,
+    /// What is paid at first for the whole quote, in minor units.
+    pub cash: i64,
+    /// The same of `rest`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rest_cash: Option<i64>,
 }
 
 /// Why a part does not take its own cheapest quote.

@@ -63,6 +63,8 @@ pub const SHARE: Bound = Bound { what: "share", least: -10_000, most: 20_000 };
 pub const ORDER: Bound = Bound { what: "order", least: -1_000_000_000_000, most: 1_000_000_000_000 };
 /// Devices that wrote in one job.
 pub const DEVICES: Bound = Bound { what: "devices", least: 0, most: 10_000 };
+/// Quotes of a plan that is kept.
+pub const PLANNED: Bound = Bound { what: "planned", least: 0, most: 20_000 };
 /// The longest text, in bytes.
 pub const TEXT: Bound = Bound { what: "text", least: 0, most: 20_000 };
 /// Years that a vehicle will be kept.

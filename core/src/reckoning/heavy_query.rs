@@ -57,4 +57,10 @@ pub enum HeavyQuery {
     Frontier(Box<FrontierQuery>),
     /// Which parts go another way when prices and hours move within their guesses.
     Sway(Box<SwayQuery>),
+    /// Plans that were kept: what they came to, what they come to now, and what has changed since.
+    KeptPlans {
+        /// Which day it is, as in `cost`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
 }

@@ -3,7 +3,7 @@ use serde::{Deserialize, Serialize};
 use super::heavy_query::HeavyQuery;
 use crate::costing::{CertaintyView, Drawing, UndecidedView, certainty, undecided};
 use crate::job::{ContentsView, Job};
-use crate::plan::{FrontierView, PlanView, SwayView, frontier, plan, sway};
+use crate::plan::{FrontierView, KeptPlansView, PlanView, SwayView, frontier, kept_plans, plan, sway};
 use crate::record::Kind;
 
 /// The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
@@ -24,6 +24,8 @@ pub enum Reckoned {
     Frontier(Box<FrontierView>),
     /// To [`HeavyQuery::Sway`].
     Sway(Box<SwayView>),
+    /// To [`HeavyQuery::KeptPlans`].
+    KeptPlans(Box<KeptPlansView>),
     /// What was asked about is not in this job.
     Nothing,
 }
@@ -56,5 +58,6 @@ pub fn reckon(job: &Job, query: &HeavyQuery) -> Reckoned {
         HeavyQuery::Plan(query) => Reckoned::Plan(Box::new(plan(job, query))),
         HeavyQuery::Frontier(query) => Reckoned::Frontier(Box::new(frontier(job, query))),
         HeavyQuery::Sway(query) => Reckoned::Sway(Box::new(sway(job, query))),
+        HeavyQuery::KeptPlans { today } => Reckoned::KeptPlans(Box::new(kept_plans(job, *today))),
     }
 }

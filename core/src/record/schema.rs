@@ -63,6 +63,8 @@ stored_enum! {
         Rule = "rule",
         /// Axle, gearbox, overdrive and tyre that are in, or could be.
         Gearing = "gearing",
+        /// A plan of the whole job, kept under a name.
+        Plan = "plan",
     }
 }
 
@@ -242,7 +244,7 @@ fields! {
     /// Which form the bytes have.
     87 MediaType "media_type" on (Photo Slice);
     /// When it was taken, said or decided.
-    88 Taken "taken" on (Photo Note Choice Before Purchase Finding Reading Caution);
+    88 Taken "taken" on (Photo Note Choice Before Purchase Finding Reading Caution Plan);
     /// Ring or arrow.
     89 Shape "shape" on (Mark);
     /// Centre of a ring, tip of an arrow: parts of ten thousand of the width.
@@ -271,9 +273,9 @@ fields! {
     /// What happens to the part.
     100 Route "route" on (Quote Choice Purchase OwnFamily);
     /// Cash.
-    101 Cash "cash" on (Quote Choice Purchase Vehicle Rule);
+    101 Cash "cash" on (Quote Choice Purchase Vehicle Rule Plan);
     /// Own hours, in minutes.
-    102 OwnTime "own_time" on (Quote Choice);
+    102 OwnTime "own_time" on (Quote Choice Plan);
     /// The chance that it fails.
     103 Chance "chance" on (Quote Choice);
     /// Own hours to strip again when it has failed, in minutes.
@@ -291,9 +293,9 @@ fields! {
     /// Who decided.
     110 Who "who" on (Choice Finding Reading Caution);
     /// The value of an hour at the time.
-    111 HourValueThen "hour_value_then" on (Choice);
+    111 HourValueThen "hour_value_then" on (Choice Plan);
     /// What it was worth over the years at the time, in minor units.
-    112 ExpectedThen "expected_then" on (Choice);
+    112 ExpectedThen "expected_then" on (Choice Plan);
     /// Freight both ways.
     113 Freight "freight" on (Quote);
     /// Tax.
@@ -458,4 +460,6 @@ fields! {
     193 DutyRate "duty_rate" on (Supplier);
     /// It was taken off the donor.
     194 Fetched "fetched" on (Quote);
+    /// What a plan takes, part by part.
+    196 Quotes "quotes" on (Plan);
 }

@@ -119,12 +119,13 @@ pub fn ask(file: &Path, word: &str, arguments: Option<&str>, device: Option<Id>)
     let opened = Opened::read(file)?;
     let (job, mut problems) = opened.job();
     let device = device.or_else(|| job.ids(Kind::Device).next()).unwrap_or(Id::from_bytes([0; 16]));
-    let view = if matches!(word, "certainty" | "undecided" | "plan" | "frontier" | "sway" | "kit-contents") {
-        as_json(&question::read(&job, word, arguments)?.map_or(Reckoned::Nothing, |query| reckon(&job, &query)))
-    } else {
-        let query: Option<Query> = question::read(&job, word, arguments)?;
-        as_json(&query.map_or(View::Nothing, |query| answer_to(&job, &query, device)))
-    };
+    let view =
+        if matches!(word, "certainty" | "undecided" | "plan" | "frontier" | "sway" | "kept-plans" | "kit-contents") {
+            as_json(&question::read(&job, word, arguments)?.map_or(Reckoned::Nothing, |query| reckon(&job, &query)))
+        } else {
+            let query: Option<Query> = question::read(&job, word, arguments)?;
+            as_json(&query.map_or(View::Nothing, |query| answer_to(&job, &query, device)))
+        };
     problems.extend(opened.missing(&job));
     problems.extend(troubles(&job));
     Ok(Answer { view, problems })

@@ -38,14 +38,45 @@ export type EntryId = string;
 export type Held = EntryId[];
 
 /**
+ * What a plan takes that was kept, part by part. A quote for the pieces that a kit has too few of stands after that of the kit,
+ * with the same part.
+ *
+ * ```
+ * use asfound_core::record::{Id, KeptQuote, KeptQuotes, Stored};
+ * let id = |number| Id::from_bytes([number; 16]);
+ * let kept = KeptQuotes(vec![KeptQuote { part: id(1), quote: id(2), cash: 4_50 }]);
+ * assert_eq!(KeptQuotes::read(&kept.store()), Some(kept));
+ * ```
+ */
+export type KeptQuotes = KeptQuote[];
+
+/**
+ * A quote of a plan that was kept.
+ */
+export interface KeptQuote {
+    /**
+     * Which part it is for.
+     */
+    part: Id;
+    /**
+     * Which quote.
+     */
+    quote: Id;
+    /**
+     * What was paid at first for the whole quote then, in minor units of the job.
+     */
+    cash: number;
+}
+
+/**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing" | "plan";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched" | "quotes";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -266,7 +297,7 @@ export type Standing = "on" | "off" | "judged" | "decided";
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean } | { quotes: KeptQuotes };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -936,6 +967,10 @@ export interface Values {
      *
      */
     fetched?: boolean;
+    /**
+     *
+     */
+    quotes?: KeptQuotes;
 }
 
 /**
@@ -996,7 +1031,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -2616,7 +2651,7 @@ export interface Overtaken {
  * A question whose answer draws figures over and over, or looks through all parts for each line of a list; [`reckon`](super::reckon) answers it. It stands beside
  * [`Query`](crate::job::Query), so that whoever answers quick questions alone carries nothing of it.
  */
-export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | ({ ask: "plan" } & PlanQuery) | ({ ask: "frontier" } & FrontierQuery) | ({ ask: "sway" } & SwayQuery);
+export type HeavyQuery = { ask: "certainty"; part: Id; today?: Day; set?: WhatIf; test?: PricedTest; draws?: number; seed?: number } | { ask: "undecided"; today?: Day; draws?: number; seed?: number } | { ask: "kit-contents"; quote: Id; lines: ContentsLine[] } | ({ ask: "plan" } & PlanQuery) | ({ ask: "frontier" } & FrontierQuery) | ({ ask: "sway" } & SwayQuery) | { ask: "kept-plans"; today?: Day };
 
 /**
  * What a plan is asked for. What is left out is as the job says.
@@ -2838,6 +2873,14 @@ export interface PlanChoice {
      * Why not that one.
      */
     why?: PlanWhy;
+    /**
+     * What is paid at first for the whole quote, in minor units.
+     */
+    cash: number;
+    /**
+     * The same of `rest`.
+     */
+    rest_cash?: number;
 }
 
 /**
@@ -3102,6 +3145,123 @@ export interface SwayQuote {
 }
 
 /**
+ * All plans that were kept, by name, each counted again as the job is today.
+ */
+export interface KeptPlansView {
+    /**
+     * The currency of all sums that are counted now.
+     */
+    currency: Currency;
+    /**
+     * What an hour is worth now.
+     */
+    hour_value: Money;
+    /**
+     * The plans.
+     */
+    plans: KeptPlan[];
+}
+
+/**
+ * A plan that was kept.
+ */
+export interface KeptPlan {
+    /**
+     * Its record, without its quotes.
+     */
+    record: RecordView;
+    /**
+     * What it came to when it was kept, as far as that was noted.
+     */
+    kept: KeptSums;
+    /**
+     * What it comes to now. A part that came later, or whose quote may not be taken any more, counts at its own cheapest.
+     */
+    now: PlanSums;
+    /**
+     * Its parts, and those that came later, by part.
+     */
+    parts: KeptPart[];
+    /**
+     * How much more is paid at first for those of its quotes that may still be taken, each in full and once.
+     */
+    more: Money;
+}
+
+/**
+ * What a plan came to when it was kept.
+ */
+export interface KeptSums {
+    /**
+     * Present value, all in.
+     */
+    cost?: Money;
+    /**
+     * All that is paid at first.
+     */
+    cash?: Money;
+    /**
+     * Own time.
+     */
+    own_time?: Minutes;
+    /**
+     * What an hour was worth in it.
+     */
+    hour_value?: Money;
+}
+
+/**
+ * A part of a plan that was kept, or one that came later.
+ */
+export interface KeptPart {
+    /**
+     * Which part.
+     */
+    part: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * Its name; empty when it has none.
+     */
+    name: string;
+    /**
+     * Its quote in the plan; nothing where it came later.
+     */
+    quote?: Id;
+    /**
+     * The route of that, as far as it is known.
+     */
+    route?: Route;
+    /**
+     * From whom.
+     */
+    from?: string;
+    /**
+     * It may be taken.
+     */
+    open: boolean;
+    /**
+     * It is what somebody chose.
+     */
+    chosen: boolean;
+    /**
+     * What has changed since.
+     */
+    since?: KeptSince;
+    /**
+     * How much more is paid for it at first. A kit stands with the first of its parts.
+     */
+    more?: Money;
+}
+
+/**
+ * What has changed for a part since a plan was kept.
+ */
+export type KeptSince = "part-gone" | "quote-gone" | "barred" | "later" | "price";
+
+/**
  * What stands against the cheapest quote of a part.
  */
 export type Because = "shared" | "carriage" | "budget" | "hours" | "least-order" | "rule" | "together" | "dearer";
@@ -3281,7 +3441,7 @@ export interface PricedTest {
  * The answer to a heavy question. It stands beside [`View`](crate::job::View), so that whoever answers quick questions
  * alone does not carry what heavy ones need.
  */
-export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "plan" } & PlanView) | ({ view: "frontier" } & FrontierView) | ({ view: "sway" } & SwayView) | { view: "nothing" };
+export type Reckoned = ({ view: "certainty" } & CertaintyView) | ({ view: "undecided" } & UndecidedView) | ({ view: "kit-contents" } & ContentsView) | ({ view: "plan" } & PlanView) | ({ view: "frontier" } & FrontierView) | ({ view: "sway" } & SwayView) | ({ view: "kept-plans" } & KeptPlansView) | { view: "nothing" };
 
 /**
  * How sure one may be of what the quotes of a part come to, by drawing their unsure figures over and over.

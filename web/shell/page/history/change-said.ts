@@ -32,6 +32,7 @@ function told(change: Change, beside: readonly Change[]): string | undefined {
 function special(change: Change): string | undefined {
   const say = words();
   if ('route' in change) return routeWord(change.route);
+  if ('quotes' in change) return count(change.quotes.length, 'quote');
   if ('side' in change) return say.sides[change.side];
   if ('driver_side' in change) return say.settings.driverOptions[change.driver_side];
   if ('triage' in change) return say.history.triage[change.triage];

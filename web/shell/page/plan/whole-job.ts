@@ -14,6 +14,7 @@ import { routeWord } from '../routes/route-word';
 import { words } from '../words';
 import { count, hours, money, number } from '../words/format';
 import './frontier';
+import './kept-plans';
 import './sway';
 import './two-aims';
 import './what-if';
@@ -43,6 +44,7 @@ export class WholeJob extends LightElement {
       ${working && view && view.proof !== 'best' ? html`<asf-button compact word=${say.stop} @click=${this.whole.stop}></asf-button>` : nothing}
       ${view ? this.steps(view) : nothing}
       <asf-what-if .view=${view} .currency=${this.currency} @asf-turn=${(event: CustomEvent<{ query: PlanQuery }>) => { this.turn = event.detail.query; this.again(); }}></asf-what-if>
+      ${view ? html`<asf-kept-plans .view=${view} .query=${this.whole.answers}></asf-kept-plans>` : nothing}
       ${view?.orders.length ? html`<asf-section .label=${say.orders}></asf-section>${view.orders.map((order) => this.order(order))}` : nothing}
       ${view?.kits.length || view?.donors.length ? this.shared(view) : nothing}
       ${view?.sums ? html`<asf-frontier .query=${this.asked} .currency=${this.currency}></asf-frontier><asf-sway .query=${this.asked}></asf-sway><asf-two-aims .query=${this.asked} .view=${view} .aim=${this.turn.aim ?? this.aim}></asf-two-aims>` : nothing}`;

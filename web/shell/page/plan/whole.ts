@@ -13,6 +13,8 @@ const LONG_ENOUGH = 60_000;
 /** The plan of the whole job, worked out beside the screen: roughly at once, then better; and again when entries arrive. */
 export class Whole implements ReactiveController {
   view: PlanView | undefined;
+  /** What `view` answers. */
+  answers: PlanQuery = {};
   working = false;
   failed = false;
   private waiting: ReturnType<typeof setTimeout> | undefined;
@@ -58,13 +60,14 @@ export class Whole implements ReactiveController {
     [this.working, this.failed] = [true, false];
     this.enough = setTimeout(this.stop, LONG_ENOUGH);
     this.host.requestUpdate();
+    const turned = this.turned();
     const show = (answer: Reckoned): void => {
       if (asking.signal.aborted || answer.view !== 'plan') return;
-      this.view = answer;
+      [this.view, this.answers] = [answer, turned];
       this.host.requestUpdate();
     };
     try {
-      const query: HeavyQuery = { ask: 'plan', ...this.turned(), today: today(), nodes: MOST_STEPS };
+      const query: HeavyQuery = { ask: 'plan', ...turned, today: today(), nodes: MOST_STEPS };
       show(await desk.weigh(query, asking.signal, show));
     } catch {
       if (asking.signal.aborted) return;

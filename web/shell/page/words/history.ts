@@ -26,6 +26,7 @@ export const fieldNames: Record<FieldName, string> = {
   stance: 'In the plan', from_value: 'From a value of', from_mass: 'From a mass of', relation: 'Rule', other: 'The other', stage: 'Stage of ordering', budget: 'Budget', own_hours: 'Own hours at most', latest: 'All in by', sold: 'Surplus sold for', bought: 'Here already',
   swap: 'In the swap', axle_ratio: 'Axle ratio', gear_ratios: 'Gears', overdrive: 'Overdrive', overdrive_on: 'Overdrive works on', tyre: 'Tyre marking', circumference: 'Rolls in one turn', turns_per_mile: 'Turns a mile', diameter: 'Tyre across', highest_turns: 'Highest engine speed',
   rate: 'Price for one', rate_basis: 'One of what', area: 'Surface of one piece', duty_rate: 'Duty on top', fetched: 'Taken off the donor',
+  quotes: 'Quotes of the plan',
 };
 
 /** What was ever written, in words. */

@@ -53,5 +53,12 @@ export const plan = {
   aims: {
     title: 'Two aims side by side', lead: (aim: string) => `The plan above is for ${aim}.`, other: 'Beside it', nothing: (aim: string) => `For ${aim} nothing keeps all limits and rules.`, differ: (n: number) => `${count(n, 'part')} ${n === 1 ? 'goes' : 'go'} another way`, same: 'Every part goes the same way.', turns: (one: string, other: string) => `${one} → ${other}`, none: 'no quote',
   },
+  kept: {
+    title: 'Plans you kept', as: 'Keep this plan as', hint: 'A name, to set it beside others later.', keep: 'Keep it', nameless: 'Give it a name.', twice: 'Another plan has this name.', done: 'Plan kept', working: 'Counting what you kept …', failed: 'What you kept could not be counted. Open Plan again.',
+    table: 'What each comes to now', worth: 'worth now', cash: 'paid at first', ownTime: 'own time', limits: 'limits and rules', fits: 'kept', broken: 'broken', was: (then: string) => `${then} when kept`,
+    same: 'Nothing has changed since.', dearer: (names: string, sum: string) => `Now ${sum} more: ${names}.`, cheaper: (names: string, sum: string) => `Now ${sum} less: ${names}.`, even: (names: string) => `Other prices, the same in all: ${names}.`,
+    gone: (names: string) => `The quote is gone: ${names}.`, barred: (names: string) => `The quote may no longer be chosen: ${names}.`, partGone: (names: string) => `No longer in the job: ${names}.`, later: (names: string) => `Came later: ${names}.`, cheapest: 'Counted at the cheapest there is.',
+    hour: (then: string, now: string) => `An hour counted ${then} in it, and counts ${now} now.`, others: (n: number) => `${n} more`, unknown: 'a part that is not here', adopt: 'Adopt it', changes: (n: number) => `${count(n, 'part')} ${n === 1 ? 'changes' : 'change'} with it.`, adopted: (n: number) => `${count(n, 'part')} decided as kept`, isChosen: 'All that can be chosen of it is chosen.', strike: 'Strike out', struck: 'Plan struck out', on: (day: string) => `Kept on ${day}.`,
+  },
   noParts: { first: 'Nothing is off yet.', then: 'Take the first photo in Teardown.', go: 'Go to Teardown' },
 };
