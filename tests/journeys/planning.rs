@@ -106,6 +106,7 @@ fn chromium_what_was_chosen_is_compared_tried_and_drawn() -> anyhow::Result<()> 
     browser.press_words("asf-two-aims", "show standard")?;
     browser.says("asf-two-aims", "Every part goes the same way.")?;
 
+    browser.run_js("document.querySelector('asf-what-if summary').scrollIntoView({ block: 'center' })", vec![])?;
     browser.click("asf-what-if summary")?;
     browser.press_words("asf-what-if", "Sloe Hill Spares")?;
     browser.says(PLACE, "1 part without a quote that may be chosen: not in it.")?;

@@ -6,6 +6,7 @@ mod certainty;
 mod contents;
 mod costing;
 mod errands;
+mod frontier;
 mod gearing;
 mod history;
 mod job_file;
