@@ -10,11 +10,14 @@ use proptest::prelude::*;
 use crate::cases;
 use crate::garage::Garage;
 
+/// A quote of a drawn part: route, price, minutes, whether from the supplier.
+type Offered = (Route, i64, i64, bool);
+
 /// A job with a few parts, a donor, a supplier with carriage, a kit over the first two, a rule and decisions.
 #[derive(Debug, Clone)]
 struct Drawn {
-    /// For each part how many pieces, and its quotes: route, price, minutes, whether from the supplier.
-    parts: Vec<(i64, Vec<(Route, i64, i64, bool)>)>,
+    /// For each part how many pieces, and its quotes.
+    parts: Vec<(i64, Vec<Offered>)>,
     /// The price of the kit, and how many pieces of each it holds.
     kit: Option<(i64, i64, i64)>,
     donor: i64,
