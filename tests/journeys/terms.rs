@@ -179,3 +179,35 @@ fn chromium_a_kit_is_filled_from_a_list() -> anyhow::Result<()> {
     ensure!(covers(browser)? == 1, "taken back");
     Ok(())
 }
+
+/// Rows of a table: one is here already and gets terms, one is new; what cannot be read is told, and the rest stands.
+#[test]
+fn chromium_terms_are_pasted() -> anyhow::Result<()> {
+    let visit = Visit::with_faults(Size::Phone)?;
+    let Visit { browser, .. } = &visit;
+    browser.start_job_without_camera("The grey saloon")?;
+    browser.run_async_js(
+        "const answer = await globalThis.desk.command({ do: 'create', id: crypto.randomUUID().replaceAll('-', ''), kind: 'supplier', changes: [{ name: 'Sloe Hill Spares' }] });
+        if (!answer.ok) throw new Error(JSON.stringify(answer));",
+        vec![],
+    )?;
+    browser.go("suppliers")?;
+    browser.says("asf-place-suppliers", "no terms yet")?;
+    browser.click("asf-terms-paste summary")?;
+    browser.run_js(
+        "const field = document.querySelector('asf-terms-paste textarea');
+        field.value = 'Supplier;Carriage;Free from;Lead time\\nSloe Hill Spares;6.50;150;a week\\nAnvil Row;16;;21';
+        field.dispatchEvent(new Event('input', { bubbles: true }));",
+        vec![],
+    )?;
+    browser.says("asf-terms-paste", "Sloe Hill Spares here already, 2 terms")?;
+    browser.says("asf-terms-paste", "Usual wait is left out.")?;
+    browser.says("asf-terms-paste", "Anvil Row new, 2 terms")?;
+    browser.press_words("asf-terms-paste", "Put all 2 down")?;
+    browser.wait_for_text(".undo", "Terms of 2 put down")?;
+    browser.says("asf-place-suppliers", "carriage £6.50 · free from £150")?;
+    browser.says("asf-place-suppliers", "carriage £16 · wait 21 days")?;
+    browser.press_words(".undo", "Undo")?;
+    browser.says("asf-place-suppliers", "no terms yet")?;
+    Ok(())
+}

@@ -10,16 +10,19 @@ export interface Turn {
   aim?: Aim;
   without?: readonly Id[];
   noRoutes?: readonly Route[];
+  /** By stage, in minor units. */
+  stages?: Readonly<Record<number, number>>;
 }
 
 /** The question with what is tried out; what is not turned is as the job says. */
-export function turnedQuery({ budget, minutes, hourValue, aim, without, noRoutes }: Turn): PlanQuery {
+export function turnedQuery({ budget, minutes, hourValue, aim, without, noRoutes, stages }: Turn): PlanQuery {
   return {
     ...(budget !== undefined && { budget }),
     ...(minutes !== undefined && { minutes }),
     ...(aim && { aim }),
     ...(without?.length && { forbid: [...without] }),
     ...(noRoutes?.length && { forbid_routes: [...noRoutes] }),
+    ...(stages && Object.keys(stages).length > 0 && { stages: Object.entries(stages).map(([stage, budget]) => ({ stage: Number(stage), budget })) }),
     ...(hourValue !== undefined && { set: { quotes: {}, job: { hour_value: hourValue } } }),
   };
 }
@@ -34,8 +37,21 @@ export function slid(figure: 'budget' | 'minutes' | 'hourValue', settings: Setti
   return { now, most: Math.ceil(Math.max(most, figure === 'hourValue' ? 40 * round(1) : step) / step) * step, step };
 }
 
+/** How far a slider for a sum goes, and in which steps: as far as half as much again. */
+export function span(amount: number): { most: number; step: number } {
+  const step = round((Math.max(amount, 1) * 1.5) / 100);
+  return { most: Math.ceil((amount * 1.5) / step) * step, step };
+}
+
 /** The nearest of 1, 2, 5, 10 … that is no less. */
 function round(amount: number): number {
   const ten = 10 ** Math.floor(Math.log10(Math.max(amount, 1)));
   return [1, 2, 5, 10].map((unit) => unit * ten).find((unit) => unit >= amount) ?? ten * 10;
+}
+
+/** What is paid in each stage to suppliers and specialists whose terms are known; nothing where all is in one. */
+export function stagesOf(view: PlanView | undefined): Map<number, number> {
+  const paid = new Map<number, number>();
+  for (const { stage, value, carriage, short } of view?.orders ?? []) paid.set(stage, (paid.get(stage) ?? 0) + value.minor + carriage.minor + short.minor);
+  return paid.size > 1 ? paid : new Map();
 }

@@ -3,13 +3,18 @@ import { carryOut } from '../carry-out';
 
 /** Writes values of one record over what was seen on the screen, so that what came in between is not lost. */
 export async function write(record: RecordView, changes: Change[], message = ''): Promise<boolean> {
+  const { ok } = await carryOut({ do: 'change', ids: [record.id], changes, seen: seenOf(record, changes) }, message);
+  return ok;
+}
+
+/** What was seen of the fields that are changed. */
+export function seenOf(record: RecordView, changes: readonly Change[]): Seen {
   const seen: Seen = {};
   for (const change of changes) {
     const field = fieldOf(change);
     seen[field] = record.seen[field] ?? [];
   }
-  const { ok } = await carryOut({ do: 'change', ids: [record.id], changes, seen }, message);
-  return ok;
+  return seen;
 }
 
 /** The same for a line that is edited: '' once it is stored, null when it was not. */

@@ -25,6 +25,7 @@ import '../styles/terms.css';
 import { words } from '../words';
 import './supplier';
 import { termSaid } from './terms';
+import './terms-paste';
 
 const PLACE = 'suppliers';
 const KEY = 'supplier/new';
@@ -37,6 +38,7 @@ export class PlaceSuppliers extends LightElement {
   @state() private name = journal.typedBefore(KEY) ?? '';
   @state() private wrong = '';
   private readonly live = new Live(this, 'suppliers', () => ({ ask: 'suppliers' }));
+  private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly keeping = new KeepingWord(this);
 
   private get here(): string { return this.address?.id ?? ''; }
@@ -61,7 +63,7 @@ export class PlaceSuppliers extends LightElement {
     return html`<asf-head .name=${say.title} .second=${view.suppliers.length ? say.second(view.suppliers.length) : ''} back="#/job" .cells=${[this.keeping.cell]}></asf-head>
       <div class="body sheet-body">
         ${view.suppliers.length === 0 ? html`<asf-empty .first=${say.none.first} .then=${say.none.then}></asf-empty>` : html`<ul>${view.suppliers.map((one) => html`<li>${row(one)}</li>`)}</ul>`}
-        ${this.unnamed()}</div>
+        ${this.unnamed()}<asf-terms-paste .known=${view.suppliers} .currency=${this.head.view?.settings.currency ?? 'GBP'}></asf-terms-paste></div>
       <div class="foot"><asf-primary .verb=${say.add} icon="add" @click=${() => { this.add(true); }}></asf-primary></div>
       <asf-dialog .open=${this.adding} .label=${say.add} .body=${this.adding ? this.form() : nothing} @asf-close=${() => { this.add(false); }}></asf-dialog>`;
   }

@@ -35,7 +35,7 @@ export const plan = {
     } satisfies Record<Collision, (held: Held) => string>,
     orders: 'Orders and batches', carriageOf: (sum: string) => `carriage ${sum}`, free: 'carriage free', short: (sum: string) => `${sum} short of the least charge`, toFree: (sum: string) => `${sum} more and carriage is free`,
     shared: 'Kits and donors', kit: (n: number) => (n === 1 ? 'A kit' : `${n} kits`), spare: (n: number) => `${count(n, 'piece')} left over`, noSpare: 'nothing left over', here: 'here already', gives: (n: number) => `gives ${count(n, 'part')}`,
-    whatIf: 'What if', whatIfLead: 'Tried out here alone; nothing is kept.', turned: 'tried out', budget: 'Budget', hours: 'Own hours', hourValue: 'Value of an hour', noLimit: 'no limit', sellers: 'Suppliers, specialists and donors in it', asSet: 'As it is set',
+    whatIf: 'What if', whatIfLead: 'Tried out here alone; nothing is kept.', turned: 'tried out', budget: 'Budget', hours: 'Own hours', hourValue: 'Value of an hour', noLimit: 'no limit', stageBudget: (stage: number) => `Budget of stage ${stage}`, sellers: 'Suppliers, specialists and donors in it', asSet: 'As it is set',
   },
   frontier: {
     title: 'Cost against hours and budget', lead: 'What the whole job would cost with fewer or more hours, or with less or more cash.', open: 'Draw it', working: 'Solving it again and again …', failed: 'It could not be worked out. Try again.', nothing: 'Nothing keeps all limits and rules: there is no line to draw.',

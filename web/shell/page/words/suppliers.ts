@@ -34,6 +34,11 @@ export const suppliers = (trade: Vocabulary) => ({
     title: `${capital(trade.carriage)} for larger orders`, one: 'A value or a mass is enough; with both, an order has to reach both.', value: 'From a value of', mass: 'From a mass of', carriage: capital(trade.carriage),
     needsFrom: 'Give a value or a mass from which it holds.', put: 'Put it down', done: `${capital(trade.carriage)} put down`, struck: `${capital(trade.carriage)} struck out`, from: (what: readonly string[]) => `from ${listed(what)}`, always: 'from the first piece',
   },
+  paste: {
+    title: 'Paste terms from a table', lead: 'Each row is one of them. The first row names the columns: name, carriage, free from, least order, least charge, wait, tax …', label: 'Rows', nameless: 'No column says whom a row is about. Name one of them Name or Supplier.',
+    unread: (heads: readonly string[]) => `Not read: ${listed(heads)}.`, known: 'here already', fresh: 'new', terms: (n: number) => (n ? count(n, 'term') : 'no term'), wrong: (column: string, why: string) => `${column} is left out. ${why}`,
+    put: (n: number) => (n === 1 ? 'Put the one down' : `Put all ${n} down`), done: (n: number) => `Terms of ${n} put down`,
+  },
   strike: 'Strike out', struck: (name: string) => `${name} struck out`,
 });
 
