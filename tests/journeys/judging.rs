@@ -207,6 +207,8 @@ fn chromium_a_photo_shows_what_was_found_and_a_kill_takes_nothing() -> anyhow::R
         wait_past(browser, &asked)?;
         browser.go(&format!("judge/{}?at=own", ids[0]))?;
         browser.write_into("asf-own-check", "What else is looked at?", "Grease nipple clear?")?;
+        let typed = browser.value_of("asf-own-check", "What else is looked at?")?;
+        ensure!(typed == "Grease nipple clear?", "before the kill: {typed}");
         ids.first().cloned().context("a part")?
     };
     let visit = visit.killed_and_back()?;

@@ -23,7 +23,7 @@ pub fn weigh(
     let HeavyQuery::Plan(asked) = &query else { return crossing(&reckon(&copy.job, &query)) };
     let mut failed = None;
     let view = plan_while(&copy.job, asked, &mut |so_far| {
-        let mut tell = || {
+        let tell = || {
             if due.call0(&JsValue::NULL)?.is_truthy() {
                 told.call1(&JsValue::NULL, &crossing(&Reckoned::Plan(Box::new(so_far())))?)?;
             }
