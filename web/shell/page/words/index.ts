@@ -1,4 +1,3 @@
-import { aims } from './aims';
 import { confidence } from './confidence';
 import { kit } from './kit';
 import { moments } from './moments';
@@ -47,7 +46,6 @@ import type { Vocabulary } from './vocabulary';
 // One line for each place; the sentences themselves live in the file of that name.
 const all = (vocabulary: Vocabulary) => ({
   trade: vocabulary,
-  aims: aims(vocabulary),
   confidence,
   kit: kit(vocabulary),
   marks,
