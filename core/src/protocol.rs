@@ -24,7 +24,8 @@ pub fn declarations() -> String {
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
-        Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
+        Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Torque, Unit,
+        Unreadable,
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, KeptQuote, KeptQuotes, Kind, Replica};
@@ -48,6 +49,7 @@ pub fn declarations() -> String {
         Minutes,
         Chance,
         Mass,
+        Torque,
         Area,
         Millis,
         Day,
@@ -68,6 +70,15 @@ pub fn declarations() -> String {
         words::RateBasis,
         words::Relation,
         words::Swap,
+        words::Build,
+        words::OutFor,
+        words::Compared,
+        words::Fit,
+        words::Paint,
+        words::TorqueUnit,
+        words::Lubrication,
+        words::Tightened,
+        words::CommissioningStep,
         words::Correctness,
         words::Standing,
         Change,

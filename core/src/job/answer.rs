@@ -2,7 +2,6 @@ use super::gearings;
 use super::query::Query;
 use super::troubles;
 use super::view::{HeadView, IdentifyView, ProblemsView, SeenView, View};
-use super::vocabulary::Standing;
 use super::whole::Job;
 use crate::costing;
 use crate::inspect;
@@ -89,7 +88,7 @@ impl Job {
             settings: self.settings(),
             vehicles: self.vehicles(),
             parts: self.standing_ids(Kind::Part).count(),
-            undecided: self.standing_ids(Kind::Part).filter(|part| self.standing(*part) != Standing::Decided).count(),
+            undecided: self.standing_ids(Kind::Part).filter(|part| !self.is_decided(*part)).count(),
             photos: self.standing_ids(Kind::Photo).count(),
             entries: self.record().len(),
             photos_since: self.standing_ids(Kind::Photo).filter(since).count(),

@@ -2,6 +2,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::Change;
 use super::command::{Context, Seen};
+use super::tags::Drawn;
 use super::whole::Job;
 use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
@@ -25,7 +26,7 @@ pub(super) struct Draft<'a> {
     pub(super) problems: Vec<Problem>,
     created: BTreeMap<Id, Kind>,
     /// Tags given in this entry.
-    pub(super) tags: BTreeSet<i64>,
+    pub(super) tags: Drawn,
     /// Blocks claimed in this entry.
     pub(super) blocks: Vec<i64>,
     /// Positions of removal given in this entry.
@@ -40,7 +41,7 @@ impl<'a> Draft<'a> {
             ops: Vec::new(),
             problems: Vec::new(),
             created: BTreeMap::new(),
-            tags: BTreeSet::new(),
+            tags: Drawn { parts: BTreeSet::new(), places: BTreeSet::new() },
             blocks: Vec::new(),
             removed: 0,
         }

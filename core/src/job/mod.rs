@@ -20,6 +20,7 @@ mod query;
 mod rules;
 mod settings;
 mod suppliers;
+mod supply;
 mod tags;
 mod teardown;
 mod troubles;

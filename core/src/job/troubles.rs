@@ -17,8 +17,8 @@ use crate::record::{Fault, FieldName, Id, Item, Kind};
 pub fn troubles(job: &Job) -> Vec<Problem> {
     let mut problems: Vec<Problem> = job.record().faults().into_iter().map(of_fault).collect();
     problems.extend(job.record_problems().cloned());
-    problems.extend(twice(job, Kind::Part, FieldName::Tag, Code::TagTwice, Hint::RetagOne, "tag"));
-    problems.extend(twice(job, Kind::Block, FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
+    problems.extend(twice(job, &[Kind::Part, Kind::Place], FieldName::Tag, Code::TagTwice, Hint::RetagOne, "tag"));
+    problems.extend(twice(job, &[Kind::Block], FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
     problems.extend(circles(job, Kind::Assembly, FieldName::Inside));
     problems.extend(circles(job, Kind::Place, FieldName::Within));
     problems.extend(circles(job, Kind::Quote, FieldName::Fallback));
@@ -133,10 +133,10 @@ fn of_target(job: &Job, id: Id, holder: Kind, change: &Change, target: Id) -> Op
         .then(|| Problem::warning(Code::InStruckOut).at(id).field(field).with(vec![target]).hint(Hint::BringBackOrMove))
 }
 
-/// Records of a kind that share a number which only one should have.
-fn twice(job: &Job, kind: Kind, field: FieldName, code: Code, hint: Hint, what: &str) -> Vec<Problem> {
+/// Records of these kinds that share a number which only one should have.
+fn twice(job: &Job, kinds: &[Kind], field: FieldName, code: Code, hint: Hint, what: &str) -> Vec<Problem> {
     let mut holders: BTreeMap<i64, Vec<Id>> = BTreeMap::new();
-    for id in job.standing_ids(kind) {
+    for id in kinds.iter().flat_map(|kind| job.standing_ids(*kind)) {
         if let Some(number) = job.item(id).and_then(|item| item.read(field)) {
             holders.entry(number).or_default().push(id);
         }

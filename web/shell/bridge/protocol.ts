@@ -71,12 +71,12 @@ export interface KeptQuote {
 /**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing" | "plan";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing" | "plan" | "delivery" | "outing" | "count" | "sighting" | "goes-after" | "consumable" | "fluid" | "commissioning";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched" | "quotes";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched" | "quotes" | "oiled" | "wrapped" | "fragile" | "two_person" | "long" | "wide" | "high" | "build" | "out_for" | "due" | "arrived" | "compared" | "ended" | "in_count" | "fit" | "finished" | "paint" | "painted" | "reference" | "fit_time" | "torque" | "torque_unit" | "angle" | "sequence" | "stages" | "lubrication" | "compound" | "torque_source" | "at_ride_height" | "tightened" | "checked_again" | "renew" | "in_hand" | "drained" | "filled" | "capacity" | "commissioning_step" | "found_after" | "checking_days" | "lowered" | "on_the_road";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -163,6 +163,18 @@ export type Chance = number;
  * ```
  */
 export type Mass = number;
+
+/**
+ * A tightening figure in whole micronewton-metres, up to ten thousand newton-metres ([`bounds::TORQUE`]).
+ *
+ * ```
+ * use asfound_core::quantity::{Torque, Unit};
+ * assert_eq!(Torque::read("54", Unit::NewtonMetre), Ok(Torque(54_000_000)));
+ * // 4.4482216152605 N (a pound of force) × 0.3048 m, both exact by definition.
+ * assert_eq!(Torque::read("40 lbf ft", Unit::NewtonMetre), Ok(Torque(54_232_718)));
+ * ```
+ */
+export type Torque = number;
 
 /**
  * An area in whole square millimetres.
@@ -285,6 +297,51 @@ export type Relation = "needs" | "rules-out" | "goes-with";
 export type Swap = "before" | "after" | "candidate";
 
 /**
+ * How much of the box around a part it fills (common practice, no source).
+ */
+export type Build = "solid" | "hollow" | "sheet";
+
+/**
+ * What a part is out of the house for.
+ */
+export type OutFor = "work" | "loan";
+
+/**
+ * What came of comparing with the old part.
+ */
+export type Compared = "right" | "wrong";
+
+/**
+ * How far a part is on again.
+ */
+export type Fit = "tried" | "off-again" | "fitted";
+
+/**
+ * When it goes on.
+ */
+export type Paint = "before" | "after";
+
+/**
+ * The unit of a tightening figure.
+ */
+export type TorqueUnit = "newton-metre" | "pound-foot" | "pound-inch" | "kilogram-metre";
+
+/**
+ * The thread as it is tightened.
+ */
+export type Lubrication = "dry" | "oiled";
+
+/**
+ * How tight a joint is.
+ */
+export type Tightened = "finger-tight" | "tight";
+
+/**
+ * What is done between the last assembly and the road (common practice, no source).
+ */
+export type CommissioningStep = "fluids" | "bleed" | "prime" | "settings" | "leaks" | "retighten" | "inspection" | "running-in";
+
+/**
  * How original what a quote brings is.
  */
 export type Correctness = "original" | "new-old-stock" | "faithful-reproduction" | "pattern" | "uprated" | "home-made";
@@ -292,12 +349,12 @@ export type Correctness = "original" | "new-old-stock" | "faithful-reproduction"
 /**
  * Where a part stands; worked out, never set by hand.
  */
-export type Standing = "on" | "off" | "judged" | "decided";
+export type Standing = "on" | "off" | "judged" | "decided" | "out" | "order" | "tried" | "ready" | "refitted";
 
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean } | { quotes: KeptQuotes };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean } | { quotes: KeptQuotes } | { oiled: boolean } | { wrapped: boolean } | { fragile: boolean } | { two_person: boolean } | { long: number } | { wide: number } | { high: number } | { build: Build } | { out_for: OutFor } | { due: Day } | { arrived: Day } | { compared: Compared } | { ended: Millis } | { in_count: Id } | { fit: Fit } | { finished: boolean } | { paint: Paint } | { painted: boolean } | { reference: boolean } | { fit_time: Minutes } | { torque: Torque } | { torque_unit: TorqueUnit } | { angle: number } | { sequence: string } | { stages: string } | { lubrication: Lubrication } | { compound: string } | { torque_source: string } | { at_ride_height: boolean } | { tightened: Tightened } | { checked_again: boolean } | { renew: boolean } | { in_hand: number } | { drained: number } | { filled: number } | { capacity: number } | { commissioning_step: CommissioningStep } | { found_after: string } | { checking_days: number } | { lowered: boolean } | { on_the_road: boolean };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -971,6 +1028,170 @@ export interface Values {
      *
      */
     quotes?: KeptQuotes;
+    /**
+     *
+     */
+    oiled?: boolean;
+    /**
+     *
+     */
+    wrapped?: boolean;
+    /**
+     *
+     */
+    fragile?: boolean;
+    /**
+     *
+     */
+    two_person?: boolean;
+    /**
+     *
+     */
+    long?: number;
+    /**
+     *
+     */
+    wide?: number;
+    /**
+     *
+     */
+    high?: number;
+    /**
+     *
+     */
+    build?: Build;
+    /**
+     *
+     */
+    out_for?: OutFor;
+    /**
+     *
+     */
+    due?: Day;
+    /**
+     *
+     */
+    arrived?: Day;
+    /**
+     *
+     */
+    compared?: Compared;
+    /**
+     *
+     */
+    ended?: Millis;
+    /**
+     *
+     */
+    in_count?: Id;
+    /**
+     *
+     */
+    fit?: Fit;
+    /**
+     *
+     */
+    finished?: boolean;
+    /**
+     *
+     */
+    paint?: Paint;
+    /**
+     *
+     */
+    painted?: boolean;
+    /**
+     *
+     */
+    reference?: boolean;
+    /**
+     *
+     */
+    fit_time?: Minutes;
+    /**
+     *
+     */
+    torque?: Torque;
+    /**
+     *
+     */
+    torque_unit?: TorqueUnit;
+    /**
+     *
+     */
+    angle?: number;
+    /**
+     *
+     */
+    sequence?: string;
+    /**
+     *
+     */
+    stages?: string;
+    /**
+     *
+     */
+    lubrication?: Lubrication;
+    /**
+     *
+     */
+    compound?: string;
+    /**
+     *
+     */
+    torque_source?: string;
+    /**
+     *
+     */
+    at_ride_height?: boolean;
+    /**
+     *
+     */
+    tightened?: Tightened;
+    /**
+     *
+     */
+    checked_again?: boolean;
+    /**
+     *
+     */
+    renew?: boolean;
+    /**
+     *
+     */
+    in_hand?: number;
+    /**
+     *
+     */
+    drained?: number;
+    /**
+     *
+     */
+    filled?: number;
+    /**
+     *
+     */
+    capacity?: number;
+    /**
+     *
+     */
+    commissioning_step?: CommissioningStep;
+    /**
+     *
+     */
+    found_after?: string;
+    /**
+     *
+     */
+    checking_days?: number;
+    /**
+     *
+     */
+    lowered?: boolean;
+    /**
+     *
+     */
+    on_the_road?: boolean;
 }
 
 /**
@@ -4445,7 +4666,7 @@ export type Unreadable = "empty" | "not-a-number" | "fraction" | "unknown-unit" 
  * assert_eq!(Unit::Millimetre.figures(-50_800), "-0.0508");
  * ```
  */
-export type Unit = "millimetre" | "centimetre" | "micrometre" | "inch" | "thou" | "newton" | "kilonewton" | "pound-force" | "kilogram-force" | "one";
+export type Unit = "millimetre" | "centimetre" | "micrometre" | "inch" | "thou" | "newton" | "kilonewton" | "pound-force" | "kilogram-force" | "newton-metre" | "pound-foot" | "pound-inch" | "kilogram-metre" | "one";
 
 /**
  * A size to machine to, in nanometres.
@@ -5015,6 +5236,26 @@ export interface StandingWords {
      * A quote was chosen.
      */
     decided?: string;
+    /**
+     * Out of the house.
+     */
+    out?: string;
+    /**
+     * New pieces are on their way.
+     */
+    order?: string;
+    /**
+     * Tried.
+     */
+    tried?: string;
+    /**
+     * Ready to go on.
+     */
+    ready?: string;
+    /**
+     * On for good.
+     */
+    refitted?: string;
 }
 
 /**
