@@ -7,6 +7,7 @@ mod any_entry;
 mod apply;
 mod certainty;
 mod chunks;
+mod codes;
 mod contents;
 mod costing;
 mod deciding;

@@ -3,6 +3,7 @@
 mod bearings;
 mod calendar;
 mod certainty;
+mod check_characters;
 mod currencies;
 mod engineering_economy;
 mod expected_cost;
