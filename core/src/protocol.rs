@@ -29,6 +29,7 @@ pub fn declarations() -> String {
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, KeptQuote, KeptQuotes, Kind, Replica};
+    use crate::stores::*;
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
@@ -114,6 +115,29 @@ pub fn declarations() -> String {
         SuppliersView,
         SupplierLine,
         UnnamedSupplier,
+        PlaceView,
+        PlaceStep,
+        StoredLine,
+        LiesIn,
+        Care,
+        SeenAt,
+        Suits,
+        Lift,
+        Heft,
+        HeftGuess,
+        RackView,
+        ShelfView,
+        BoxView,
+        LooseView,
+        Counted,
+        CountSums,
+        CountView,
+        CountedPlace,
+        WhereView,
+        Advice,
+        MissingView,
+        TagView,
+        TagRead,
         RulesView,
         RuleLine,
         BreachView,

@@ -28,6 +28,7 @@ mod planning;
 mod problems;
 mod seen;
 mod settling;
+mod stores;
 mod tags;
 mod undo;
 mod views;

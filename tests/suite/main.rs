@@ -15,4 +15,5 @@ mod lists;
 mod planning;
 mod rates;
 mod sample;
+mod stores;
 mod terms;

@@ -12,6 +12,7 @@ use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
 use crate::problem::Problem;
 use crate::quantity::{Currency, Day, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
+use crate::stores::{CountView, MissingView, PlaceView, TagView, WhereView};
 use crate::tables::{Bearing, Seal};
 
 /// The answer to a [`Query`](super::Query).
@@ -47,6 +48,16 @@ pub enum View {
     Cautions(CautionsView),
     /// To [`Query::Places`](super::Query::Places).
     Places(PlacesView),
+    /// To [`Query::Place`](super::Query::Place).
+    Place(Box<PlaceView>),
+    /// To [`Query::Where`](super::Query::Where).
+    Where(Box<WhereView>),
+    /// To [`Query::Count`](super::Query::Count).
+    Count(Box<CountView>),
+    /// To [`Query::Missing`](super::Query::Missing).
+    Missing(Box<MissingView>),
+    /// To [`Query::Tag`](super::Query::Tag).
+    Tag(Box<TagView>),
     /// To [`Query::Suppliers`](super::Query::Suppliers).
     Suppliers(SuppliersView),
     /// To [`Query::Rules`](super::Query::Rules).
@@ -452,6 +463,9 @@ pub struct PlaceLine {
     /// Its kind.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub place_kind: Option<PlaceKind>,
+    /// The code on its tag, as it is printed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub code: Option<String>,
     /// Names from the outermost place to this one.
     pub path: Vec<String>,
     /// How deep it is.
