@@ -29,6 +29,11 @@ pub fn declarations() -> String {
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, KeptQuote, KeptQuotes, Kind, Replica};
+    use crate::refit::{
+        BeforeLine, BesidePhoto, Circle, CommissioningLine, CommissioningView, EveningItem, EveningKind, EveningView,
+        Gate, Lack, LackWhy, LeftView, LooseJoint, ReadyView, ReferenceView, RefitAssembly, RefitState, RefitStepView,
+        RefitStepsView, Renewed, StepJoint, StepLine, StepPiece, StepState,
+    };
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
@@ -109,6 +114,30 @@ pub fn declarations() -> String {
         PhotoView,
         NoteView,
         JointView,
+        ReadyView,
+        RefitAssembly,
+        RefitState,
+        Lack,
+        LackWhy,
+        Circle,
+        LooseJoint,
+        Gate,
+        ReferenceView,
+        RefitStepsView,
+        RefitStepView,
+        StepLine,
+        StepState,
+        StepJoint,
+        StepPiece,
+        BesidePhoto,
+        EveningView,
+        EveningItem,
+        EveningKind,
+        CommissioningView,
+        CommissioningLine,
+        BeforeLine,
+        LeftView,
+        Renewed,
         PlacesView,
         PlaceLine,
         SuppliersView,

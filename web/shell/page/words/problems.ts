@@ -47,6 +47,8 @@ const happened: Record<Code, Sentence> = {
   'tyre-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The tyre marking'} is no tyre size that can be read.`,
   'ratios-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The list of gears'} cannot be read as gear ratios.`,
   'limit-crossed': () => 'Nothing can keep this limit: its least is more than its most.',
+  'refit-circle': () => 'Parts go on after one another in a circle: no order can keep all of it.',
+  'still-loose': ({ joints }) => `${count(Number(joints) || 1, 'joint')} ${joints === '1' ? 'is' : 'are'} still loose.`,
 };
 
 const safe: Partial<Record<Code, string>> = {
@@ -66,6 +68,8 @@ const safe: Partial<Record<Code, string>> = {
   'tyre-unreadable': 'It is kept as it was written.',
   'ratios-unreadable': 'They are kept as they were written.',
   'limit-crossed': 'It is kept, and nothing is judged by it until it is put right.',
+  'refit-circle': 'Every part still stands in the order once; one of the rules is not kept.',
+  'still-loose': 'The list of what is still loose is kept.',
 };
 
 const hints: Record<Hint, string> = {
@@ -80,6 +84,8 @@ const hints: Record<Hint, string> = {
   'correct-value': 'Correct it and put it down again.',
   'fetch-again': 'Bring the file in again from where it came.',
   'measure-rolling': 'Measure how far it rolls in one turn, or take its turns a mile from a data book.',
+  'drop-rule': 'Strike out one of the rules.',
+  'tighten-first': 'Tighten what is loose, tick it, and say it again.',
   'ask-reckoning': 'It is worked out beside it: open Certainty again.',
 };
 
