@@ -100,7 +100,7 @@ export const problems = (trade: Vocabulary) => ({
   sentence(problem: Problem): string {
     return [this.happened(problem), this.safe(problem), this.todo(problem)].filter(Boolean).join(' ');
   },
-  go: { part: 'Open the part', photo: 'Open the photo', place: `Open ${trade.stores}`, routes: 'To its routes', bring: 'Bring in a job file', history: 'What was written' },
+  go: { part: 'Open the part', photo: 'Open the photo', place: `Open ${trade.stores}`, routes: 'To its routes', bring: 'Bring in a job file', history: 'What was written', refit: 'Open Refit' },
   retag: 'New tag for this one', retagLabel: 'Tag', retagged: (n: string) => `Tag is ${n} now`, retagWrong: 'Give a free number, from 1.',
   conflicts: 'Two values', others: 'Other', count: (n: number) => number(n),
   moveOut: (name: string) => `Take ${name} out`, movedOut: (name: string) => `${name} taken out of the circle`, bring: 'Bring back', brought: 'Brought back',
