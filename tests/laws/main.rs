@@ -28,6 +28,7 @@ mod planning;
 mod problems;
 mod seen;
 mod settling;
+mod tag_sheets;
 mod tags;
 mod undo;
 mod views;
