@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use asfound_core::job::vocabulary::Route;
 use asfound_core::job::{Change, Command, Job, Query, SplitOff, View, ask, troubles};
+use asfound_core::papers::{TagGrid, TagSheet};
 use asfound_core::problem::{Code, Problem};
 use asfound_core::quantity::{Currency, Millis, Money};
 use asfound_core::record::{Entry, EntryId, FieldId, FieldName, Id, Kind, Op, Value};
@@ -168,6 +169,10 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
         },
         Code::TyreUnreadable => of_gearing(&[Change::Tyre("ER70-14".to_owned())]),
         Code::RatiosUnreadable => of_gearing(&[Change::GearRatios("3.33, 1.37, 2.05".to_owned())]),
+        Code::LabelsDoNotFit => {
+            let grid = TagGrid { down: 8, ..TagSheet::A4.grid() };
+            grid.check().err().into_iter().collect()
+        }
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),
     })
