@@ -15,6 +15,7 @@ pub fn declarations() -> String {
     use crate::papers::job_file::DryRun;
     use crate::papers::{
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
+        TagGrid, TagLabel, TagLabels, TagNudge, TagShape, TagSheet, TagSheetView, TagsPaper,
     };
     use crate::plan::{
         Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, KeptPart, KeptPlan, KeptPlansView,
@@ -29,6 +30,11 @@ pub fn declarations() -> String {
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, KeptQuote, KeptQuotes, Kind, Replica};
+    use crate::refit::{
+        BeforeLine, BesidePhoto, Circle, CommissioningLine, CommissioningView, EveningItem, EveningKind, EveningView,
+        Gate, Lack, LackWhy, LeftView, LooseJoint, ReadyView, ReferenceView, RefitAssembly, RefitState, RefitStepView,
+        RefitStepsView, Renewed, StepJoint, StepLine, StepPiece, StepState,
+    };
     use crate::stores::*;
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
@@ -110,6 +116,30 @@ pub fn declarations() -> String {
         PhotoView,
         NoteView,
         JointView,
+        ReadyView,
+        RefitAssembly,
+        RefitState,
+        Lack,
+        LackWhy,
+        Circle,
+        LooseJoint,
+        Gate,
+        ReferenceView,
+        RefitStepsView,
+        RefitStepView,
+        StepLine,
+        StepState,
+        StepJoint,
+        StepPiece,
+        BesidePhoto,
+        EveningView,
+        EveningItem,
+        EveningKind,
+        CommissioningView,
+        CommissioningLine,
+        BeforeLine,
+        LeftView,
+        Renewed,
         PlacesView,
         PlaceLine,
         SuppliersView,
@@ -137,7 +167,6 @@ pub fn declarations() -> String {
         Advice,
         MissingView,
         TagView,
-        TagRead,
         RulesView,
         RuleLine,
         BreachView,
@@ -288,6 +317,15 @@ pub fn declarations() -> String {
         PageWords,
         CautionWords,
         DryRun,
+        TagRead,
+        TagsPaper,
+        TagLabels,
+        TagSheet,
+        TagGrid,
+        TagNudge,
+        TagSheetView,
+        TagLabel,
+        TagShape,
     ];
     let mut module = String::from("// Generated from the Rust types of the core; do not edit.\n\n");
     for declaration in declarations {

@@ -9,6 +9,8 @@ mod engineering_economy;
 mod expected_cost;
 mod facility_location;
 mod gearing;
+mod labels;
 mod measurement;
 mod plans;
+mod qr;
 mod rust_grades;

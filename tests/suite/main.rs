@@ -14,6 +14,7 @@ mod judging;
 mod lists;
 mod planning;
 mod rates;
+mod refit;
 mod sample;
 mod stores;
 mod terms;

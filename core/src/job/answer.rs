@@ -8,6 +8,7 @@ use crate::inspect;
 use crate::problem::{Code, Hint, Problem};
 use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
+use crate::refit;
 use crate::tables;
 
 /// Answers a question. `device` says whose next tag is shown. Heavy questions are refused: [`reckon`](crate::reckoning::reckon) answers them.
@@ -51,6 +52,17 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         | Query::Sway
         | Query::KeptPlans
         | Query::KitContents => Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning))),
+        Query::Ready { today } => Some(View::Ready(Box::new(refit::ready::ready(job, *today)))),
+        Query::RefitSteps { assembly, today } => {
+            refit::step::steps(job, *assembly, *today).map(|view| View::RefitSteps(Box::new(view)))
+        }
+        Query::RefitStep { part, today } => {
+            refit::step::step(job, *part, *today).map(|view| View::RefitStep(Box::new(view)))
+        }
+        Query::ThisEvening { minutes, today } => {
+            Some(View::ThisEvening(refit::evening::this_evening(job, *minutes, *today)))
+        }
+        Query::Commissioning => Some(View::Commissioning(Box::new(refit::commissioning::commissioning(job)))),
         Query::Places => Some(View::Places(job.places_view())),
         Query::Place { place } => job.place_view(*place).map(|view| View::Place(Box::new(view))),
         Query::Where { part } => job.where_view(*part).map(|view| View::Where(Box::new(view))),

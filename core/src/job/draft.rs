@@ -7,6 +7,7 @@ use super::whole::Job;
 use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
 use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
+use crate::refit::loose::{gates, still_loose};
 
 /// What a limit is, and where its ends are.
 const LIMITING: [FieldName; 6] = [
@@ -121,7 +122,21 @@ impl<'a> Draft<'a> {
             self.refuse(problem.value("most", bound.most));
         }
         self.check_target(id, kind, change);
+        self.check_gate(id, change);
         self.problems.len() == before
+    }
+
+    /// Refuses to call a vehicle lowered, or on the road, while something is loose that stands in the way.
+    fn check_gate(&mut self, id: Id, change: &Change) {
+        if !matches!(change, Change::Lowered(true) | Change::OnTheRoad(true)) {
+            return;
+        }
+        let (lowering, road) = gates(self.job, &still_loose(self.job, None));
+        let gate = if matches!(change, Change::Lowered(_)) { lowering } else { road };
+        if !gate.open {
+            let problem = Problem::error(Code::StillLoose).at(id).field(change.field()).hint(Hint::TightenFirst);
+            self.refuse(problem.value("joints", gate.joints.len()).with(gate.joints));
+        }
     }
 
     /// Refuses an answer that its question does not have.

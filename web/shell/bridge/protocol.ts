@@ -1252,7 +1252,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "places" } | { ask: "place"; place: Id } | { ask: "where"; part: Id } | { ask: "count"; count: Id } | { ask: "missing"; today?: Day; out_days?: number; unseen_days?: number } | { ask: "tag"; text: string; scanned?: boolean } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "ready"; today?: Day } | { ask: "refit-steps"; assembly: Id; today?: Day } | { ask: "refit-step"; part: Id; today?: Day } | { ask: "this-evening"; minutes: Minutes; today?: Day } | { ask: "commissioning" } | { ask: "places" } | { ask: "place"; place: Id } | { ask: "where"; part: Id } | { ask: "count"; count: Id } | { ask: "missing"; today?: Day; out_days?: number; unseen_days?: number } | { ask: "tag"; text: string; scanned?: boolean } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1304,7 +1304,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "place" } & PlaceView) | ({ view: "where" } & WhereView) | ({ view: "count" } & CountView) | ({ view: "missing" } & MissingView) | ({ view: "tag" } & TagView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "ready" } & ReadyView) | ({ view: "refit-steps" } & RefitStepsView) | ({ view: "refit-step" } & RefitStepView) | ({ view: "this-evening" } & EveningView) | ({ view: "commissioning" } & CommissioningView) | ({ view: "places" } & PlacesView) | ({ view: "place" } & PlaceView) | ({ view: "where" } & WhereView) | ({ view: "count" } & CountView) | ({ view: "missing" } & MissingView) | ({ view: "tag" } & TagView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1560,6 +1560,10 @@ export interface AssemblyLine {
      * Photos of the assembly itself.
      */
     photos: PhotoView[];
+    /**
+     * It is kept whole as the reference, or its opposite number is.
+     */
+    reference?: ReferenceView;
 }
 
 /**
@@ -1823,6 +1827,642 @@ export interface JointView {
      * Its pieces in the order they came off.
      */
     pieces: RecordView[];
+}
+
+/**
+ * All assemblies to be refitted.
+ */
+export interface ReadyView {
+    /**
+     * In the order in which they are begun; refitted ones last.
+     */
+    assemblies: RefitAssembly[];
+    /**
+     * Parts that are off and in no assembly: they stand in no order.
+     */
+    in_no_assembly: number;
+    /**
+     * What cannot be kept of the order.
+     */
+    circles: Circle[];
+    /**
+     * What is still loose.
+     */
+    loose: LooseJoint[];
+    /**
+     * What stands in the way of lowering the vehicle on to its wheels.
+     */
+    lowering: Gate;
+    /**
+     * What stands in the way of the road.
+     */
+    road: Gate;
+}
+
+/**
+ * One assembly to be refitted.
+ */
+export interface RefitAssembly {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * How it stands.
+     */
+    state: RefitState;
+    /**
+     * Parts that are off, or were.
+     */
+    parts: number;
+    /**
+     * How many of them are on for good.
+     */
+    fitted: number;
+    /**
+     * How many are on for trial.
+     */
+    tried: number;
+    /**
+     * What stands in the way, in the order of its parts.
+     */
+    lacks: Lack[];
+    /**
+     * The first day on which nothing does any more; nothing while no such day is known, or nothing stands in the way.
+     */
+    earliest?: Day;
+    /**
+     * For some of it no day is known.
+     */
+    no_date: boolean;
+    /**
+     * All of it can be done here and now.
+     */
+    own: boolean;
+    /**
+     * Own time for what is not on yet.
+     */
+    minutes: Minutes;
+    /**
+     * That time is a starting value for some of it.
+     */
+    starting: boolean;
+    /**
+     * Parts that lie nowhere anybody has said.
+     */
+    nowhere: number;
+    /**
+     * It is kept whole as the reference, or its opposite number is.
+     */
+    reference?: ReferenceView;
+}
+
+/**
+ * How an assembly stands.
+ */
+export type RefitState = "ready" | "blocked" | "refitted";
+
+/**
+ * One thing that stands in the way.
+ */
+export interface Lack {
+    /**
+     * What.
+     */
+    why: LackWhy;
+    /**
+     * The part that lacks it; nothing where the whole assembly does.
+     */
+    part?: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * What the part is called, or what the hardware or consumable is.
+     */
+    name: string;
+    /**
+     * The piece, consumable, outing, or what it goes on after.
+     */
+    other?: Id;
+    /**
+     * What that is called, where it is a part or an assembly.
+     */
+    other_name?: string;
+    /**
+     * How many pieces are short.
+     */
+    pieces?: number;
+    /**
+     * It can be done here and now, by whoever asks.
+     */
+    own: boolean;
+    /**
+     * The day from which on it is no longer lacking, checking counted.
+     */
+    day?: Day;
+    /**
+     * No such day is known.
+     */
+    no_date: boolean;
+    /**
+     * The day on which it was due has passed.
+     */
+    overdue: boolean;
+}
+
+/**
+ * Why something cannot go on yet.
+ */
+export type LackWhy = "undecided" | "missing" | "out-for-work" | "on-loan" | "to-send" | "to-repair" | "to-finish" | "tried-only" | "to-order" | "on-order" | "to-fetch" | "to-compare" | "wrong" | "hardware" | "consumable" | "goes-after" | "paint" | "circle";
+
+/**
+ * What goes on after one another in a circle: no order can keep all of it.
+ */
+export interface Circle {
+    /**
+     * The parts in it, each after the one before.
+     */
+    parts: Id[];
+    /**
+     * The rules that make it, in the same order; of each pair of neighbours one.
+     */
+    rules: Id[];
+    /**
+     * The paint is one of its steps.
+     */
+    paint: boolean;
+}
+
+/**
+ * A joint that is not tight.
+ */
+export interface LooseJoint {
+    /**
+     * The joint.
+     */
+    joint: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * The part it holds.
+     */
+    part?: Id;
+    /**
+     * The tag of that part.
+     */
+    tag?: number;
+    /**
+     * The name of that part.
+     */
+    part_name: string;
+    /**
+     * The assembly.
+     */
+    assembly?: Id;
+    /**
+     * The name of that assembly.
+     */
+    assembly_name: string;
+    /**
+     * It is tightened only at ride height.
+     */
+    at_ride_height: boolean;
+    /**
+     * It was run in by hand; else nobody has said anything of it.
+     */
+    finger_tight: boolean;
+}
+
+/**
+ * What stands in the way of a step.
+ */
+export interface Gate {
+    /**
+     * Nothing does.
+     */
+    open: boolean;
+    /**
+     * It was done.
+     */
+    done: boolean;
+    /**
+     * The joints that do.
+     */
+    joints: Id[];
+}
+
+/**
+ * What an assembly has to do with a reference.
+ */
+export interface ReferenceView {
+    /**
+     * It is kept whole itself; else the other one is.
+     */
+    is_kept: boolean;
+    /**
+     * Its opposite number.
+     */
+    mirror?: Id;
+    /**
+     * What that is called.
+     */
+    mirror_name: string;
+    /**
+     * The opposite number is not together again: stripping the reference now would be too early.
+     */
+    early: boolean;
+}
+
+/**
+ * The steps of an assembly, in order.
+ */
+export interface RefitStepsView {
+    /**
+     * The assembly as it stands.
+     */
+    assembly: RefitAssembly;
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Every part of it that is off, or was, once.
+     */
+    steps: StepLine[];
+    /**
+     * Joints that hold no part of it that anybody has named.
+     */
+    joints: StepJoint[];
+    /**
+     * What refitting it uses up.
+     */
+    consumables: RecordView[];
+    /**
+     * What goes on after what, where it says something of this assembly.
+     */
+    rules: RecordView[];
+    /**
+     * What cannot be kept of the order.
+     */
+    circles: Circle[];
+    /**
+     * What of it is still loose.
+     */
+    loose: LooseJoint[];
+}
+
+/**
+ * All that is wanted at one step.
+ */
+export interface RefitStepView {
+    /**
+     * The step as in the list.
+     */
+    step: StepLine;
+    /**
+     * The part's record.
+     */
+    record: RecordView;
+    /**
+     * The assembly; nothing where it is in none.
+     */
+    assembly?: Id;
+    /**
+     * The name of that assembly.
+     */
+    assembly_name: string;
+    /**
+     * Which step, counted from 1.
+     */
+    number: number;
+    /**
+     * Of how many.
+     */
+    of: number;
+    /**
+     * How far each of them is, in order.
+     */
+    states: StepState[];
+    /**
+     * The part before.
+     */
+    previous?: Id;
+    /**
+     * The part after.
+     */
+    next?: Id;
+    /**
+     * The first after this one that is not on for good; from the end on again from the beginning.
+     */
+    next_open?: Id;
+    /**
+     * Its photos: before, off, after.
+     */
+    photos: PhotoView[];
+    /**
+     * Photos of the same part where it is still whole, or of that whole assembly.
+     */
+    beside: BesidePhoto[];
+    /**
+     * The joints that hold it.
+     */
+    joints: StepJoint[];
+    /**
+     * What it uses up.
+     */
+    consumables: RecordView[];
+    /**
+     * Its notes.
+     */
+    notes: NoteView[];
+    /**
+     * What is still loose in the assembly.
+     */
+    loose: number;
+    /**
+     * What the assembly has to do with a reference.
+     */
+    reference?: ReferenceView;
+}
+
+/**
+ * One step in the list.
+ */
+export interface StepLine {
+    /**
+     * The part.
+     */
+    line: PartLine;
+    /**
+     * How far it is.
+     */
+    state: StepState;
+    /**
+     * What stands in the way.
+     */
+    lacks: Lack[];
+    /**
+     * Before or after the paint.
+     */
+    paint?: Paint;
+    /**
+     * It never stood in an order of removal.
+     */
+    without_order: boolean;
+    /**
+     * Another piece goes on in the place of the old one.
+     */
+    brings_new: boolean;
+}
+
+/**
+ * How far a step is.
+ */
+export type StepState = "fitted" | "tried" | "ready" | "waiting";
+
+/**
+ * A joint as it goes together.
+ */
+export interface StepJoint {
+    /**
+     * Its record, tightening figure included.
+     */
+    record: RecordView;
+    /**
+     * Its pieces in the order they go on: what came off last first.
+     */
+    pieces: StepPiece[];
+}
+
+/**
+ * A piece of hardware.
+ */
+export interface StepPiece {
+    /**
+     * Its record, tightening figure included.
+     */
+    record: RecordView;
+    /**
+     * It is renewed.
+     */
+    renew: boolean;
+}
+
+/**
+ * A photo of the same thing on the other side.
+ */
+export interface BesidePhoto {
+    /**
+     * The photo.
+     */
+    photo: PhotoView;
+    /**
+     * What it is of: the part, or the whole assembly.
+     */
+    of: string;
+}
+
+/**
+ * What can be done in an evening.
+ */
+export interface EveningView {
+    /**
+     * The time at hand.
+     */
+    minutes: Minutes;
+    /**
+     * Everything that nothing stands in the way of, in the order it is best taken up.
+     */
+    items: EveningItem[];
+    /**
+     * How long all that fits takes.
+     */
+    picked: Minutes;
+}
+
+/**
+ * One thing that can be done.
+ */
+export interface EveningItem {
+    /**
+     * What.
+     */
+    kind: EveningKind;
+    /**
+     * The assembly, or the part.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * The tag of a part.
+     */
+    tag?: number;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * Steps that can be done one after the other before something stands in the way.
+     */
+    steps: number;
+    /**
+     * It is done with that: nothing of the assembly is left.
+     */
+    whole: boolean;
+    /**
+     * Own time for it.
+     */
+    minutes: Minutes;
+    /**
+     * That is a starting value, at least for some of it.
+     */
+    starting: boolean;
+    /**
+     * Steps that fit into what is left of the time once what stands before it is done; none where it does not fit.
+     */
+    fits: number;
+}
+
+/**
+ * What can be done.
+ */
+export type EveningKind = "refit" | "compare" | "repair" | "take-off";
+
+/**
+ * From the last assembly to the road.
+ */
+export interface CommissioningView {
+    /**
+     * The vehicle being done.
+     */
+    vehicle?: RecordView;
+    /**
+     * Assemblies that are not together again.
+     */
+    open: number;
+    /**
+     * What was drained, and what is filled in.
+     */
+    fluids: RecordView[];
+    /**
+     * The steps in their order.
+     */
+    steps: CommissioningLine[];
+    /**
+     * What was found before anything was slackened.
+     */
+    before: BeforeLine[];
+    /**
+     * What is still loose.
+     */
+    loose: LooseJoint[];
+    /**
+     * What stands in the way of lowering the vehicle on to its wheels.
+     */
+    lowering: Gate;
+    /**
+     * What stands in the way of the road.
+     */
+    road: Gate;
+    /**
+     * What is left over.
+     */
+    left: LeftView;
+}
+
+/**
+ * One step.
+ */
+export interface CommissioningLine {
+    /**
+     * Which.
+     */
+    step: CommissioningStep;
+    /**
+     * What was said of it: done, with a finding, or left out.
+     */
+    record?: RecordView;
+}
+
+/**
+ * What was found before anything was slackened, to be compared.
+ */
+export interface BeforeLine {
+    /**
+     * The assembly.
+     */
+    assembly: Id;
+    /**
+     * Its name.
+     */
+    assembly_name: string;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * What was found, and what is found now.
+     */
+    record: RecordView;
+}
+
+/**
+ * What is left over at the end.
+ */
+export interface LeftView {
+    /**
+     * Parts that are off and not on for good: nobody ticked them.
+     */
+    parts: PartLine[];
+    /**
+     * Joints that nobody ticked as tight.
+     */
+    never_ticked: LooseJoint[];
+    /**
+     * What was renewed.
+     */
+    renewed: Renewed[];
+}
+
+/**
+ * Something that was renewed.
+ */
+export interface Renewed {
+    /**
+     * The part or the piece of hardware.
+     */
+    id: Id;
+    /**
+     * The part, or the part that the hardware holds.
+     */
+    part?: Id;
+    /**
+     * The tag of that part.
+     */
+    tag?: number;
+    /**
+     * What it is called.
+     */
+    name: string;
+    /**
+     * How many pieces.
+     */
+    pieces: number;
 }
 
 /**
@@ -5455,12 +6095,12 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "refit-circle" | "still-loose" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable" | "labels-do-not-fit";
 
 /**
  * What would help; each has its sentence at the edge.
  */
-export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning" | "measure-rolling";
+export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning" | "measure-rolling" | "drop-rule" | "tighten-first";
 
 /**
  * Every word of the papers.
@@ -5841,6 +6481,10 @@ export interface PageWords {
      */
     title?: string;
     /**
+     * Title of the sheets of tags.
+     */
+    tags?: string;
+    /**
      * Where a part has no name.
      */
     no_name?: string;
@@ -6033,6 +6677,143 @@ export interface DryRun {
      */
     problems: Problem[];
 }
+
+/**
+ * Which tags are printed, and on what.
+ */
+export interface TagsPaper {
+    /**
+     * The sheet.
+     */
+    sheet?: TagSheet;
+    /**
+     * What stands on the labels.
+     */
+    labels: TagLabels;
+    /**
+     * How many labels of the first sheet are used already.
+     */
+    skip?: number;
+    /**
+     * How far everything is moved, for a printer that is off.
+     */
+    nudge?: TagNudge;
+}
+
+/**
+ * What stands on the labels.
+ */
+export type TagLabels = { of: "blank"; from: number; count: number; places?: boolean } | { of: "parts"; ids?: Id[] | undefined; assembly?: Id | undefined } | { of: "places"; ids?: Id[] | undefined };
+
+/**
+ * The sheets that are ready made, and one of the user's own.
+ */
+export type TagSheet = { kind: "a4" } | { kind: "letter" } | { kind: "strips-a4" } | { kind: "strips-letter" } | ({ kind: "own" } & TagGrid);
+
+/**
+ * Where labels lie on a sheet, in millimetres.
+ */
+export interface TagGrid {
+    /**
+     * Width and height of the sheet.
+     */
+    page: [number, number];
+    /**
+     * Width and height of a label.
+     */
+    label: [number, number];
+    /**
+     * How many across.
+     */
+    across: number;
+    /**
+     * How many down.
+     */
+    down: number;
+    /**
+     * From the left edge of the sheet to the first label.
+     */
+    left: number;
+    /**
+     * From its upper edge.
+     */
+    top: number;
+    /**
+     * From one label to the next, across and down.
+     */
+    pitch: [number, number];
+    /**
+     * They are strips: to be cut, folded in the middle and tied on.
+     */
+    strips?: boolean;
+}
+
+/**
+ * How far everything is moved, in millimetres.
+ */
+export interface TagNudge {
+    /**
+     * To the right.
+     */
+    right?: number;
+    /**
+     * Downwards.
+     */
+    down?: number;
+}
+
+/**
+ * One sheet to be looked at before it is printed.
+ */
+export interface TagSheetView {
+    /**
+     * Its grid.
+     */
+    grid: TagGrid;
+    /**
+     * Its labels.
+     */
+    labels: TagLabel[];
+    /**
+     * How many sheets there are in all.
+     */
+    sheets: number;
+    /**
+     * How many labels on all of them.
+     */
+    all: number;
+    /**
+     * Parts or places that were asked for and carry no tag yet.
+     */
+    untagged: number;
+}
+
+/**
+ * One label on its sheet.
+ */
+export interface TagLabel {
+    /**
+     * What stands in its QR.
+     */
+    code: string;
+    /**
+     * Its left edge on the page, in millimetres.
+     */
+    x: number;
+    /**
+     * Its upper edge.
+     */
+    y: number;
+    /**
+     * What is drawn, in millimetres from the upper left corner of the page.
+     */
+    shapes: TagShape[];
+}
+
+/**
+ * One thing that is drawn.
+ */
+export type TagShape = { draw: "line"; points: [number, number][]; closed: boolean; thick: number; dashed: boolean } | { draw: "ring"; x: number; y: number; radius: number; thick: number } | { draw: "text"; x: number; y: number; size: number; length: number; text: string; turned: boolean } | { draw: "dark"; boxes: [number, number, number, number][] };
 
 /** The entries seen on screen, by field. */
 export type Seen = Partial<Record<FieldName, EntryId[]>>;
