@@ -11,6 +11,8 @@
 //! - [`tables`]: what the trade and the standards say, as data.
 //! - [`inspect`]: judging a part: check-lists, readings, cautions.
 //! - [`costing`]: what each way to follow a route really costs.
+//! - [`stores`]: where things lie, what was counted, what is missing.
+//! - [`refit`]: putting it together again.
 //! - [`plan`]: the whole job at once.
 //! - [`reckoning`]: heavy questions, answered apart.
 //! - [`papers`]: lists and the job file.
@@ -33,4 +35,6 @@ pub mod protocol;
 pub mod quantity;
 pub mod reckoning;
 pub mod record;
+pub mod refit;
+pub mod stores;
 pub mod tables;

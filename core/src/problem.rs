@@ -107,6 +107,10 @@ codes! {
         OutOfBounds,
         /// A needed value is missing.
         Missing,
+        /// Parts go on after one another in a circle.
+        RefitCircle,
+        /// Something is still loose that stands in the way.
+        StillLoose,
         /// Nothing is left to undo there.
         NothingToUndo,
         /// A file or chunk is damaged: its name does not match its bytes.
@@ -163,6 +167,10 @@ codes! {
         AskReckoning,
         /// Measure how far the tyre rolls in one turn, or take its turns per mile from a data book.
         MeasureRolling,
+        /// Strike out one of the rules that make the circle.
+        DropRule,
+        /// Tighten what is loose, and tick it.
+        TightenFirst,
     }
 }
 

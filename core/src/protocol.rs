@@ -25,10 +25,16 @@ pub fn declarations() -> String {
     };
     use crate::problem::{Code, Hint, Problem, Severity, Site};
     use crate::quantity::{
-        Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Unit, Unreadable,
+        Area, Chance, Currency, Day, Estimate, ExchangeRate, Length, Mass, Millis, Minutes, Money, Torque, Unit,
+        Unreadable,
     };
     use crate::reckoning::{HeavyQuery, Reckoned};
     use crate::record::{EntryId, FieldName, Hash, Held, Id, KeptQuote, KeptQuotes, Kind, Replica};
+    use crate::refit::{
+        BeforeLine, BesidePhoto, Circle, CommissioningLine, CommissioningView, EveningItem, EveningKind, EveningView,
+        Gate, Lack, LackWhy, LeftView, LooseJoint, ReadyView, ReferenceView, RefitAssembly, RefitState, RefitStepView,
+        RefitStepsView, Renewed, StepJoint, StepLine, StepPiece, StepState,
+    };
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
@@ -49,6 +55,7 @@ pub fn declarations() -> String {
         Minutes,
         Chance,
         Mass,
+        Torque,
         Area,
         Millis,
         Day,
@@ -69,6 +76,15 @@ pub fn declarations() -> String {
         words::RateBasis,
         words::Relation,
         words::Swap,
+        words::Build,
+        words::OutFor,
+        words::Compared,
+        words::Fit,
+        words::Paint,
+        words::TorqueUnit,
+        words::Lubrication,
+        words::Tightened,
+        words::CommissioningStep,
         words::Correctness,
         words::Standing,
         Change,
@@ -99,6 +115,30 @@ pub fn declarations() -> String {
         PhotoView,
         NoteView,
         JointView,
+        ReadyView,
+        RefitAssembly,
+        RefitState,
+        Lack,
+        LackWhy,
+        Circle,
+        LooseJoint,
+        Gate,
+        ReferenceView,
+        RefitStepsView,
+        RefitStepView,
+        StepLine,
+        StepState,
+        StepJoint,
+        StepPiece,
+        BesidePhoto,
+        EveningView,
+        EveningItem,
+        EveningKind,
+        CommissioningView,
+        CommissioningLine,
+        BeforeLine,
+        LeftView,
+        Renewed,
         PlacesView,
         PlaceLine,
         SuppliersView,

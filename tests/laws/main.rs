@@ -26,6 +26,7 @@ mod oracle;
 mod papers;
 mod planning;
 mod problems;
+mod refit;
 mod seen;
 mod settling;
 mod tag_sheets;

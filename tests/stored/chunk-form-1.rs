@@ -105,7 +105,10 @@ fn listing() -> String {
         "shape" words::Shape::ALL; "place" words::PlaceKind::ALL; "check" words::Check::ALL; "route" words::Route::ALL;
         "certainty" words::Certainty::ALL; "correctness" words::Correctness::ALL; "standing" words::Standing::ALL; "why-not" WhyNot::ALL;
         "limit" LimitKind::ALL; "limit-source" LimitSource::ALL; "dimension" Dimension::ALL; "stance" words::Stance::ALL; "relation" words::Relation::ALL; "swap" words::Swap::ALL; "hazard" Hazard::ALL;
-        "rate-basis" words::RateBasis::ALL;
+        "rate-basis" words::RateBasis::ALL; "build" words::Build::ALL; "out-for" words::OutFor::ALL;
+        "compared" words::Compared::ALL; "fit" words::Fit::ALL; "paint" words::Paint::ALL;
+        "torque-unit" words::TorqueUnit::ALL; "lubrication" words::Lubrication::ALL;
+        "tightened" words::Tightened::ALL; "commissioning-step" words::CommissioningStep::ALL;
     }
     listing
 }

@@ -82,7 +82,7 @@ stored_enum! {
 #[must_use]
 pub fn undecided(job: &Job, today: Option<Day>, drawing: Drawing) -> UndecidedView {
     let (draws, seed) = (drawing.draws_or(DRAWS_OF_RANKING), drawing.seed());
-    let open = job.standing_ids(Kind::Part).filter(|part| job.standing(*part) != Standing::Decided);
+    let open = job.standing_ids(Kind::Part).filter(|part| !job.is_decided(*part));
     let parts = open.filter_map(|part| Some(ranked(job, part, job.item(part)?, today, draws, seed))).collect();
     let key = |part: &UndecidedPart| (part.waits, Reverse(part.cash.minor), part.tag.unwrap_or(i64::MAX), part.part);
     let parts = ordered_by(parts, |one: &UndecidedPart, other: &UndecidedPart| {

@@ -2,13 +2,13 @@ use super::gearings;
 use super::query::Query;
 use super::troubles;
 use super::view::{HeadView, IdentifyView, ProblemsView, SeenView, View};
-use super::vocabulary::Standing;
 use super::whole::Job;
 use crate::costing;
 use crate::inspect;
 use crate::problem::{Code, Hint, Problem};
 use crate::quantity::Millis;
 use crate::record::{FieldName, Held, Id, Kind, Stored};
+use crate::refit;
 use crate::tables;
 
 /// Answers a question. `device` says whose next tag is shown. Heavy questions are refused: [`reckon`](crate::reckoning::reckon) answers them.
@@ -52,6 +52,17 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         | Query::Sway
         | Query::KeptPlans
         | Query::KitContents => Some(View::Refused(Problem::error(Code::HeavyQuestion).hint(Hint::AskReckoning))),
+        Query::Ready { today } => Some(View::Ready(Box::new(refit::ready::ready(job, *today)))),
+        Query::RefitSteps { assembly, today } => {
+            refit::step::steps(job, *assembly, *today).map(|view| View::RefitSteps(Box::new(view)))
+        }
+        Query::RefitStep { part, today } => {
+            refit::step::step(job, *part, *today).map(|view| View::RefitStep(Box::new(view)))
+        }
+        Query::ThisEvening { minutes, today } => {
+            Some(View::ThisEvening(refit::evening::this_evening(job, *minutes, *today)))
+        }
+        Query::Commissioning => Some(View::Commissioning(Box::new(refit::commissioning::commissioning(job)))),
         Query::Places => Some(View::Places(job.places_view())),
         Query::Suppliers => Some(View::Suppliers(job.suppliers_view())),
         Query::Rules { part, today } => Some(View::Rules(job.rules_view(*part, *today))),
@@ -89,7 +100,7 @@ impl Job {
             settings: self.settings(),
             vehicles: self.vehicles(),
             parts: self.standing_ids(Kind::Part).count(),
-            undecided: self.standing_ids(Kind::Part).filter(|part| self.standing(*part) != Standing::Decided).count(),
+            undecided: self.standing_ids(Kind::Part).filter(|part| !self.is_decided(*part)).count(),
             photos: self.standing_ids(Kind::Photo).count(),
             entries: self.record().len(),
             photos_since: self.standing_ids(Kind::Photo).filter(since).count(),

@@ -90,8 +90,10 @@ impl Draft<'_> {
         }
         self.begin(id, kind);
         self.change(id, changes, None);
-        if kind == Kind::Part {
-            self.complete_part(id);
+        match kind {
+            Kind::Part => self.complete_part(id),
+            Kind::Place => self.complete_place(id),
+            _ => {}
         }
         self.warn_of_tags(id, changes);
     }
@@ -116,6 +118,15 @@ impl Draft<'_> {
         }
     }
 
+    /// A new place gets a tag unasked.
+    fn complete_place(&mut self, id: Id) {
+        if self.read::<i64>(id, FieldName::Tag).is_none() {
+            let tag = self.draw_place_tag();
+            self.write(id, &Change::Tag(tag), Vec::new());
+        }
+        self.claim_block_for(id);
+    }
+
     /// The position after the last part that came off.
     fn next_removal(&mut self) -> i64 {
         if self.removed == 0 {
@@ -125,12 +136,14 @@ impl Draft<'_> {
         self.removed
     }
 
-    /// A tag that another part carries is kept, and said.
+    /// A tag that another part or place carries is kept, and said.
     fn warn_of_tags(&mut self, id: Id, changes: &[Change]) {
         for tag in changes.iter().filter_map(|change| if let Change::Tag(tag) = change { Some(*tag) } else { None }) {
-            let others = self.job.parts_with_tag(tag).filter(|other| *other != id);
+            let others = self.job.parts_with_tag(tag).chain(self.job.places_with_tag(tag)).filter(|other| *other != id);
             let others: Vec<Id> = others.filter(|other| self.read(*other, FieldName::Tag) == Some(tag)).collect();
-            let again = !self.tags.insert(tag);
+            let is_drawn = self.tags.parts.contains(&tag) || self.tags.places.contains(&tag);
+            let of = if self.kind(id) == Some(Kind::Place) { &mut self.tags.places } else { &mut self.tags.parts };
+            let again = is_drawn || !of.insert(tag);
             if again || !others.is_empty() {
                 let problem = Problem::warning(Code::TagTwice).at(id).field(FieldName::Tag).value("tag", tag);
                 self.refuse(problem.with(others).hint(Hint::RetagOne));

@@ -2,6 +2,7 @@ use super::view::{AssembliesView, AssemblyLine, RecordView};
 use super::vocabulary::Side;
 use super::whole::Job;
 use crate::record::{FieldName, Id, Kind, in_order};
+use crate::refit::reference_of;
 
 impl Job {
     /// The side of an assembly: its own, or of the nearest one it is inside.
@@ -20,6 +21,7 @@ impl Job {
             parts: self.children(Kind::Part, FieldName::Assembly, assembly).count(),
             before: self.ordered(Kind::Before, FieldName::Assembly, assembly, false),
             photos: self.photos_of(assembly),
+            reference: reference_of(self, assembly),
         })
     }
 

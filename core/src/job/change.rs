@@ -6,11 +6,12 @@ use serde::ser::SerializeMap;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
-    Aim, Certainty, Check, Correctness, Moment, PlaceKind, RateBasis, Relation, Route, Shape, Shot, Side, Stance, Swap,
-    Triage, Units, Vocabulary,
+    Aim, Build, Certainty, Check, CommissioningStep, Compared, Correctness, Fit, Lubrication, Moment, OutFor, Paint,
+    PlaceKind, RateBasis, Relation, Route, Shape, Shot, Side, Stance, Swap, Tightened, TorqueUnit, Triage, Units,
+    Vocabulary,
 };
 use crate::quantity::bounds::{self, Bound};
-use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
+use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money, Torque};
 use crate::record::{FieldName, Hash, Held, Id, Item, KeptQuotes, Kind, Stored, Value};
 use crate::tables::features::{Dimension, LimitKind, LimitSource};
 use crate::tables::hazards::Hazard;
@@ -166,7 +167,17 @@ changes! {
     overdrive_on: OverdriveOn(i64), tyre: Tyre(String), circumference: Circumference(i64),
     turns_per_mile: TurnsPerMile(i64), diameter: Diameter(i64), highest_turns: HighestTurns(i64),
     rate: Rate(Money), rate_basis: RateBasis(RateBasis), area: Area(Area), duty_rate: DutyRate(i64), fetched: Fetched(bool),
-    quotes: Quotes(KeptQuotes),
+    quotes: Quotes(KeptQuotes), oiled: Oiled(bool), wrapped: Wrapped(bool), fragile: Fragile(bool),
+    two_person: TwoPerson(bool), long: Long(i64), wide: Wide(i64), high: High(i64), build: Build(Build),
+    out_for: OutFor(OutFor), due: Due(Day), arrived: Arrived(Day), compared: Compared(Compared), ended: Ended(Millis),
+    in_count: InCount(Id), fit: Fit(Fit), finished: Finished(bool), paint: Paint(Paint), painted: Painted(bool),
+    reference: Reference(bool), fit_time: FitTime(Minutes), torque: Torque(Torque), torque_unit: TorqueUnit(TorqueUnit),
+    angle: Angle(i64), sequence: Sequence(String), stages: Stages(String), lubrication: Lubrication(Lubrication),
+    compound: Compound(String), torque_source: TorqueSource(String), at_ride_height: AtRideHeight(bool),
+    tightened: Tightened(Tightened), checked_again: CheckedAgain(bool), renew: Renew(bool), in_hand: InHand(i64),
+    drained: Drained(i64), filled: Filled(i64), capacity: Capacity(i64),
+    commissioning_step: CommissioningStep(CommissioningStep), found_after: FoundAfter(String),
+    checking_days: CheckingDays(i64), lowered: Lowered(bool), on_the_road: OnTheRoad(bool),
 }
 
 impl Change {
@@ -189,6 +200,7 @@ impl Change {
             | Self::Finding(id)
             | Self::Instrument(id)
             | Self::Other(id)
+            | Self::InCount(id)
             | Self::Part(id) => Some(*id),
             _ => None,
         }
@@ -233,6 +245,7 @@ impl Change {
             | Self::StripAgain(time)
             | Self::OwnTimeLeast(time)
             | Self::OwnTimeMost(time)
+            | Self::FitTime(time)
             | Self::OwnHours(time) => (bounds::MINUTES, time.0),
             Self::Chance(chance)
             | Self::Withheld(chance)
@@ -250,14 +263,20 @@ impl Change {
             | Self::WaitLeast(days)
             | Self::WaitMost(days)
             | Self::ReturnWindow(days)
+            | Self::CheckingDays(days)
             | Self::SurchargeDeadline(days) => (bounds::DAYS, *days),
+            Self::Long(length) | Self::Wide(length) | Self::High(length) => (bounds::SPAN, *length),
+            Self::Torque(torque) => (bounds::TORQUE, torque.0),
+            Self::Angle(degrees) => (bounds::ANGLE, *degrees),
+            Self::InHand(pieces) => (bounds::IN_HAND, *pieces),
+            Self::Drained(volume) | Self::Filled(volume) | Self::Capacity(volume) => (bounds::VOLUME, *volume),
             Self::ExchangeRate(rate) => (bounds::EXCHANGE, rate.0),
             Self::ExpectedThen(expected) => (bounds::EXPECTED, whole(*expected)),
             Self::Number(block) => (bounds::BLOCK, *block),
             Self::Year(year) => (bounds::YEAR, *year),
             Self::Held(held) => (bounds::DEVICES, i64::try_from(held.0.len()).unwrap_or(i64::MAX)),
             Self::Quotes(quotes) => (bounds::PLANNED, i64::try_from(quotes.0.len()).unwrap_or(i64::MAX)),
-            Self::HandedOut(moment) | Self::Taken(moment) => (bounds::MOMENT, moment.0),
+            Self::HandedOut(moment) | Self::Taken(moment) | Self::Ended(moment) => (bounds::MOMENT, moment.0),
             Self::Length(bytes) => (bounds::BYTES, *bytes),
             Self::Lasts(lasts) => (bounds::SOUND, *lasts),
             Self::Order(order) => (bounds::ORDER, *order),
@@ -298,6 +317,11 @@ impl Change {
             | Self::Spot(text)
             | Self::GearRatios(text)
             | Self::Tyre(text)
+            | Self::Sequence(text)
+            | Self::Stages(text)
+            | Self::Compound(text)
+            | Self::TorqueSource(text)
+            | Self::FoundAfter(text)
             | Self::Who(text) => (bounds::TEXT, i64::try_from(text.len()).unwrap_or(i64::MAX)),
             _ => return None,
         })

@@ -2,10 +2,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::Change;
 use super::command::{Context, Seen};
+use super::tags::Drawn;
 use super::whole::Job;
 use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
 use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
+use crate::refit::loose::{gates, still_loose};
 
 /// What a limit is, and where its ends are.
 const LIMITING: [FieldName; 6] = [
@@ -25,7 +27,7 @@ pub(super) struct Draft<'a> {
     pub(super) problems: Vec<Problem>,
     created: BTreeMap<Id, Kind>,
     /// Tags given in this entry.
-    pub(super) tags: BTreeSet<i64>,
+    pub(super) tags: Drawn,
     /// Blocks claimed in this entry.
     pub(super) blocks: Vec<i64>,
     /// Positions of removal given in this entry.
@@ -40,7 +42,7 @@ impl<'a> Draft<'a> {
             ops: Vec::new(),
             problems: Vec::new(),
             created: BTreeMap::new(),
-            tags: BTreeSet::new(),
+            tags: Drawn { parts: BTreeSet::new(), places: BTreeSet::new() },
             blocks: Vec::new(),
             removed: 0,
         }
@@ -120,7 +122,21 @@ impl<'a> Draft<'a> {
             self.refuse(problem.value("most", bound.most));
         }
         self.check_target(id, kind, change);
+        self.check_gate(id, change);
         self.problems.len() == before
+    }
+
+    /// Refuses to call a vehicle lowered, or on the road, while something is loose that stands in the way.
+    fn check_gate(&mut self, id: Id, change: &Change) {
+        if !matches!(change, Change::Lowered(true) | Change::OnTheRoad(true)) {
+            return;
+        }
+        let (lowering, road) = gates(self.job, &still_loose(self.job, None));
+        let gate = if matches!(change, Change::Lowered(_)) { lowering } else { road };
+        if !gate.open {
+            let problem = Problem::error(Code::StillLoose).at(id).field(change.field()).hint(Hint::TightenFirst);
+            self.refuse(problem.value("joints", gate.joints.len()).with(gate.joints));
+        }
     }
 
     /// Refuses an answer that its question does not have.

@@ -26,7 +26,7 @@ impl Job {
     }
 
     /// Records of a kind that point at `target`, in their own order and then in order of their coming about.
-    pub(super) fn ordered(&self, kind: Kind, field: FieldName, target: Id, struck: bool) -> Vec<RecordView> {
+    pub(crate) fn ordered(&self, kind: Kind, field: FieldName, target: Id, struck: bool) -> Vec<RecordView> {
         let ids = self.pointing(field, target).filter(|id| self.kind(*id) == Some(kind));
         let views = ids.filter_map(|id| self.record_view(id)).filter(|view| struck || !view.struck).collect();
         in_order(views, |view| (view.struck, view.values.order.unwrap_or(i64::MAX), view.values.taken, view.id))

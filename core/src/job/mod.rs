@@ -20,6 +20,7 @@ mod query;
 mod rules;
 mod settings;
 mod suppliers;
+mod supply;
 mod tag_code;
 mod tags;
 mod teardown;

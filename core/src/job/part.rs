@@ -34,15 +34,24 @@ impl Job {
             && inspect::nature_of(self, item).single_use
     }
 
+    /// Whether its route is decided, by somebody or by its nature.
+    #[must_use]
+    pub fn is_decided(&self, part: Id) -> bool {
+        self.choice_of(part).is_some() || self.is_decided_unasked(part)
+    }
+
     /// Where a part stands: worked out, never set by hand.
     #[must_use]
     pub fn standing(&self, part: Id) -> Standing {
         let item = self.item(part);
+        if let Some(standing) = self.standing_by_supply(part, self.route_of(part)) {
+            return standing;
+        }
         let is_judged = || {
             item.is_some_and(|item| item.read::<Triage>(FieldName::Triage).is_some())
                 || self.children(Kind::Finding, FieldName::Of, part).next().is_some()
         };
-        if self.choice_of(part).is_some() || self.is_decided_unasked(part) {
+        if self.is_decided(part) {
             Standing::Decided
         } else if is_judged() {
             Standing::Judged
@@ -80,7 +89,7 @@ impl Job {
             standing: self.standing(part),
             route,
             irreplaceable: item.is(FieldName::CannotBeBought) || route == Some(Route::Irreplaceable),
-            missing: item.is(FieldName::MissingFromStart),
+            missing: item.is(FieldName::MissingFromStart) || self.is_missed(part),
             wrong_piece: item.is(FieldName::WrongPiece),
             stuck: item.is(FieldName::Stuck),
             struck: item.is_struck(),

@@ -21,7 +21,7 @@ impl Job {
     }
 
     /// The notes of a record in order of time.
-    pub(super) fn notes_of(&self, of: Id) -> Vec<NoteView> {
+    pub(crate) fn notes_of(&self, of: Id) -> Vec<NoteView> {
         let records = self.ordered(Kind::Note, FieldName::Of, of, false).into_iter();
         let notes = records.map(|record| {
             let slices = self.ordered(Kind::Slice, FieldName::Of, record.id, false);

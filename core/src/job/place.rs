@@ -98,7 +98,7 @@ impl Job {
     }
 
     /// A record and all that are in it, by `field`.
-    pub(super) fn within(&self, kind: Kind, field: FieldName, top: Id) -> BTreeSet<Id> {
+    pub(crate) fn within(&self, kind: Kind, field: FieldName, top: Id) -> BTreeSet<Id> {
         let mut within = BTreeSet::from([top]);
         let mut waiting = vec![top];
         while let Some(id) = waiting.pop() {

@@ -3,7 +3,7 @@ use serde::{Deserialize, Serialize};
 use super::vocabulary::{Route, Standing};
 use crate::costing::WhatIf;
 use crate::inspect::ProofQuery;
-use crate::quantity::{Day, Unit};
+use crate::quantity::{Day, Minutes, Unit};
 use crate::record::Id;
 use crate::tables::hazards::Step;
 
@@ -96,6 +96,38 @@ pub enum Query {
     Sway,
     /// A heavy question, refused here, as `certainty`.
     KeptPlans,
+    /// All assemblies to be refitted: which can begin, what blocks the others and until when; what is still loose.
+    Ready {
+        /// Which day it is: what was due before it has no date any more. Left out, no day has passed.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
+    /// The steps of refitting an assembly, in order.
+    RefitSteps {
+        /// Which assembly.
+        assembly: Id,
+        /// Which day it is, as in `ready`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
+    /// All that is wanted at the step of one part.
+    RefitStep {
+        /// Which part.
+        part: Id,
+        /// Which day it is, as in `ready`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
+    /// What can be done with the hours at hand.
+    ThisEvening {
+        /// The time at hand.
+        minutes: Minutes,
+        /// Which day it is, as in `ready`.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+    },
+    /// From the last assembly to the road, and what is left over.
+    Commissioning,
     /// All places, each after the one it is within.
     Places,
     /// Suppliers and specialists with their terms, and names that quotes carry without one.

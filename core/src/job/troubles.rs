@@ -11,14 +11,16 @@ use crate::inspect;
 use crate::problem::{Code, Hint, Problem};
 use crate::quantity::{Currency, Money};
 use crate::record::{Fault, FieldName, Id, Item, Kind};
+use crate::refit::RefitOrder;
+use crate::refit::loose::still_loose;
 
 /// Every problem of a job, sorted: errors first, then by code and place.
 #[must_use]
 pub fn troubles(job: &Job) -> Vec<Problem> {
     let mut problems: Vec<Problem> = job.record().faults().into_iter().map(of_fault).collect();
     problems.extend(job.record_problems().cloned());
-    problems.extend(twice(job, Kind::Part, FieldName::Tag, Code::TagTwice, Hint::RetagOne, "tag"));
-    problems.extend(twice(job, Kind::Block, FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
+    problems.extend(twice(job, &[Kind::Part, Kind::Place], FieldName::Tag, Code::TagTwice, Hint::RetagOne, "tag"));
+    problems.extend(twice(job, &[Kind::Block], FieldName::Number, Code::BlockTwice, Hint::RetagOne, "block"));
     problems.extend(circles(job, Kind::Assembly, FieldName::Inside));
     problems.extend(circles(job, Kind::Place, FieldName::Within));
     problems.extend(circles(job, Kind::Quote, FieldName::Fallback));
@@ -26,6 +28,8 @@ pub fn troubles(job: &Job) -> Vec<Problem> {
     problems.extend(odd_quotes(job));
     problems.extend(pairs_apart(job));
     problems.extend(answers_apart(job));
+    problems.extend(refit_circles(job));
+    problems.extend(loose_on_the_road(job));
     if job.ids(Kind::Job).count() > 1 {
         problems.push(Problem::error(Code::OtherJob).with(job.ids(Kind::Job).collect()));
     }
@@ -133,10 +137,10 @@ fn of_target(job: &Job, id: Id, holder: Kind, change: &Change, target: Id) -> Op
         .then(|| Problem::warning(Code::InStruckOut).at(id).field(field).with(vec![target]).hint(Hint::BringBackOrMove))
 }
 
-/// Records of a kind that share a number which only one should have.
-fn twice(job: &Job, kind: Kind, field: FieldName, code: Code, hint: Hint, what: &str) -> Vec<Problem> {
+/// Records of these kinds that share a number which only one should have.
+fn twice(job: &Job, kinds: &[Kind], field: FieldName, code: Code, hint: Hint, what: &str) -> Vec<Problem> {
     let mut holders: BTreeMap<i64, Vec<Id>> = BTreeMap::new();
-    for id in job.standing_ids(kind) {
+    for id in kinds.iter().flat_map(|kind| job.standing_ids(*kind)) {
         if let Some(number) = job.item(id).and_then(|item| item.read(field)) {
             holders.entry(number).or_default().push(id);
         }
@@ -201,6 +205,29 @@ fn pairs_apart(job: &Job) -> Vec<Problem> {
         })
     });
     apart.collect()
+}
+
+/// Parts that go on after one another in a circle.
+fn refit_circles(job: &Job) -> Vec<Problem> {
+    if job.ids(Kind::GoesAfter).next().is_none() {
+        return Vec::new();
+    }
+    let circles = RefitOrder::of(job).circles.into_iter();
+    let problems = circles.filter_map(|circle| {
+        let mut rules = circle.rules.into_iter();
+        let problem = Problem::warning(Code::RefitCircle).at(rules.next()?).hint(Hint::DropRule);
+        Some(problem.with(rules.chain(circle.parts).collect()))
+    });
+    problems.collect()
+}
+
+/// A vehicle that is said to be on the road although something is loose: a merge may bring that about.
+fn loose_on_the_road(job: &Job) -> Option<Problem> {
+    let on_the_road = |id: &Id| job.item(*id).is_some_and(|item| item.is(FieldName::OnTheRoad));
+    let vehicle = job.standing_ids(Kind::Vehicle).find(on_the_road)?;
+    let loose: Vec<Id> = still_loose(job, None).into_iter().map(|joint| joint.joint).collect();
+    let problem = Problem::warning(Code::StillLoose).at(vehicle).field(FieldName::OnTheRoad).hint(Hint::TightenFirst);
+    (!loose.is_empty()).then(|| problem.value("joints", loose.len()).with(loose))
 }
 
 /// Findings by which two devices answered one question differently, neither knowing of the other's.

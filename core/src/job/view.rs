@@ -12,6 +12,7 @@ use crate::inspect::{CautionsView, InspectView, ProofView, TypedView};
 use crate::problem::Problem;
 use crate::quantity::{Currency, Day, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
+use crate::refit::{CommissioningView, EveningView, ReadyView, ReferenceView, RefitStepView, RefitStepsView};
 use crate::tables::{Bearing, Seal};
 
 /// The answer to a [`Query`](super::Query).
@@ -45,6 +46,16 @@ pub enum View {
     Identify(IdentifyView),
     /// To [`Query::Cautions`](super::Query::Cautions).
     Cautions(CautionsView),
+    /// To [`Query::Ready`](super::Query::Ready).
+    Ready(Box<ReadyView>),
+    /// To [`Query::RefitSteps`](super::Query::RefitSteps).
+    RefitSteps(Box<RefitStepsView>),
+    /// To [`Query::RefitStep`](super::Query::RefitStep).
+    RefitStep(Box<RefitStepView>),
+    /// To [`Query::ThisEvening`](super::Query::ThisEvening).
+    ThisEvening(EveningView),
+    /// To [`Query::Commissioning`](super::Query::Commissioning).
+    Commissioning(Box<CommissioningView>),
     /// To [`Query::Places`](super::Query::Places).
     Places(PlacesView),
     /// To [`Query::Suppliers`](super::Query::Suppliers).
@@ -248,6 +259,9 @@ pub struct AssemblyLine {
     pub before: Vec<RecordView>,
     /// Photos of the assembly itself.
     pub photos: Vec<PhotoView>,
+    /// It is kept whole as the reference, or its opposite number is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reference: Option<ReferenceView>,
 }
 
 /// One part in a list.

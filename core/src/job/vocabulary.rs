@@ -243,6 +243,116 @@ stored_enum! {
 }
 
 stored_enum! {
+    /// How much of the box around a part it fills (common practice, no source).
+    pub enum Build {
+        /// Full through and through: a shaft, a pin.
+        Solid = "solid",
+        /// A casting or pressing with walls: a housing, a drum.
+        Hollow = "hollow",
+        /// Sheet or frame: a panel, a bracket of strip.
+        Sheet = "sheet",
+    }
+}
+
+stored_enum! {
+    /// What a part is out of the house for.
+    pub enum OutFor {
+        /// Somebody works on it.
+        Work = "work",
+        /// Somebody has it on loan.
+        Loan = "loan",
+    }
+}
+
+stored_enum! {
+    /// What came of comparing with the old part.
+    pub enum Compared {
+        /// It is the same where it matters.
+        Right = "right",
+        /// It is not: it cannot go on.
+        Wrong = "wrong",
+    }
+}
+
+stored_enum! {
+    /// How far a part is on again.
+    pub enum Fit {
+        /// On for trial; to come off again for finish.
+        Tried = "tried",
+        /// Off again after the trial.
+        OffAgain = "off-again",
+        /// On for good.
+        Fitted = "fitted",
+    }
+}
+
+stored_enum! {
+    /// When it goes on.
+    pub enum Paint {
+        /// Before the paint.
+        Before = "before",
+        /// After the paint.
+        After = "after",
+    }
+}
+
+stored_enum! {
+    /// The unit of a tightening figure.
+    pub enum TorqueUnit {
+        /// N·m.
+        NewtonMetre = "newton-metre",
+        /// lbf·ft.
+        PoundFoot = "pound-foot",
+        /// lbf·in.
+        PoundInch = "pound-inch",
+        /// kgf·m.
+        KilogramMetre = "kilogram-metre",
+    }
+}
+
+stored_enum! {
+    /// The thread as it is tightened.
+    pub enum Lubrication {
+        /// Dry.
+        Dry = "dry",
+        /// Oiled.
+        Oiled = "oiled",
+    }
+}
+
+stored_enum! {
+    /// How tight a joint is.
+    pub enum Tightened {
+        /// By hand.
+        FingerTight = "finger-tight",
+        /// As it is to be.
+        Tight = "tight",
+    }
+}
+
+stored_enum! {
+    /// What is done between the last assembly and the road (common practice, no source).
+    pub enum CommissioningStep {
+        /// Fluids filled in.
+        Fluids = "fluids",
+        /// Hydraulics bled.
+        Bleed = "bleed",
+        /// Oil and fuel primed.
+        Prime = "prime",
+        /// Settings made: clearances, timing, tracking, lamps.
+        Settings = "settings",
+        /// Looked at for leaks.
+        Leaks = "leaks",
+        /// Tightened again.
+        Retighten = "retighten",
+        /// Looked over by somebody competent.
+        Inspection = "inspection",
+        /// Run in.
+        RunningIn = "running-in",
+    }
+}
+
+stored_enum! {
     /// Where a part stands; worked out, never set by hand.
     pub enum Standing {
         /// On the vehicle.
@@ -253,5 +363,15 @@ stored_enum! {
         Judged = "judged",
         /// A quote was chosen.
         Decided = "decided",
+        /// Out of the house: for work, or lent.
+        Out = "out",
+        /// New pieces are on their way.
+        OnOrder = "order",
+        /// Tried, and to come off again for finish.
+        Tried = "tried",
+        /// Everything it needs to go on is here.
+        Ready = "ready",
+        /// On for good.
+        Refitted = "refitted",
     }
 }

@@ -69,6 +69,8 @@ struct Indexed {
     bare_name: Option<String>,
     /// Of a supplier what it is called.
     called: Option<String>,
+    /// Of a place its tag.
+    place_tag: Option<i64>,
     problems: Vec<Problem>,
 }
 
@@ -237,6 +239,7 @@ impl Job {
             rivals,
             bare_name,
             called,
+            place_tag: item.read(FieldName::Tag).filter(|_| item.kind() == Some(Kind::Place)),
             problems: Vec::new(),
         };
         let stale = self.indexed.insert(id, fresh.clone()).unwrap_or_default();
@@ -262,6 +265,14 @@ impl Job {
             }
             if let Some(name) = fresh.called {
                 self.suppliers.entry(name).or_default().insert(id);
+            }
+        }
+        if stale.place_tag != fresh.place_tag {
+            if let Some(tag) = stale.place_tag {
+                self.numbers.remove_place(id, tag);
+            }
+            if let Some(tag) = fresh.place_tag {
+                self.numbers.add_place(id, tag);
             }
         }
         if stale.kind != fresh.kind {
@@ -309,7 +320,7 @@ fn rivals_of(item: &Item, links: &[(FieldName, Id)]) -> Vec<Id> {
 }
 
 /// The fields that point at another record.
-const POINTING: [FieldName; 16] = [
+const POINTING: [FieldName; 17] = [
     FieldName::Device,
     FieldName::Vehicle,
     FieldName::Inside,
@@ -326,6 +337,7 @@ const POINTING: [FieldName; 16] = [
     FieldName::Finding,
     FieldName::Instrument,
     FieldName::Other,
+    FieldName::InCount,
 ];
 
 impl Job {
@@ -344,7 +356,9 @@ impl Job {
             Change::Part(_) => &[Kind::Part],
             Change::Finding(_) => &[Kind::Finding],
             Change::Instrument(_) => &[Kind::Instrument],
+            Change::Other(_) if matches!(holder, Kind::GoesAfter) => &[Kind::Part, Kind::Assembly],
             Change::Other(_) => &[Kind::Quote, Kind::Part, Kind::Vehicle],
+            Change::InCount(_) => &[Kind::Count],
             Change::Of(_) => Self::targets_of(holder),
             _ => &[],
         }
@@ -356,7 +370,20 @@ impl Job {
             Kind::Photo | Kind::Note => {
                 &[Kind::Part, Kind::Assembly, Kind::Joint, Kind::Piece, Kind::Place, Kind::Vehicle, Kind::Purchase]
             }
-            Kind::Joint | Kind::Quote | Kind::Choice | Kind::Finding | Kind::Reading | Kind::Limit => &[Kind::Part],
+            Kind::Joint
+            | Kind::Quote
+            | Kind::Choice
+            | Kind::Finding
+            | Kind::Reading
+            | Kind::Limit
+            | Kind::Delivery
+            | Kind::Outing => &[Kind::Part],
+            Kind::Count => &[Kind::Place],
+            Kind::Sighting => &[Kind::Part, Kind::Place],
+            Kind::GoesAfter => &[Kind::Part, Kind::Assembly],
+            Kind::Consumable => &[Kind::Part, Kind::Assembly, Kind::Joint],
+            Kind::Fluid => &[Kind::Assembly, Kind::Vehicle],
+            Kind::Commissioning => &[Kind::Vehicle],
             Kind::Cover => &[Kind::Quote],
             Kind::Mark => &[Kind::Photo],
             Kind::Slice => &[Kind::Note],

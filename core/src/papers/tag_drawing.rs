@@ -50,27 +50,39 @@ pub(super) fn tag_drawing(row: &Row) -> String {
 
 fn classes(row: &Row) -> &'static str {
     if row.marks.contains(&Mark::MissingFromStart) {
-        "tag missing"
-    } else if row.standing == Standing::On {
-        "tag on"
-    } else {
-        "tag"
+        return "tag missing";
+    }
+    match row.standing {
+        Standing::On => "tag on",
+        Standing::Tried => "tag tried",
+        Standing::Ready => "tag ready",
+        _ => "tag",
     }
 }
 
 /// Clips in the lower edge: one when judged, two when decided.
 fn outline(standing: Standing, width: usize) -> String {
     let clips: &[usize] = match standing {
-        Standing::On | Standing::Off => &[],
         Standing::Judged => &[50],
         Standing::Decided => &[35, 62],
+        _ => &[],
     };
     let clips: String = clips
         .iter()
         .map(|from_end| width - from_end)
         .map(|at| format!("H{}L{at} 84L{} 100", at + 10, at - 10))
         .collect();
-    format!("M{CUT} 0H{width}V100{clips}H{CUT}L0 {}V{CUT}Z", HEIGHT - CUT)
+    // The free end: pointing away, cut in, torn.
+    let end = match standing {
+        Standing::Out => format!("H{0}L{width} 50L{0} 100", width - 29),
+        Standing::OnOrder => format!("H{width}L{} 50L{width} 100", width - 21),
+        Standing::Refitted => {
+            let inner = width - 13;
+            format!("H{inner}L{width} 15L{inner} 30L{width} 50L{inner} 70L{width} 85L{inner} 100")
+        }
+        _ => format!("H{width}V100"),
+    };
+    format!("M{CUT} 0{end}{clips}H{CUT}L0 {}V{CUT}Z", HEIGHT - CUT)
 }
 
 #[cfg(test)]
@@ -82,5 +94,7 @@ mod tests {
         assert_eq!(outline(Standing::Off, 220), "M27 0H220V100H27L0 73V27Z");
         assert_eq!(outline(Standing::Judged, 220), "M27 0H220V100H180L170 84L160 100H27L0 73V27Z");
         assert_eq!(outline(Standing::Decided, 220).matches("84").count(), 2);
+        assert_eq!(outline(Standing::Out, 220), "M27 0H191L220 50L191 100H27L0 73V27Z");
+        assert_eq!(outline(Standing::OnOrder, 220), "M27 0H220L199 50L220 100H27L0 73V27Z");
     }
 }

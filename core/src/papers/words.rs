@@ -184,6 +184,16 @@ words! {
         judged: "judged",
         /// A quote was chosen.
         decided: "decided",
+        /// Out of the house.
+        out: "out for work",
+        /// New pieces are on their way.
+        order: "on order",
+        /// Tried.
+        tried: "tried",
+        /// Ready to go on.
+        ready: "ready",
+        /// On for good.
+        refitted: "refitted",
     }
 }
 
@@ -355,6 +365,11 @@ impl PaperWords {
             Standing::Off => &self.standings.off,
             Standing::Judged => &self.standings.judged,
             Standing::Decided => &self.standings.decided,
+            Standing::Out => &self.standings.out,
+            Standing::OnOrder => &self.standings.order,
+            Standing::Tried => &self.standings.tried,
+            Standing::Ready => &self.standings.ready,
+            Standing::Refitted => &self.standings.refitted,
         }
     }
 

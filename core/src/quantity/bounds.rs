@@ -53,6 +53,16 @@ pub const BYTES: Bound = Bound { what: "bytes", least: 0, most: 1_000_000_000_00
 pub const SOUND: Bound = Bound { what: "sound", least: 0, most: 1_000_000_000_000 };
 /// Mass in grams: up to fifty tonnes.
 pub const MASS: Bound = Bound { what: "mass", least: 0, most: 50_000_000 };
+/// How long, wide or high a part is, in nanometres: up to ten metres.
+pub const SPAN: Bound = Bound { what: "span", least: 1, most: 10_000_000_000 };
+/// A tightening figure in micronewton-metres: up to ten thousand newton-metres.
+pub const TORQUE: Bound = Bound { what: "torque", least: 0, most: 10_000_000_000 };
+/// A tightening angle in degrees: up to five turns.
+pub const ANGLE: Bound = Bound { what: "angle", least: 0, most: 1_800 };
+/// Pieces that are here.
+pub const IN_HAND: Bound = Bound { what: "in-hand", least: 0, most: 100_000 };
+/// A volume in millilitres: up to a thousand litres.
+pub const VOLUME: Bound = Bound { what: "volume", least: 0, most: 1_000_000 };
 /// Area in square millimetres: up to a thousand square metres.
 pub const AREA: Bound = Bound { what: "area", least: 0, most: 1_000_000_000 };
 /// Thickness or length in micrometres: up to fifty metres.

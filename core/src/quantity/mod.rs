@@ -13,6 +13,7 @@ mod mass;
 mod minutes;
 mod moment_in_time;
 mod money;
+mod torque;
 mod typed;
 mod unit;
 
@@ -28,5 +29,6 @@ pub use mass::Mass;
 pub use minutes::Minutes;
 pub use moment_in_time::Millis;
 pub use money::Money;
+pub use torque::Torque;
 pub use typed::{Typed, Unreadable, read};
 pub use unit::{Dimension, Unit};

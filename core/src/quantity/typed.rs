@@ -68,6 +68,7 @@ const MOST_FIGURES: usize = 18;
 ///   before three figures it is refused.
 /// - `5/16`, `1 1/4`, `1-1/4`, `1¼`, `5/64ths`, `5 64ths`: a length given as a fraction is in inches, whatever the default,
 ///   unless a unit follows.
+/// - `Nm`, `lbf ft`, `ft.lb`, `lb in`, `kgf m`: a torque.
 /// - `mm`, `cm`, `µm`, `um`, `micron`, `in`, `inch`, `"`, `thou`; `N`, `kN`, `lbf`, `lb`, `kgf`, `kg`: with or without a
 ///   space, in capitals or not.
 /// - A sign before it.
@@ -163,6 +164,13 @@ fn unit_of(word: &str, is_fraction: bool, default: Unit) -> Result<Unit, Unreada
         "kn" => Unit::Kilonewton,
         "lbf" | "lb" | "lbs" | "pound" | "pounds" => Unit::PoundForce,
         "kgf" | "kg" | "kp" => Unit::KilogramForce,
+        // As it stands in manuals of all ages; "ft lb" and "lb ft" are one.
+        "nm" | "n.m" | "n·m" | "n m" => Unit::NewtonMetre,
+        "lbf ft" | "lbf.ft" | "lbf·ft" | "lb ft" | "lb.ft" | "lbft" | "ft lb" | "ft.lb" | "ft lbs" | "ft lbf"
+        | "ftlb" => Unit::PoundFoot,
+        "lbf in" | "lbf.in" | "lbf·in" | "lb in" | "lb.in" | "lbin" | "in lb" | "in.lb" | "in lbs" | "in lbf"
+        | "inlb" => Unit::PoundInch,
+        "kgf m" | "kgf.m" | "kgf·m" | "kgm" | "kg m" | "kg.m" | "mkg" | "mkp" | "kpm" => Unit::KilogramMetre,
         "mil" | "mils" | "tenth" | "tenths" | "hundredth" | "hundredths" => return Err(Unreadable::AmbiguousUnit),
         _ => return Err(Unreadable::UnknownUnit),
     };
@@ -267,6 +275,12 @@ mod tests {
             ("100 lb", Unit::Newton, 444_822, Unit::PoundForce),
             ("1,5 kgf", Unit::PoundForce, 14_710, Unit::KilogramForce),
             ("1/2 lbf", Unit::Newton, 2_224, Unit::PoundForce),
+            ("54", Unit::NewtonMetre, 54_000_000, Unit::NewtonMetre),
+            ("54 N·m", Unit::PoundFoot, 54_000_000, Unit::NewtonMetre),
+            ("40 lbf·ft", Unit::NewtonMetre, 54_232_718, Unit::PoundFoot),
+            ("40 ft.lb", Unit::NewtonMetre, 54_232_718, Unit::PoundFoot),
+            ("100 lb in", Unit::NewtonMetre, 11_298_483, Unit::PoundInch),
+            ("5,5 kgf m", Unit::NewtonMetre, 53_936_575, Unit::KilogramMetre),
             ("42", Unit::One, 42, Unit::One),
             ("4/2", Unit::One, 2, Unit::One),
         ];

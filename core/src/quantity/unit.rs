@@ -7,6 +7,8 @@ pub enum Dimension {
     Length,
     /// A force, kept in millinewtons.
     Force,
+    /// A torque, kept in micronewton-metres.
+    Torque,
     /// A count, kept as it is.
     Count,
 }
@@ -40,6 +42,14 @@ pub enum Unit {
     PoundForce,
     /// kgf, 9.80665 N.
     KilogramForce,
+    /// N·m.
+    NewtonMetre,
+    /// lbf·ft, 1.3558179483314004 N·m.
+    PoundFoot,
+    /// lbf·in, a twelfth of that.
+    PoundInch,
+    /// kgf·m, 9.80665 N·m.
+    KilogramMetre,
     /// A plain count.
     One,
 }
@@ -67,6 +77,10 @@ impl Unit {
         Self::Kilonewton,
         Self::PoundForce,
         Self::KilogramForce,
+        Self::NewtonMetre,
+        Self::PoundFoot,
+        Self::PoundInch,
+        Self::KilogramMetre,
         Self::One,
     ];
 
@@ -76,6 +90,7 @@ impl Unit {
         match self {
             Self::Millimetre | Self::Centimetre | Self::Micrometre | Self::Inch | Self::Thou => Dimension::Length,
             Self::Newton | Self::Kilonewton | Self::PoundForce | Self::KilogramForce => Dimension::Force,
+            Self::NewtonMetre | Self::PoundFoot | Self::PoundInch | Self::KilogramMetre => Dimension::Torque,
             Self::One => Dimension::Count,
         }
     }
@@ -93,6 +108,10 @@ impl Unit {
             Self::Kilonewton => "kN",
             Self::PoundForce => "lbf",
             Self::KilogramForce => "kgf",
+            Self::NewtonMetre => "N·m",
+            Self::PoundFoot => "lbf·ft",
+            Self::PoundInch => "lbf·in",
+            Self::KilogramMetre => "kgf·m",
             Self::One => "",
         }
     }
@@ -109,6 +128,10 @@ impl Unit {
             Self::Kilonewton => size(1_000_000, 1, 6),
             Self::PoundForce => size(44_482_216_152_605, 10_000_000_000, 4),
             Self::KilogramForce => size(980_665, 100, 4),
+            Self::NewtonMetre => size(1_000_000, 1, 6),
+            Self::PoundFoot => size(13_558_179_483_314_004, 10_000_000_000, 7),
+            Self::PoundInch => size(1_129_848_290_276_167, 10_000_000_000, 6),
+            Self::KilogramMetre => size(9_806_650, 1, 7),
             Self::One => size(1, 1, 0),
         }
     }

@@ -65,6 +65,22 @@ stored_enum! {
         Gearing = "gearing",
         /// A plan of the whole job, kept under a name.
         Plan = "plan",
+        /// New pieces of a part, ordered and on their way, or here.
+        Delivery = "delivery",
+        /// A part out of the house: for work, or lent.
+        Outing = "outing",
+        /// What lies in a place, gone through tag by tag.
+        Count = "count",
+        /// A tag that was seen in a place.
+        Sighting = "sighting",
+        /// What goes on after what.
+        GoesAfter = "goes-after",
+        /// Grease, sealant, locking compound: what refitting uses up.
+        Consumable = "consumable",
+        /// A fluid that was drained, and is to be filled in again.
+        Fluid = "fluid",
+        /// A step between the last assembly and the road.
+        Commissioning = "commissioning",
     }
 }
 
@@ -174,11 +190,11 @@ fields! {
     43 Open "open" on (Assembly);
 
     /// The number on its tag.
-    50 Tag "tag" on (Part);
+    50 Tag "tag" on (Part Place);
     /// Which assembly it came from.
     51 Assembly "assembly" on (Part Joint Before);
     /// How many pieces.
-    52 Quantity "quantity" on (Part Piece Cover);
+    52 Quantity "quantity" on (Part Piece Cover Delivery Outing Consumable);
     /// The maker's part number.
     53 MakersNumber "makers_number" on (Part);
     /// The number cast or stamped in.
@@ -190,7 +206,7 @@ fields! {
     /// Which family it is of.
     57 Family "family" on (Part OwnCheck);
     /// Where it lies.
-    58 Place "place" on (Part Joint);
+    58 Place "place" on (Part Joint Sighting);
     /// Renewed whatever it looks like.
     59 SingleUse "single_use" on (Part OwnFamily);
     /// No replacement is to be had.
@@ -230,7 +246,7 @@ fields! {
     78 Size "size" on (Piece);
 
     /// What it is of: the part of a photo, the photo of a mark.
-    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover Finding Reading Limit Tier Rule);
+    81 Of "of" on (Joint Photo Mark Note Slice Quote Choice Cover Finding Reading Limit Tier Rule Delivery Outing Count Sighting GoesAfter Consumable Fluid Commissioning);
     /// Before, off, after.
     82 Moment "moment" on (Photo);
     /// What the photo was taken for.
@@ -244,7 +260,7 @@ fields! {
     /// Which form the bytes have.
     87 MediaType "media_type" on (Photo Slice);
     /// When it was taken, said or decided.
-    88 Taken "taken" on (Photo Note Choice Before Purchase Finding Reading Caution Plan);
+    88 Taken "taken" on (Photo Note Choice Before Purchase Finding Reading Caution Plan Delivery Outing Count Sighting Commissioning);
     /// Ring or arrow.
     89 Shape "shape" on (Mark);
     /// Centre of a ring, tip of an arrow: parts of ten thousand of the width.
@@ -256,7 +272,7 @@ fields! {
     /// The same of the height.
     93 Dy "dy" on (Mark);
     /// What was written or found.
-    94 Text "text" on (Note Before Reading Limit OwnCheck);
+    94 Text "text" on (Note Before Reading Limit OwnCheck Fluid Commissioning);
     /// How long it lasts, in milliseconds.
     95 Lasts "lasts" on (Slice);
 
@@ -268,7 +284,7 @@ fields! {
     /// What was looked at.
     98 Check "check" on (Before Photo);
     /// It was left out on purpose.
-    99 Skipped "skipped" on (Before Finding);
+    99 Skipped "skipped" on (Before Finding Commissioning);
 
     /// What happens to the part.
     100 Route "route" on (Quote Choice Purchase OwnFamily);
@@ -287,11 +303,11 @@ fields! {
     /// How sure the chance is.
     107 ChanceCertainty "chance_certainty" on (Quote);
     /// The supplier or specialist.
-    108 From "from" on (Quote Choice Purchase);
+    108 From "from" on (Quote Choice Purchase Delivery);
     /// The quote that was chosen.
     109 Quote "quote" on (Choice);
     /// Who decided.
-    110 Who "who" on (Choice Finding Reading Caution);
+    110 Who "who" on (Choice Finding Reading Caution Outing);
     /// The value of an hour at the time.
     111 HourValueThen "hour_value_then" on (Choice Plan);
     /// What it was worth over the years at the time, in minor units.
@@ -416,7 +432,7 @@ fields! {
     /// What a rule says.
     172 Relation "relation" on (Rule);
     /// What the subject of a rule needs, rules out or goes with.
-    173 Other "other" on (Rule);
+    173 Other "other" on (Rule GoesAfter);
     /// In which stage of ordering.
     174 Stage "stage" on (Part Assembly);
     /// The most cash that may be out at once.
@@ -462,4 +478,87 @@ fields! {
     194 Fetched "fetched" on (Quote);
     /// What a plan takes, part by part.
     196 Quotes "quotes" on (Plan);
+
+    /// Oiled against rust.
+    200 Oiled "oiled" on (Part);
+    /// Wrapped up.
+    201 Wrapped "wrapped" on (Part);
+    /// Nothing may lie on it.
+    202 Fragile "fragile" on (Part);
+    /// To be lifted by two.
+    203 TwoPerson "two_person" on (Part);
+    /// How long it is, in nanometres.
+    204 Long "long" on (Part);
+    /// How wide it is, in nanometres.
+    205 Wide "wide" on (Part);
+    /// How high it is, in nanometres.
+    206 High "high" on (Part);
+    /// How much of the box around it is filled.
+    207 Build "build" on (Part);
+    /// What it is out of the house for.
+    208 OutFor "out_for" on (Outing);
+    /// The day on which it is to come in.
+    209 Due "due" on (Delivery Outing Piece Consumable);
+    /// The day on which it came in.
+    210 Arrived "arrived" on (Delivery Outing);
+    /// What came of comparing it with the old part.
+    211 Compared "compared" on (Delivery Outing);
+    /// When the count was ended.
+    212 Ended "ended" on (Count);
+    /// In which count it was seen.
+    213 InCount "in_count" on (Sighting);
+    /// How far a part is on again.
+    214 Fit "fit" on (Part);
+    /// The work on it is done.
+    216 Finished "finished" on (Part);
+    /// Before or after the paint.
+    217 Paint "paint" on (Part Assembly);
+    /// It is painted.
+    218 Painted "painted" on (Vehicle);
+    /// Kept whole until its opposite number is together again.
+    219 Reference "reference" on (Assembly);
+    /// Own hours to refit it, in minutes.
+    220 FitTime "fit_time" on (Part Assembly);
+    /// How tight, in micronewton-metres.
+    221 Torque "torque" on (Joint Piece);
+    /// The unit it was read in.
+    222 TorqueUnit "torque_unit" on (Joint Piece);
+    /// How far on from there, in degrees.
+    223 Angle "angle" on (Joint Piece);
+    /// In which sequence.
+    224 Sequence "sequence" on (Joint Piece);
+    /// In which stages.
+    225 Stages "stages" on (Joint Piece);
+    /// Whether the thread is dry or oiled.
+    226 Lubrication "lubrication" on (Joint Piece);
+    /// Sealant or locking compound.
+    227 Compound "compound" on (Joint Piece);
+    /// Where the figure stands: manual and page.
+    228 TorqueSource "torque_source" on (Joint Piece);
+    /// Tightened only at ride height.
+    229 AtRideHeight "at_ride_height" on (Joint);
+    /// How tight it is now.
+    230 Tightened "tightened" on (Joint);
+    /// Checked a second time.
+    231 CheckedAgain "checked_again" on (Joint);
+    /// Renewed whenever it was off.
+    232 Renew "renew" on (Piece);
+    /// How many pieces are here.
+    233 InHand "in_hand" on (Piece Consumable);
+    /// How much was drained, in millilitres.
+    235 Drained "drained" on (Fluid);
+    /// How much was filled in, in millilitres.
+    236 Filled "filled" on (Fluid);
+    /// How much the manual says, in millilitres.
+    237 Capacity "capacity" on (Fluid);
+    /// Which step.
+    238 CommissioningStep "commissioning_step" on (Commissioning);
+    /// What was found once it was together again.
+    239 FoundAfter "found_after" on (Before);
+    /// Days that comparing a new part with the old one takes.
+    240 CheckingDays "checking_days" on (Job);
+    /// It stands on its wheels again.
+    242 Lowered "lowered" on (Vehicle);
+    /// It is on the road again.
+    243 OnTheRoad "on_the_road" on (Vehicle);
 }

@@ -1,5 +1,5 @@
 use super::{Hash, Id, Value};
-use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money};
+use crate::quantity::{Area, Chance, Currency, Day, ExchangeRate, Mass, Millis, Minutes, Money, Torque};
 
 /// A type that is kept in a field: how it becomes a [`Value`] and back.
 pub trait Stored: Sized {
@@ -39,6 +39,7 @@ stored!(Chance, |chance| Value::Whole(chance.0), Value::Whole(number) => Some(Se
 stored!(ExchangeRate, |rate| Value::Whole(rate.0), Value::Whole(number) => Some(Self(*number)));
 stored!(Day, |day| Value::Whole(day.count()), Value::Whole(number) => Self::from_count(*number));
 stored!(Area, |area| Value::Whole(area.0), Value::Whole(number) => Some(Self(*number)));
+stored!(Torque, |torque| Value::Whole(torque.0), Value::Whole(number) => Some(Self(*number)));
 stored!(Mass, |mass| Value::Whole(mass.0), Value::Whole(number) => Some(Self(*number)));
 stored!(Currency, |currency| Value::Text(currency.to_string()), Value::Text(code) => Self::parse(code));
 stored!(

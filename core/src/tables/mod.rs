@@ -12,6 +12,7 @@ pub mod hazards;
 mod instruments;
 pub mod names;
 mod naming;
+mod renewed;
 mod rust_grades;
 mod seals;
 
@@ -22,5 +23,6 @@ pub use families::Family;
 pub use features::Feature;
 pub use instruments::UsualInstrument;
 pub use naming::{propose, words_of};
+pub use renewed::renewed_by_name;
 pub use rust_grades::{CoatingRust, D610_PERCENT, Preparation, RustGrade, d610_grade};
 pub use seals::{Seal, seal};

@@ -71,12 +71,12 @@ export interface KeptQuote {
 /**
  * What a record is.
  */
-export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing" | "plan";
+export type Kind = "job" | "device" | "block" | "vehicle" | "assembly" | "part" | "joint" | "piece" | "photo" | "mark" | "note" | "slice" | "place" | "quote" | "choice" | "before" | "cover" | "purchase" | "finding" | "reading" | "limit" | "instrument" | "own-family" | "own-check" | "caution" | "supplier" | "tier" | "rule" | "gearing" | "plan" | "delivery" | "outing" | "count" | "sighting" | "goes-after" | "consumable" | "fluid" | "commissioning";
 
 /**
  * The fields that this version knows.
  */
-export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched" | "quotes";
+export type FieldName = "kind" | "name" | "struck" | "done" | "remark" | "currency" | "hour_value" | "vocabulary" | "units" | "aim" | "driver_side" | "handed_out" | "interest" | "years_kept" | "tax_rate" | "threshold" | "held" | "device" | "number" | "donor" | "year" | "identity_number" | "vehicle" | "inside" | "side" | "open" | "tag" | "assembly" | "quantity" | "makers_number" | "casting_number" | "material" | "mass" | "family" | "place" | "single_use" | "cannot_be_bought" | "missing_from_start" | "wrong_piece" | "stuck" | "tried" | "off" | "order" | "from_boxes" | "triage" | "split_from" | "chosen" | "safety_critical" | "pair" | "bag" | "joint" | "thickness" | "size" | "of" | "moment" | "shot" | "caption" | "blob" | "length" | "media_type" | "taken" | "shape" | "x" | "y" | "dx" | "dy" | "text" | "lasts" | "within" | "place_kind" | "check" | "skipped" | "route" | "cash" | "own_time" | "chance" | "strip_again" | "cash_certainty" | "own_time_certainty" | "chance_certainty" | "from" | "quote" | "who" | "hour_value_then" | "expected_then" | "freight" | "tax" | "duty" | "consumables" | "surcharge" | "withheld" | "exchange_rate" | "life" | "life_certainty" | "fallback" | "fails_at_bench" | "correctness" | "valid_until" | "wait" | "cash_least" | "cash_most" | "own_time_least" | "own_time_most" | "chance_least" | "chance_most" | "life_least" | "life_most" | "part" | "wait_certainty" | "wait_least" | "wait_most" | "question" | "outcome" | "finding" | "feature" | "spot" | "measured" | "instrument" | "zero_error" | "resolution" | "uncertainty" | "coverage" | "limit_kind" | "least" | "most" | "machining_least" | "machining_most" | "as_new" | "limit_source" | "dimension" | "hazard" | "shipping" | "free_from" | "minimum_order" | "minimum_charge" | "back_order" | "return_window" | "restocking" | "surcharge_deadline" | "warranty" | "stance" | "from_value" | "from_mass" | "relation" | "other" | "stage" | "budget" | "own_hours" | "latest" | "sold" | "bought" | "swap" | "axle_ratio" | "gear_ratios" | "overdrive" | "overdrive_on" | "tyre" | "circumference" | "turns_per_mile" | "diameter" | "highest_turns" | "rate" | "rate_basis" | "area" | "duty_rate" | "fetched" | "quotes" | "oiled" | "wrapped" | "fragile" | "two_person" | "long" | "wide" | "high" | "build" | "out_for" | "due" | "arrived" | "compared" | "ended" | "in_count" | "fit" | "finished" | "paint" | "painted" | "reference" | "fit_time" | "torque" | "torque_unit" | "angle" | "sequence" | "stages" | "lubrication" | "compound" | "torque_source" | "at_ride_height" | "tightened" | "checked_again" | "renew" | "in_hand" | "drained" | "filled" | "capacity" | "commissioning_step" | "found_after" | "checking_days" | "lowered" | "on_the_road";
 
 /**
  * Money that was paid, quoted or summed: exact, in minor units of a currency.
@@ -163,6 +163,18 @@ export type Chance = number;
  * ```
  */
 export type Mass = number;
+
+/**
+ * A tightening figure in whole micronewton-metres, up to ten thousand newton-metres ([`bounds::TORQUE`]).
+ *
+ * ```
+ * use asfound_core::quantity::{Torque, Unit};
+ * assert_eq!(Torque::read("54", Unit::NewtonMetre), Ok(Torque(54_000_000)));
+ * // 4.4482216152605 N (a pound of force) × 0.3048 m, both exact by definition.
+ * assert_eq!(Torque::read("40 lbf ft", Unit::NewtonMetre), Ok(Torque(54_232_718)));
+ * ```
+ */
+export type Torque = number;
 
 /**
  * An area in whole square millimetres.
@@ -285,6 +297,51 @@ export type Relation = "needs" | "rules-out" | "goes-with";
 export type Swap = "before" | "after" | "candidate";
 
 /**
+ * How much of the box around a part it fills (common practice, no source).
+ */
+export type Build = "solid" | "hollow" | "sheet";
+
+/**
+ * What a part is out of the house for.
+ */
+export type OutFor = "work" | "loan";
+
+/**
+ * What came of comparing with the old part.
+ */
+export type Compared = "right" | "wrong";
+
+/**
+ * How far a part is on again.
+ */
+export type Fit = "tried" | "off-again" | "fitted";
+
+/**
+ * When it goes on.
+ */
+export type Paint = "before" | "after";
+
+/**
+ * The unit of a tightening figure.
+ */
+export type TorqueUnit = "newton-metre" | "pound-foot" | "pound-inch" | "kilogram-metre";
+
+/**
+ * The thread as it is tightened.
+ */
+export type Lubrication = "dry" | "oiled";
+
+/**
+ * How tight a joint is.
+ */
+export type Tightened = "finger-tight" | "tight";
+
+/**
+ * What is done between the last assembly and the road (common practice, no source).
+ */
+export type CommissioningStep = "fluids" | "bleed" | "prime" | "settings" | "leaks" | "retighten" | "inspection" | "running-in";
+
+/**
  * How original what a quote brings is.
  */
 export type Correctness = "original" | "new-old-stock" | "faithful-reproduction" | "pattern" | "uprated" | "home-made";
@@ -292,12 +349,12 @@ export type Correctness = "original" | "new-old-stock" | "faithful-reproduction"
 /**
  * Where a part stands; worked out, never set by hand.
  */
-export type Standing = "on" | "off" | "judged" | "decided";
+export type Standing = "on" | "off" | "judged" | "decided" | "out" | "order" | "tried" | "ready" | "refitted";
 
 /**
  * One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
  */
-export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean } | { quotes: KeptQuotes };
+export type Change = { clear: FieldName } | { kind: Kind } | { name: string } | { struck: boolean } | { done: boolean } | { remark: string } | { currency: Currency } | { hour_value: Money } | { vocabulary: Vocabulary } | { units: Units } | { aim: Aim } | { driver_side: Side } | { handed_out: Millis } | { held: Held } | { device: Id } | { number: number } | { donor: boolean } | { year: number } | { identity_number: string } | { vehicle: Id } | { inside: Id } | { side: Side } | { open: boolean } | { tag: number } | { assembly: Id } | { quantity: number } | { makers_number: string } | { casting_number: string } | { material: string } | { mass: Mass } | { family: string } | { place: Id } | { single_use: boolean } | { cannot_be_bought: boolean } | { missing_from_start: boolean } | { wrong_piece: boolean } | { stuck: boolean } | { tried: string } | { off: boolean } | { order: number } | { from_boxes: boolean } | { triage: Triage } | { split_from: Id } | { chosen: Id } | { bag: string } | { joint: Id } | { thickness: number } | { size: string } | { of: Id } | { moment: Moment } | { shot: Shot } | { caption: string } | { blob: Hash } | { length: number } | { media_type: string } | { taken: Millis } | { shape: Shape } | { x: number } | { y: number } | { dx: number } | { dy: number } | { text: string } | { lasts: number } | { within: Id } | { place_kind: PlaceKind } | { check: Check } | { skipped: boolean } | { route: Route } | { cash: Money } | { own_time: Minutes } | { chance: Chance } | { strip_again: Minutes } | { cash_certainty: Certainty } | { own_time_certainty: Certainty } | { chance_certainty: Certainty } | { from: string } | { quote: Id } | { who: string } | { hour_value_then: Money } | { expected_then: number } | { interest: number } | { years_kept: number } | { tax_rate: number } | { threshold: Money } | { safety_critical: boolean } | { freight: Money } | { tax: Money } | { duty: Money } | { consumables: Money } | { surcharge: Money } | { withheld: Chance } | { exchange_rate: ExchangeRate } | { life: number } | { life_certainty: Certainty } | { fallback: Id } | { fails_at_bench: boolean } | { correctness: Correctness } | { valid_until: Day } | { wait: number } | { cash_least: Money } | { cash_most: Money } | { own_time_least: Minutes } | { own_time_most: Minutes } | { chance_least: Chance } | { chance_most: Chance } | { life_least: number } | { life_most: number } | { part: Id } | { wait_certainty: Certainty } | { wait_least: number } | { wait_most: number } | { pair: boolean } | { question: string } | { outcome: string } | { finding: Id } | { feature: string } | { spot: string } | { measured: number } | { instrument: Id } | { zero_error: number } | { resolution: number } | { uncertainty: number } | { coverage: number } | { limit_kind: LimitKind } | { least: number } | { most: number } | { machining_least: number } | { machining_most: number } | { as_new: number } | { limit_source: LimitSource } | { dimension: Dimension } | { hazard: Hazard } | { shipping: Money } | { free_from: Money } | { minimum_order: Money } | { minimum_charge: Money } | { back_order: Chance } | { return_window: number } | { restocking: Chance } | { surcharge_deadline: number } | { warranty: number } | { stance: Stance } | { from_value: Money } | { from_mass: Mass } | { relation: Relation } | { other: Id } | { stage: number } | { budget: Money } | { own_hours: Minutes } | { latest: Day } | { sold: Money } | { bought: boolean } | { swap: Swap } | { axle_ratio: number } | { gear_ratios: string } | { overdrive: number } | { overdrive_on: number } | { tyre: string } | { circumference: number } | { turns_per_mile: number } | { diameter: number } | { highest_turns: number } | { rate: Money } | { rate_basis: RateBasis } | { area: Area } | { duty_rate: number } | { fetched: boolean } | { quotes: KeptQuotes } | { oiled: boolean } | { wrapped: boolean } | { fragile: boolean } | { two_person: boolean } | { long: number } | { wide: number } | { high: number } | { build: Build } | { out_for: OutFor } | { due: Day } | { arrived: Day } | { compared: Compared } | { ended: Millis } | { in_count: Id } | { fit: Fit } | { finished: boolean } | { paint: Paint } | { painted: boolean } | { reference: boolean } | { fit_time: Minutes } | { torque: Torque } | { torque_unit: TorqueUnit } | { angle: number } | { sequence: string } | { stages: string } | { lubrication: Lubrication } | { compound: string } | { torque_source: string } | { at_ride_height: boolean } | { tightened: Tightened } | { checked_again: boolean } | { renew: boolean } | { in_hand: number } | { drained: number } | { filled: number } | { capacity: number } | { commissioning_step: CommissioningStep } | { found_after: string } | { checking_days: number } | { lowered: boolean } | { on_the_road: boolean };
 
 /**
  * The values of one record that are set and can be read; see [`FieldName`] for what each means.
@@ -971,6 +1028,170 @@ export interface Values {
      *
      */
     quotes?: KeptQuotes;
+    /**
+     *
+     */
+    oiled?: boolean;
+    /**
+     *
+     */
+    wrapped?: boolean;
+    /**
+     *
+     */
+    fragile?: boolean;
+    /**
+     *
+     */
+    two_person?: boolean;
+    /**
+     *
+     */
+    long?: number;
+    /**
+     *
+     */
+    wide?: number;
+    /**
+     *
+     */
+    high?: number;
+    /**
+     *
+     */
+    build?: Build;
+    /**
+     *
+     */
+    out_for?: OutFor;
+    /**
+     *
+     */
+    due?: Day;
+    /**
+     *
+     */
+    arrived?: Day;
+    /**
+     *
+     */
+    compared?: Compared;
+    /**
+     *
+     */
+    ended?: Millis;
+    /**
+     *
+     */
+    in_count?: Id;
+    /**
+     *
+     */
+    fit?: Fit;
+    /**
+     *
+     */
+    finished?: boolean;
+    /**
+     *
+     */
+    paint?: Paint;
+    /**
+     *
+     */
+    painted?: boolean;
+    /**
+     *
+     */
+    reference?: boolean;
+    /**
+     *
+     */
+    fit_time?: Minutes;
+    /**
+     *
+     */
+    torque?: Torque;
+    /**
+     *
+     */
+    torque_unit?: TorqueUnit;
+    /**
+     *
+     */
+    angle?: number;
+    /**
+     *
+     */
+    sequence?: string;
+    /**
+     *
+     */
+    stages?: string;
+    /**
+     *
+     */
+    lubrication?: Lubrication;
+    /**
+     *
+     */
+    compound?: string;
+    /**
+     *
+     */
+    torque_source?: string;
+    /**
+     *
+     */
+    at_ride_height?: boolean;
+    /**
+     *
+     */
+    tightened?: Tightened;
+    /**
+     *
+     */
+    checked_again?: boolean;
+    /**
+     *
+     */
+    renew?: boolean;
+    /**
+     *
+     */
+    in_hand?: number;
+    /**
+     *
+     */
+    drained?: number;
+    /**
+     *
+     */
+    filled?: number;
+    /**
+     *
+     */
+    capacity?: number;
+    /**
+     *
+     */
+    commissioning_step?: CommissioningStep;
+    /**
+     *
+     */
+    found_after?: string;
+    /**
+     *
+     */
+    checking_days?: number;
+    /**
+     *
+     */
+    lowered?: boolean;
+    /**
+     *
+     */
+    on_the_road?: boolean;
 }
 
 /**
@@ -1031,7 +1252,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "ready"; today?: Day } | { ask: "refit-steps"; assembly: Id; today?: Day } | { ask: "refit-step"; part: Id; today?: Day } | { ask: "this-evening"; minutes: Minutes; today?: Day } | { ask: "commissioning" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1083,7 +1304,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "ready" } & ReadyView) | ({ view: "refit-steps" } & RefitStepsView) | ({ view: "refit-step" } & RefitStepView) | ({ view: "this-evening" } & EveningView) | ({ view: "commissioning" } & CommissioningView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1339,6 +1560,10 @@ export interface AssemblyLine {
      * Photos of the assembly itself.
      */
     photos: PhotoView[];
+    /**
+     * It is kept whole as the reference, or its opposite number is.
+     */
+    reference?: ReferenceView;
 }
 
 /**
@@ -1602,6 +1827,642 @@ export interface JointView {
      * Its pieces in the order they came off.
      */
     pieces: RecordView[];
+}
+
+/**
+ * All assemblies to be refitted.
+ */
+export interface ReadyView {
+    /**
+     * In the order in which they are begun; refitted ones last.
+     */
+    assemblies: RefitAssembly[];
+    /**
+     * Parts that are off and in no assembly: they stand in no order.
+     */
+    in_no_assembly: number;
+    /**
+     * What cannot be kept of the order.
+     */
+    circles: Circle[];
+    /**
+     * What is still loose.
+     */
+    loose: LooseJoint[];
+    /**
+     * What stands in the way of lowering the vehicle on to its wheels.
+     */
+    lowering: Gate;
+    /**
+     * What stands in the way of the road.
+     */
+    road: Gate;
+}
+
+/**
+ * One assembly to be refitted.
+ */
+export interface RefitAssembly {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * How it stands.
+     */
+    state: RefitState;
+    /**
+     * Parts that are off, or were.
+     */
+    parts: number;
+    /**
+     * How many of them are on for good.
+     */
+    fitted: number;
+    /**
+     * How many are on for trial.
+     */
+    tried: number;
+    /**
+     * What stands in the way, in the order of its parts.
+     */
+    lacks: Lack[];
+    /**
+     * The first day on which nothing does any more; nothing while no such day is known, or nothing stands in the way.
+     */
+    earliest?: Day;
+    /**
+     * For some of it no day is known.
+     */
+    no_date: boolean;
+    /**
+     * All of it can be done here and now.
+     */
+    own: boolean;
+    /**
+     * Own time for what is not on yet.
+     */
+    minutes: Minutes;
+    /**
+     * That time is a starting value for some of it.
+     */
+    starting: boolean;
+    /**
+     * Parts that lie nowhere anybody has said.
+     */
+    nowhere: number;
+    /**
+     * It is kept whole as the reference, or its opposite number is.
+     */
+    reference?: ReferenceView;
+}
+
+/**
+ * How an assembly stands.
+ */
+export type RefitState = "ready" | "blocked" | "refitted";
+
+/**
+ * One thing that stands in the way.
+ */
+export interface Lack {
+    /**
+     * What.
+     */
+    why: LackWhy;
+    /**
+     * The part that lacks it; nothing where the whole assembly does.
+     */
+    part?: Id;
+    /**
+     * Its tag.
+     */
+    tag?: number;
+    /**
+     * What the part is called, or what the hardware or consumable is.
+     */
+    name: string;
+    /**
+     * The piece, consumable, outing, or what it goes on after.
+     */
+    other?: Id;
+    /**
+     * What that is called, where it is a part or an assembly.
+     */
+    other_name?: string;
+    /**
+     * How many pieces are short.
+     */
+    pieces?: number;
+    /**
+     * It can be done here and now, by whoever asks.
+     */
+    own: boolean;
+    /**
+     * The day from which on it is no longer lacking, checking counted.
+     */
+    day?: Day;
+    /**
+     * No such day is known.
+     */
+    no_date: boolean;
+    /**
+     * The day on which it was due has passed.
+     */
+    overdue: boolean;
+}
+
+/**
+ * Why something cannot go on yet.
+ */
+export type LackWhy = "undecided" | "missing" | "out-for-work" | "on-loan" | "to-send" | "to-repair" | "to-finish" | "tried-only" | "to-order" | "on-order" | "to-fetch" | "to-compare" | "wrong" | "hardware" | "consumable" | "goes-after" | "paint" | "circle";
+
+/**
+ * What goes on after one another in a circle: no order can keep all of it.
+ */
+export interface Circle {
+    /**
+     * The parts in it, each after the one before.
+     */
+    parts: Id[];
+    /**
+     * The rules that make it, in the same order; of each pair of neighbours one.
+     */
+    rules: Id[];
+    /**
+     * The paint is one of its steps.
+     */
+    paint: boolean;
+}
+
+/**
+ * A joint that is not tight.
+ */
+export interface LooseJoint {
+    /**
+     * The joint.
+     */
+    joint: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * The part it holds.
+     */
+    part?: Id;
+    /**
+     * The tag of that part.
+     */
+    tag?: number;
+    /**
+     * The name of that part.
+     */
+    part_name: string;
+    /**
+     * The assembly.
+     */
+    assembly?: Id;
+    /**
+     * The name of that assembly.
+     */
+    assembly_name: string;
+    /**
+     * It is tightened only at ride height.
+     */
+    at_ride_height: boolean;
+    /**
+     * It was run in by hand; else nobody has said anything of it.
+     */
+    finger_tight: boolean;
+}
+
+/**
+ * What stands in the way of a step.
+ */
+export interface Gate {
+    /**
+     * Nothing does.
+     */
+    open: boolean;
+    /**
+     * It was done.
+     */
+    done: boolean;
+    /**
+     * The joints that do.
+     */
+    joints: Id[];
+}
+
+/**
+ * What an assembly has to do with a reference.
+ */
+export interface ReferenceView {
+    /**
+     * It is kept whole itself; else the other one is.
+     */
+    is_kept: boolean;
+    /**
+     * Its opposite number.
+     */
+    mirror?: Id;
+    /**
+     * What that is called.
+     */
+    mirror_name: string;
+    /**
+     * The opposite number is not together again: stripping the reference now would be too early.
+     */
+    early: boolean;
+}
+
+/**
+ * The steps of an assembly, in order.
+ */
+export interface RefitStepsView {
+    /**
+     * The assembly as it stands.
+     */
+    assembly: RefitAssembly;
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Every part of it that is off, or was, once.
+     */
+    steps: StepLine[];
+    /**
+     * Joints that hold no part of it that anybody has named.
+     */
+    joints: StepJoint[];
+    /**
+     * What refitting it uses up.
+     */
+    consumables: RecordView[];
+    /**
+     * What goes on after what, where it says something of this assembly.
+     */
+    rules: RecordView[];
+    /**
+     * What cannot be kept of the order.
+     */
+    circles: Circle[];
+    /**
+     * What of it is still loose.
+     */
+    loose: LooseJoint[];
+}
+
+/**
+ * All that is wanted at one step.
+ */
+export interface RefitStepView {
+    /**
+     * The step as in the list.
+     */
+    step: StepLine;
+    /**
+     * The part's record.
+     */
+    record: RecordView;
+    /**
+     * The assembly; nothing where it is in none.
+     */
+    assembly?: Id;
+    /**
+     * The name of that assembly.
+     */
+    assembly_name: string;
+    /**
+     * Which step, counted from 1.
+     */
+    number: number;
+    /**
+     * Of how many.
+     */
+    of: number;
+    /**
+     * How far each of them is, in order.
+     */
+    states: StepState[];
+    /**
+     * The part before.
+     */
+    previous?: Id;
+    /**
+     * The part after.
+     */
+    next?: Id;
+    /**
+     * The first after this one that is not on for good; from the end on again from the beginning.
+     */
+    next_open?: Id;
+    /**
+     * Its photos: before, off, after.
+     */
+    photos: PhotoView[];
+    /**
+     * Photos of the same part where it is still whole, or of that whole assembly.
+     */
+    beside: BesidePhoto[];
+    /**
+     * The joints that hold it.
+     */
+    joints: StepJoint[];
+    /**
+     * What it uses up.
+     */
+    consumables: RecordView[];
+    /**
+     * Its notes.
+     */
+    notes: NoteView[];
+    /**
+     * What is still loose in the assembly.
+     */
+    loose: number;
+    /**
+     * What the assembly has to do with a reference.
+     */
+    reference?: ReferenceView;
+}
+
+/**
+ * One step in the list.
+ */
+export interface StepLine {
+    /**
+     * The part.
+     */
+    line: PartLine;
+    /**
+     * How far it is.
+     */
+    state: StepState;
+    /**
+     * What stands in the way.
+     */
+    lacks: Lack[];
+    /**
+     * Before or after the paint.
+     */
+    paint?: Paint;
+    /**
+     * It never stood in an order of removal.
+     */
+    without_order: boolean;
+    /**
+     * Another piece goes on in the place of the old one.
+     */
+    brings_new: boolean;
+}
+
+/**
+ * How far a step is.
+ */
+export type StepState = "fitted" | "tried" | "ready" | "waiting";
+
+/**
+ * A joint as it goes together.
+ */
+export interface StepJoint {
+    /**
+     * Its record, tightening figure included.
+     */
+    record: RecordView;
+    /**
+     * Its pieces in the order they go on: what came off last first.
+     */
+    pieces: StepPiece[];
+}
+
+/**
+ * A piece of hardware.
+ */
+export interface StepPiece {
+    /**
+     * Its record, tightening figure included.
+     */
+    record: RecordView;
+    /**
+     * It is renewed.
+     */
+    renew: boolean;
+}
+
+/**
+ * A photo of the same thing on the other side.
+ */
+export interface BesidePhoto {
+    /**
+     * The photo.
+     */
+    photo: PhotoView;
+    /**
+     * What it is of: the part, or the whole assembly.
+     */
+    of: string;
+}
+
+/**
+ * What can be done in an evening.
+ */
+export interface EveningView {
+    /**
+     * The time at hand.
+     */
+    minutes: Minutes;
+    /**
+     * Everything that nothing stands in the way of, in the order it is best taken up.
+     */
+    items: EveningItem[];
+    /**
+     * How long all that fits takes.
+     */
+    picked: Minutes;
+}
+
+/**
+ * One thing that can be done.
+ */
+export interface EveningItem {
+    /**
+     * What.
+     */
+    kind: EveningKind;
+    /**
+     * The assembly, or the part.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * The tag of a part.
+     */
+    tag?: number;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * Steps that can be done one after the other before something stands in the way.
+     */
+    steps: number;
+    /**
+     * It is done with that: nothing of the assembly is left.
+     */
+    whole: boolean;
+    /**
+     * Own time for it.
+     */
+    minutes: Minutes;
+    /**
+     * That is a starting value, at least for some of it.
+     */
+    starting: boolean;
+    /**
+     * Steps that fit into what is left of the time once what stands before it is done; none where it does not fit.
+     */
+    fits: number;
+}
+
+/**
+ * What can be done.
+ */
+export type EveningKind = "refit" | "compare" | "repair" | "take-off";
+
+/**
+ * From the last assembly to the road.
+ */
+export interface CommissioningView {
+    /**
+     * The vehicle being done.
+     */
+    vehicle?: RecordView;
+    /**
+     * Assemblies that are not together again.
+     */
+    open: number;
+    /**
+     * What was drained, and what is filled in.
+     */
+    fluids: RecordView[];
+    /**
+     * The steps in their order.
+     */
+    steps: CommissioningLine[];
+    /**
+     * What was found before anything was slackened.
+     */
+    before: BeforeLine[];
+    /**
+     * What is still loose.
+     */
+    loose: LooseJoint[];
+    /**
+     * What stands in the way of lowering the vehicle on to its wheels.
+     */
+    lowering: Gate;
+    /**
+     * What stands in the way of the road.
+     */
+    road: Gate;
+    /**
+     * What is left over.
+     */
+    left: LeftView;
+}
+
+/**
+ * One step.
+ */
+export interface CommissioningLine {
+    /**
+     * Which.
+     */
+    step: CommissioningStep;
+    /**
+     * What was said of it: done, with a finding, or left out.
+     */
+    record?: RecordView;
+}
+
+/**
+ * What was found before anything was slackened, to be compared.
+ */
+export interface BeforeLine {
+    /**
+     * The assembly.
+     */
+    assembly: Id;
+    /**
+     * Its name.
+     */
+    assembly_name: string;
+    /**
+     * Left or right.
+     */
+    side?: Side;
+    /**
+     * What was found, and what is found now.
+     */
+    record: RecordView;
+}
+
+/**
+ * What is left over at the end.
+ */
+export interface LeftView {
+    /**
+     * Parts that are off and not on for good: nobody ticked them.
+     */
+    parts: PartLine[];
+    /**
+     * Joints that nobody ticked as tight.
+     */
+    never_ticked: LooseJoint[];
+    /**
+     * What was renewed.
+     */
+    renewed: Renewed[];
+}
+
+/**
+ * Something that was renewed.
+ */
+export interface Renewed {
+    /**
+     * The part or the piece of hardware.
+     */
+    id: Id;
+    /**
+     * The part, or the part that the hardware holds.
+     */
+    part?: Id;
+    /**
+     * The tag of that part.
+     */
+    tag?: number;
+    /**
+     * What it is called.
+     */
+    name: string;
+    /**
+     * How many pieces.
+     */
+    pieces: number;
 }
 
 /**
@@ -4445,7 +5306,7 @@ export type Unreadable = "empty" | "not-a-number" | "fraction" | "unknown-unit" 
  * assert_eq!(Unit::Millimetre.figures(-50_800), "-0.0508");
  * ```
  */
-export type Unit = "millimetre" | "centimetre" | "micrometre" | "inch" | "thou" | "newton" | "kilonewton" | "pound-force" | "kilogram-force" | "one";
+export type Unit = "millimetre" | "centimetre" | "micrometre" | "inch" | "thou" | "newton" | "kilonewton" | "pound-force" | "kilogram-force" | "newton-metre" | "pound-foot" | "pound-inch" | "kilogram-metre" | "one";
 
 /**
  * A size to machine to, in nanometres.
@@ -4732,12 +5593,12 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable" | "labels-do-not-fit";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "refit-circle" | "still-loose" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable" | "labels-do-not-fit";
 
 /**
  * What would help; each has its sentence at the edge.
  */
-export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning" | "measure-rolling";
+export type Hint = "settle-values" | "retag-one" | "move-one-out" | "bring-in-other" | "use-newer" | "bring-back-or-move" | "choose-again" | "enter-in-job-currency" | "correct-value" | "fetch-again" | "ask-reckoning" | "measure-rolling" | "drop-rule" | "tighten-first";
 
 /**
  * Every word of the papers.
@@ -5015,6 +5876,26 @@ export interface StandingWords {
      * A quote was chosen.
      */
     decided?: string;
+    /**
+     * Out of the house.
+     */
+    out?: string;
+    /**
+     * New pieces are on their way.
+     */
+    order?: string;
+    /**
+     * Tried.
+     */
+    tried?: string;
+    /**
+     * Ready to go on.
+     */
+    ready?: string;
+    /**
+     * On for good.
+     */
+    refitted?: string;
 }
 
 /**

@@ -80,6 +80,7 @@ export class PlaceProblems extends LightElement {
       case 'bring-in-other': case 'fetch-again': return html`<asf-button compact icon="bring" word=${say.go.bring} href="#/hand-over"></asf-button>`;
       case 'bring-back-or-move': return this.bringBack(code, place.id);
       case 'choose-again': case 'enter-in-job-currency': return this.toRoutes(place.id);
+      case 'drop-rule': case 'tighten-first': return html`<asf-button compact icon="refit" word=${say.go.refit} href="#/refit"></asf-button>`;
       case 'settle-values': case 'correct-value': case 'use-newer': case 'ask-reckoning': case 'measure-rolling': return nothing;
     }
   }

@@ -27,6 +27,12 @@ export const fieldNames: Record<FieldName, string> = {
   swap: 'In the swap', axle_ratio: 'Axle ratio', gear_ratios: 'Gears', overdrive: 'Overdrive', overdrive_on: 'Overdrive works on', tyre: 'Tyre marking', circumference: 'Rolls in one turn', turns_per_mile: 'Turns a mile', diameter: 'Tyre across', highest_turns: 'Highest engine speed',
   rate: 'Price for one', rate_basis: 'One of what', area: 'Surface of one piece', duty_rate: 'Duty on top', fetched: 'Taken off the donor',
   quotes: 'Quotes of the plan',
+  oiled: 'Oiled', wrapped: 'Wrapped', fragile: 'Fragile', two_person: 'Lift by two', long: 'Length', wide: 'Width', high: 'Height', build: 'Fills its box',
+  out_for: 'Out for', due: 'Due', arrived: 'In on', compared: 'Compared with the old', ended: 'Count ended', in_count: 'Counted in',
+  fit: 'On again', finished: 'Work done', paint: 'Before or after paint', painted: 'Painted', reference: 'Kept whole as the reference', fit_time: 'Own time to refit',
+  torque: 'Tightening figure', torque_unit: 'Unit of the figure', angle: 'Then turn on by', sequence: 'Sequence', stages: 'Stages', lubrication: 'Thread', compound: 'Sealant or locking compound', torque_source: 'Figure from',
+  at_ride_height: 'Tighten at ride height', tightened: 'Tightened', checked_again: 'Checked a second time', renew: 'Renew', in_hand: 'Here',
+  drained: 'Drained', filled: 'Filled in', capacity: 'By the manual', commissioning_step: 'Step', found_after: 'Found afterwards', checking_days: 'Days to compare', lowered: 'On its wheels', on_the_road: 'On the road',
 };
 
 /** What was ever written, in words. */

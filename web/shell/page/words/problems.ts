@@ -48,6 +48,8 @@ const happened: Record<Code, Sentence> = {
   'ratios-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The list of gears'} cannot be read as gear ratios.`,
   'labels-do-not-fit': ({ what, side, needs, has }) => (what === 'figures' ? 'The figures of the sheet are no sheet of labels.' : `${what === 'page' ? 'The labels need more than the sheet has' : what === 'pitch' ? 'The labels lie over one another' : 'The labels are too small'}: ${side === 'height' ? 'height' : 'width'} ${needs ?? ''} mm needed, ${has ?? ''} mm there.`),
   'limit-crossed': () => 'Nothing can keep this limit: its least is more than its most.',
+  'refit-circle': () => 'Parts go on after one another in a circle: no order can keep all of it.',
+  'still-loose': ({ joints }) => `${count(Number(joints) || 1, 'joint')} ${joints === '1' ? 'is' : 'are'} still loose.`,
 };
 
 const safe: Partial<Record<Code, string>> = {
@@ -67,6 +69,8 @@ const safe: Partial<Record<Code, string>> = {
   'tyre-unreadable': 'It is kept as it was written.',
   'ratios-unreadable': 'They are kept as they were written.',
   'limit-crossed': 'It is kept, and nothing is judged by it until it is put right.',
+  'refit-circle': 'Every part still stands in the order once; one of the rules is not kept.',
+  'still-loose': 'The list of what is still loose is kept.',
 };
 
 const hints: Record<Hint, string> = {
@@ -81,6 +85,8 @@ const hints: Record<Hint, string> = {
   'correct-value': 'Correct it and put it down again.',
   'fetch-again': 'Bring the file in again from where it came.',
   'measure-rolling': 'Measure how far it rolls in one turn, or take its turns a mile from a data book.',
+  'drop-rule': 'Strike out one of the rules.',
+  'tighten-first': 'Tighten what is loose, tick it, and say it again.',
   'ask-reckoning': 'It is worked out beside it: open Certainty again.',
 };
 
@@ -95,9 +101,9 @@ export const problems = (trade: Vocabulary) => ({
   sentence(problem: Problem): string {
     return [this.happened(problem), this.safe(problem), this.todo(problem)].filter(Boolean).join(' ');
   },
-  go: { part: 'Open the part', photo: 'Open the photo', place: `Open ${trade.stores}`, routes: 'To its routes', bring: 'Bring in a job file', history: 'What was written' },
+  go: { part: 'Open the part', photo: 'Open the photo', place: `Open ${trade.stores}`, routes: 'To its routes', bring: 'Bring in a job file', history: 'What was written', refit: 'Open Refit' },
   retag: 'New tag for this one', retagLabel: 'Tag', retagged: (n: string) => `Tag is ${n} now`, retagWrong: 'Give a free number, from 1.',
   conflicts: 'Two values', others: 'Other', count: (n: number) => number(n),
   moveOut: (name: string) => `Take ${name} out`, movedOut: (name: string) => `${name} taken out of the circle`, bring: 'Bring back', brought: 'Brought back',
-  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase', finding: 'Finding', reading: 'Reading', limit: 'Limit', instrument: 'Instrument', 'own-family': 'Family', 'own-check': 'Question', caution: 'Caution', supplier: 'Supplier or specialist', tier: 'Carriage', rule: 'Fit rule', gearing: 'Gearing', plan: 'Plan that was kept' },
+  thing: { job: 'Job', device: 'Device', block: 'Tag block', vehicle: 'Vehicle', assembly: 'Assembly', part: 'Part', joint: 'Joint', piece: 'Piece', photo: 'Photo', mark: 'Mark', note: 'Note', slice: 'Sound', place: 'Place', quote: 'Quote', choice: 'Decision', before: 'Before', cover: 'Kit content', purchase: 'Purchase', finding: 'Finding', reading: 'Reading', limit: 'Limit', instrument: 'Instrument', 'own-family': 'Family', 'own-check': 'Question', caution: 'Caution', supplier: 'Supplier or specialist', tier: 'Carriage', rule: 'Fit rule', gearing: 'Gearing', plan: 'Plan that was kept', delivery: 'Delivery', outing: 'Out of the house', count: 'Count', sighting: 'Seen', 'goes-after': 'Goes on after', consumable: 'Consumable', fluid: 'Fluid', commissioning: 'Commissioning' },
 });

@@ -1,0 +1,96 @@
+//! What is still loose: fasteners that were only run in by hand, or are tightened at ride height. It stands in the way of
+//! lowering the vehicle, and of the road.
+
+use serde::{Deserialize, Serialize};
+
+use super::order::is_of_donor;
+use super::ready::holds;
+use crate::job::Job;
+use crate::job::vocabulary::{Fit, Tightened};
+use crate::record::{FieldName, Id, Kind, in_order};
+
+/// A joint that is not tight.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct LooseJoint {
+    /// The joint.
+    pub joint: Id,
+    /// Its name.
+    pub name: String,
+    /// The part it holds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub part: Option<Id>,
+    /// The tag of that part.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tag: Option<i64>,
+    /// The name of that part.
+    pub part_name: String,
+    /// The assembly.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assembly: Option<Id>,
+    /// The name of that assembly.
+    pub assembly_name: String,
+    /// It is tightened only at ride height.
+    pub at_ride_height: bool,
+    /// It was run in by hand; else nobody has said anything of it.
+    pub finger_tight: bool,
+}
+
+/// What stands in the way of a step.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct Gate {
+    /// Nothing does.
+    pub open: bool,
+    /// It was done.
+    pub done: bool,
+    /// The joints that do.
+    pub joints: Vec<Id>,
+}
+
+/// What is still loose in an assembly, or in all of the job: joints of parts that are on for good, and joints that were run in
+/// by hand.
+#[must_use]
+pub fn still_loose(job: &Job, assembly: Option<Id>) -> Vec<LooseJoint> {
+    let joints = job.standing_ids(Kind::Joint).filter_map(|joint| loose_joint(job, joint));
+    let joints = joints.filter(|joint| assembly.is_none() || joint.assembly == assembly).collect();
+    in_order(joints, |joint: &LooseJoint| (joint.assembly, joint.tag, joint.name.clone(), joint.joint))
+}
+
+fn loose_joint(job: &Job, joint: Id) -> Option<LooseJoint> {
+    let item = job.item(joint)?;
+    let tightened: Option<Tightened> = item.read(FieldName::Tightened);
+    if tightened == Some(Tightened::Tight) {
+        return None;
+    }
+    let part = holds(job, joint).filter(|part| !job.is_struck(*part));
+    let is_on = part.is_some_and(|part| job.fit(part) == Some(Fit::Fitted));
+    let finger_tight = tightened == Some(Tightened::FingerTight);
+    if !(is_on || finger_tight) || part.is_some_and(|part| is_of_donor(job, part)) {
+        return None;
+    }
+    let of_part = part.and_then(|part| job.item(part)?.read::<Id>(FieldName::Assembly));
+    let assembly = of_part.or_else(|| item.read(FieldName::Assembly));
+    Some(LooseJoint {
+        joint,
+        name: job.name(joint),
+        tag: part.and_then(|part| job.item(part)?.read(FieldName::Tag)),
+        part_name: part.map(|part| job.name(part)).unwrap_or_default(),
+        part,
+        assembly_name: assembly.map(|assembly| job.name(assembly)).unwrap_or_default(),
+        assembly,
+        at_ride_height: item.is(FieldName::AtRideHeight),
+        finger_tight,
+    })
+}
+
+/// What stands in the way of lowering, and of the road. What is tightened at ride height can only be once it stands on its
+/// wheels: it is in the way of the road alone.
+#[must_use]
+pub fn gates(job: &Job, loose: &[LooseJoint]) -> (Gate, Gate) {
+    let is = |field| job.standing_ids(Kind::Vehicle).filter_map(|id| job.item(id)).any(|item| item.is(field));
+    let gate = |joints: Vec<Id>, done| Gate { open: joints.is_empty(), done, joints };
+    let now = loose.iter().filter(|joint| !joint.at_ride_height).map(|joint| joint.joint).collect();
+    let all = loose.iter().map(|joint| joint.joint).collect();
+    (gate(now, is(FieldName::Lowered)), gate(all, is(FieldName::OnTheRoad)))
+}

@@ -1,0 +1,266 @@
+//! The order in which parts go on again: what came off last goes on first, unless something goes on after something else,
+//! or after the paint.
+
+use std::cmp::Reverse;
+use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
+
+use serde::{Deserialize, Serialize};
+
+use crate::job::Job;
+use crate::job::vocabulary::Paint;
+use crate::record::{FieldName, Id, Kind, in_order};
+
+/// What goes on after one another in a circle: no order can keep all of it.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct Circle {
+    /// The parts in it, each after the one before.
+    pub parts: Vec<Id>,
+    /// The rules that make it, in the same order; of each pair of neighbours one.
+    pub rules: Vec<Id>,
+    /// The paint is one of its steps.
+    pub paint: bool,
+}
+
+/// A rule between parts: the targets go on after all sources.
+#[derive(Debug, Clone)]
+pub(super) struct After {
+    /// The record that says so.
+    pub(super) rule: Id,
+    /// What goes on first: a part or an assembly.
+    pub(super) other: Id,
+    pub(super) sources: BTreeSet<Id>,
+    pub(super) targets: BTreeSet<Id>,
+}
+
+/// The order in which all parts that were off go on again.
+#[derive(Debug, Clone, Default)]
+pub struct RefitOrder {
+    /// Every part that is off, or was and is on again, once.
+    pub parts: Vec<Id>,
+    /// What cannot be kept.
+    pub circles: Vec<Circle>,
+    pub(super) rules: Vec<After>,
+}
+
+#[derive(Clone, Copy)]
+enum Node {
+    Part(Id),
+    Rule(usize),
+    Paint,
+}
+
+impl RefitOrder {
+    /// The order for a job. Donors are left apart: nothing goes on to them again.
+    ///
+    /// First the removals turned round; parts that never had a place in their order (bought in boxes) come last, by tag. Then
+    /// what waits moves back until it waits no longer (Kahn's topological order, the least of the first order next). In a
+    /// circle the first of its parts goes on regardless.
+    #[must_use]
+    pub fn of(job: &Job) -> Self {
+        let parts = removals_turned_round(job);
+        let known: BTreeSet<Id> = parts.iter().copied().collect();
+        let rules: Vec<After> = rules_between(job, &known);
+        let paint = painted_around(job, &parts);
+        if rules.is_empty() && paint.is_none() {
+            return Self { parts, circles: Vec::new(), rules };
+        }
+        let mut graph = Graph::new(&parts, &rules, paint);
+        let (order, circles) = graph.ordered(&rules);
+        Self { parts: order, circles, rules }
+    }
+
+    /// The parts of one assembly, in order; not those of assemblies inside it.
+    #[must_use]
+    pub fn of_assembly(&self, job: &Job, assembly: Id) -> Vec<Id> {
+        let is_its = |part: &Id| assembly_of(job, *part) == Some(assembly);
+        self.parts.iter().copied().filter(is_its).collect()
+    }
+}
+
+pub(super) fn assembly_of(job: &Job, part: Id) -> Option<Id> {
+    let assembly: Id = job.item(part)?.read(FieldName::Assembly)?;
+    job.item_of(Kind::Assembly, assembly).filter(|_| !job.is_struck(assembly)).map(|_| assembly)
+}
+
+/// The vehicle that an assembly belongs to: its own, or of the nearest one it is inside.
+pub(super) fn vehicle_of(job: &Job, assembly: Id) -> Option<Id> {
+    job.outwards(FieldName::Inside, assembly).find_map(|id| job.item(id)?.read(FieldName::Vehicle))
+}
+
+pub(super) fn is_of_donor(job: &Job, part: Id) -> bool {
+    let vehicle = assembly_of(job, part).and_then(|assembly| vehicle_of(job, assembly));
+    vehicle.and_then(|vehicle| job.item(vehicle)).is_some_and(|vehicle| vehicle.is(FieldName::Donor))
+}
+
+/// Parts that are off, or were, what came off last first.
+fn removals_turned_round(job: &Job) -> Vec<Id> {
+    let off = job.standing_ids(Kind::Part).filter(|part| job.item(*part).is_some_and(|item| item.is(FieldName::Off)));
+    let off: Vec<Id> = off.filter(|part| !is_of_donor(job, *part)).collect();
+    in_order(off, |part| {
+        let item = job.item(*part);
+        let order: Option<i64> = item.and_then(|item| item.read(FieldName::Order));
+        let tag: Option<i64> = item.and_then(|item| item.read(FieldName::Tag));
+        // The later of two that came off at once, by their ids, comes first, as everywhere in what is turned round.
+        (order.is_none(), Reverse(order), if order.is_none() { tag } else { None }, Reverse(*part))
+    })
+}
+
+/// The rules that say something of parts that are off.
+fn rules_between(job: &Job, known: &BTreeSet<Id>) -> Vec<After> {
+    let rules = job.standing_ids(Kind::GoesAfter).filter_map(|rule| {
+        let item = job.item(rule)?;
+        let (of, other): (Id, Id) = (item.read(FieldName::Of)?, item.read(FieldName::Other)?);
+        let (mut targets, mut sources) = (parts_of(job, of, known)?, parts_of(job, other, known)?);
+        // One inside the other: the rest of the outer one is meant.
+        if targets.is_subset(&sources) {
+            sources.retain(|part| !targets.contains(part));
+        } else {
+            targets.retain(|part| !sources.contains(part));
+        }
+        (!targets.is_empty() && !sources.is_empty()).then_some(After { rule, other, sources, targets })
+    });
+    rules.collect()
+}
+
+/// A part, or the parts of an assembly and of all inside it, as far as they were off.
+fn parts_of(job: &Job, id: Id, known: &BTreeSet<Id>) -> Option<BTreeSet<Id>> {
+    if job.is_struck(id) {
+        return None;
+    }
+    match job.kind(id)? {
+        Kind::Part => Some(known.get(&id).copied().into_iter().collect()),
+        Kind::Assembly => {
+            let inside = job.within(Kind::Assembly, FieldName::Inside, id).into_iter();
+            let parts = inside.flat_map(|assembly| job.children(Kind::Part, FieldName::Assembly, assembly));
+            Some(parts.filter(|part| known.contains(part)).collect())
+        }
+        _ => None,
+    }
+}
+
+/// When a part goes on: its own word, else that of its assembly or the nearest one around that.
+pub(super) fn paint_of(job: &Job, part: Id) -> Option<Paint> {
+    let own = job.item(part)?.read(FieldName::Paint);
+    own.or_else(|| {
+        let mut around = job.outwards(FieldName::Inside, assembly_of(job, part)?);
+        around.find_map(|assembly| job.item(assembly)?.read(FieldName::Paint))
+    })
+}
+
+/// Parts before the paint, and after it; nothing where only one of both is said.
+fn painted_around(job: &Job, parts: &[Id]) -> Option<(Vec<Id>, Vec<Id>)> {
+    let of = |paint| parts.iter().copied().filter(|part| paint_of(job, *part) == Some(paint)).collect::<Vec<Id>>();
+    let (before, after) = (of(Paint::Before), of(Paint::After));
+    (!before.is_empty() && !after.is_empty()).then_some((before, after))
+}
+
+struct Graph {
+    nodes: Vec<Node>,
+    next: Vec<Vec<usize>>,
+    previous: Vec<Vec<usize>>,
+    /// How many of the previous ones are not placed.
+    waits_for: Vec<usize>,
+}
+
+impl Graph {
+    fn new(parts: &[Id], rules: &[After], paint: Option<(Vec<Id>, Vec<Id>)>) -> Self {
+        let mut nodes: Vec<Node> = parts.iter().copied().map(Node::Part).collect();
+        let at: BTreeMap<Id, usize> = parts.iter().enumerate().map(|(at, part)| (*part, at)).collect();
+        nodes.extend((0..rules.len()).map(Node::Rule));
+        nodes.push(Node::Paint);
+        let count = nodes.len();
+        let mut graph =
+            Self { nodes, next: vec![Vec::new(); count], previous: vec![Vec::new(); count], waits_for: vec![0; count] };
+        for (rule, after) in rules.iter().enumerate() {
+            graph.join(&at, after.sources.iter(), parts.len() + rule, after.targets.iter());
+        }
+        if let Some((before, after)) = paint {
+            graph.join(&at, before.iter(), count - 1, after.iter());
+        }
+        graph
+    }
+
+    fn join<'a>(
+        &mut self,
+        at: &BTreeMap<Id, usize>,
+        sources: impl Iterator<Item = &'a Id>,
+        middle: usize,
+        targets: impl Iterator<Item = &'a Id>,
+    ) {
+        let into = sources.filter_map(|part| Some((*at.get(part)?, middle)));
+        let out_of = targets.filter_map(|part| Some((middle, *at.get(part)?)));
+        for (from, to) in into.chain(out_of) {
+            self.next[from].push(to);
+            self.previous[to].push(from);
+            self.waits_for[to] += 1;
+        }
+    }
+
+    fn ordered(&mut self, rules: &[After]) -> (Vec<Id>, Vec<Circle>) {
+        let count = self.nodes.len();
+        let mut placed = vec![false; count];
+        let (mut order, mut circles) = (Vec::new(), Vec::new());
+        let mut free: BinaryHeap<Reverse<(usize, usize)>> = BinaryHeap::new();
+        // What is no part is passed at once.
+        let key = |nodes: &[Node], at: usize| (if matches!(nodes[at], Node::Part(_)) { at + 1 } else { 0 }, at);
+        free.extend((0..count).filter(|at| self.waits_for[*at] == 0).map(|at| Reverse(key(&self.nodes, at))));
+        loop {
+            while let Some(Reverse((_, at))) = free.pop() {
+                if std::mem::replace(&mut placed[at], true) {
+                    continue;
+                }
+                if let Node::Part(part) = self.nodes[at] {
+                    order.push(part);
+                }
+                for to in self.next[at].clone() {
+                    self.waits_for[to] = self.waits_for[to].saturating_sub(1);
+                    if self.waits_for[to] == 0 && !placed[to] {
+                        free.push(Reverse(key(&self.nodes, to)));
+                    }
+                }
+            }
+            let Some(stuck) = (0..count).find(|at| !placed[*at]) else { return (order, circles) };
+            let circle = self.circle_from(stuck, &placed);
+            circles.push(self.told(&circle, rules));
+            let first = circle.iter().copied().filter(|at| matches!(self.nodes[*at], Node::Part(_))).min();
+            let first = first.or_else(|| circle.first().copied()).unwrap_or(stuck);
+            free.push(Reverse(key(&self.nodes, first)));
+        }
+    }
+
+    /// Nodes that are not placed and wait for one another, each after the one before.
+    fn circle_from(&self, stuck: usize, placed: &[bool]) -> Vec<usize> {
+        let mut walked: Vec<usize> = Vec::new();
+        let mut passed: BTreeMap<usize, usize> = BTreeMap::new();
+        let mut at = stuck;
+        loop {
+            if let Some(begin) = passed.get(&at) {
+                let mut circle = walked[*begin..].to_vec();
+                circle.reverse();
+                return circle;
+            }
+            passed.insert(at, walked.len());
+            walked.push(at);
+            // Whatever is stuck waits for something that is stuck, too.
+            let Some(before) = self.previous[at].iter().copied().filter(|at| !placed[*at]).min() else { return walked };
+            at = before;
+        }
+    }
+
+    /// Beginning with its least part, so that one circle is told in one way.
+    fn told(&self, circle: &[usize], rules: &[After]) -> Circle {
+        let is_part = |at: &usize| matches!(self.nodes[*at], Node::Part(_));
+        let begin = circle.iter().enumerate().filter(|(_, at)| is_part(at)).min_by_key(|(_, at)| **at);
+        let begin = begin.map_or(0, |(begin, _)| begin);
+        let mut told = Circle { parts: Vec::new(), rules: Vec::new(), paint: false };
+        for at in circle[begin..].iter().chain(&circle[..begin]) {
+            match self.nodes[*at] {
+                Node::Part(part) => told.parts.push(part),
+                Node::Rule(rule) => told.rules.push(rules[rule].rule),
+                Node::Paint => told.paint = true,
+            }
+        }
+        told
+    }
+}

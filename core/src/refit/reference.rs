@@ -1,0 +1,55 @@
+//! An assembly that is kept whole on one side is the best drawing there is.
+
+use serde::{Deserialize, Serialize};
+
+use crate::job::vocabulary::Fit;
+use crate::job::{Job, bare_name};
+use crate::record::{FieldName, Id, Kind};
+
+/// What an assembly has to do with a reference.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(tsify::Tsify))]
+pub struct ReferenceView {
+    /// It is kept whole itself; else the other one is.
+    pub is_kept: bool,
+    /// Its opposite number.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mirror: Option<Id>,
+    /// What that is called.
+    pub mirror_name: String,
+    /// The opposite number is not together again: stripping the reference now would be too early.
+    pub early: bool,
+}
+
+/// The assembly of the same name on the other side.
+pub(super) fn mirror_of(job: &Job, assembly: Id) -> Option<Id> {
+    let name = bare_name(&job.name(assembly));
+    let side = job.side_of_assembly(assembly)?;
+    let others = job.standing_ids(Kind::Assembly).filter(|other| *other != assembly && !name.is_empty());
+    let mut mirrors = others.filter(|other| {
+        bare_name(&job.name(*other)) == name && job.side_of_assembly(*other).is_some_and(|other| other != side)
+    });
+    mirrors.next()
+}
+
+/// Whether all that was off an assembly is on for good, and something was.
+fn is_together_again(job: &Job, assembly: Id) -> bool {
+    let parts = job.children(Kind::Part, FieldName::Assembly, assembly);
+    let mut off = parts.filter(|part| job.item(*part).is_some_and(|item| item.is(FieldName::Off))).peekable();
+    off.peek().is_some() && off.all(|part| job.fit(part) == Some(Fit::Fitted))
+}
+
+/// What an assembly has to do with a reference; nothing when neither it nor its opposite number is kept as one.
+#[must_use]
+pub(crate) fn reference_of(job: &Job, assembly: Id) -> Option<ReferenceView> {
+    let is_reference = |id: Id| job.item(id).is_some_and(|item| item.is(FieldName::Reference));
+    let is_kept = is_reference(assembly);
+    let mirror = mirror_of(job, assembly);
+    let mirror_is = mirror.is_some_and(is_reference);
+    (is_kept || mirror_is).then(|| ReferenceView {
+        is_kept,
+        mirror,
+        mirror_name: mirror.map(|mirror| job.name(mirror)).unwrap_or_default(),
+        early: is_kept && !mirror.is_some_and(|mirror| is_together_again(job, mirror)),
+    })
+}

@@ -1,0 +1,47 @@
+//! Fasteners and seals that are renewed whenever they were off (common practice, no source).
+
+/// Names as words that stand one after the other in what a piece is called.
+const PHRASES: [&[&str]; 17] = [
+    &["split", "pin"],
+    &["cotter", "pin"],
+    &["tab", "washer"],
+    &["lock", "plate"],
+    &["locking", "plate"],
+    &["crush", "washer"],
+    &["crush", "sleeve"],
+    &["collapsible", "spacer"],
+    &["copper", "washer"],
+    &["sealing", "washer"],
+    &["lock", "wire"],
+    &["locking", "wire"],
+    &["stretch", "bolt"],
+    &["o", "ring"],
+    &["oring"],
+    &["gasket"],
+    &["seal"],
+];
+/// Words that say with `nut` that its grip is spent: `Nut, self-locking`.
+const NUTS: [&str; 2] = ["locking", "nylon"];
+
+/// Whether a piece of this name is renewed unless somebody says otherwise.
+///
+/// ```
+/// use asfound_core::tables::renewed_by_name;
+/// assert!(renewed_by_name("Split pin 1/8"));
+/// assert!(renewed_by_name("Cotter pins"));
+/// assert!(renewed_by_name("Nut, self-locking"));
+/// assert!(!renewed_by_name("Castle nut"));
+/// assert!(!renewed_by_name("Thrust washer, tab inwards"));
+/// ```
+#[must_use]
+pub fn renewed_by_name(name: &str) -> bool {
+    let name = name.to_lowercase();
+    let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
+    let words: Vec<&str> = words.collect();
+    let is = |said: &str, word: &str| said == word || said.strip_suffix('s') == Some(word);
+    let says = |word: &str| words.iter().any(|said| is(said, word));
+    let holds = |phrase: &&[&str]| {
+        words.windows(phrase.len()).any(|words| words.iter().zip(phrase.iter()).all(|(said, word)| is(said, word)))
+    };
+    PHRASES.iter().any(holds) || (says("nut") && NUTS.iter().any(|word| says(word)))
+}
