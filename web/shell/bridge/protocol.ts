@@ -3053,11 +3053,6 @@ export interface TagView {
 }
 
 /**
- * What came of reading a code.
- */
-export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
-
-/**
  * Rules between parts.
  */
 export interface RulesView {
@@ -6677,6 +6672,11 @@ export interface DryRun {
      */
     problems: Problem[];
 }
+
+/**
+ * What came of reading a code.
+ */
+export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
 
 /**
  * Which tags are printed, and on what.
