@@ -33,7 +33,7 @@ pub(super) fn parts(job: &Job, arguments: Option<&str>) -> Result<PartsQuery, Un
 /// Where the id of a part stands in questions about one part.
 fn part_member(word: &str) -> Option<&'static str> {
     match word {
-        "part" | "cost" | "certainty" | "inspect" | "cautions" => Some("part"),
+        "part" | "cost" | "certainty" | "inspect" | "cautions" | "refit-step" => Some("part"),
         "history" => Some("id"),
         _ => None,
     }
