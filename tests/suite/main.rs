@@ -16,4 +16,5 @@ mod planning;
 mod rates;
 mod refit;
 mod sample;
+mod stores;
 mod terms;

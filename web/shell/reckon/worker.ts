@@ -2,12 +2,14 @@
 // at any moment and writes nothing that anybody would miss.
 
 import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
-import init, { busy, weigh } from '../pkg/reckon/reckon.js';
+import init, { busy, readFrame, weigh } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
 import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
 import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
+import { luminance } from './luminance.ts';
+import { tags } from './tags.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -29,6 +31,10 @@ const calls: Carried<ReckonCalls> = {
     return opened.contents;
   },
   readMember: async (index) => opened?.read(index),
+  async readFrame(pixels, width, height) {
+    await loaded;
+    return readFrame(luminance(new Uint8Array(pixels), width * height), width, height);
+  },
 };
 
 /** How often what is worked out is told while it becomes better, in milliseconds; the first is told at once. */
@@ -52,6 +58,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return jobFileOut(database, await database.copy(question.job), question.name, question.words, (done, of) => tell({ news: 'progress', done, of }));
     case 'weigh':
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
+    case 'tags':
+      return tags(await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }
