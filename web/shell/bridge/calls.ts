@@ -80,6 +80,7 @@ export type ReckonQuestion =
   | { ask: 'job-file'; job: Id; name: string; words: unknown }
   | { ask: 'read-job-file'; file: File }
   | { ask: 'weigh'; job: Id; query: HeavyQuery }
+  | { ask: 'wall-sheet'; job: Id; name: string; assembly: Id; called: string; today?: Day; words: unknown }
   | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; today?: Day; words: unknown };
 
 /** A job file on its way out. */

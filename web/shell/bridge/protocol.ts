@@ -1778,6 +1778,10 @@ export interface PartView {
      */
     joints: JointView[];
     /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
      * Parts split from it, and the one it was split from.
      */
     split: PartLine[];
@@ -1849,6 +1853,10 @@ export interface ReadyView {
      * What is still loose.
      */
     loose: LooseJoint[];
+    /**
+     * What is tight, and was not checked a second time.
+     */
+    unchecked: LooseJoint[];
     /**
      * What stands in the way of lowering the vehicle on to its wheels.
      */
@@ -2043,6 +2051,10 @@ export interface LooseJoint {
      * It was run in by hand; else nobody has said anything of it.
      */
     finger_tight: boolean;
+    /**
+     * Its record and its pieces: how tight it is to be.
+     */
+    hardware: StepJoint;
 }
 
 /**
@@ -2183,6 +2195,14 @@ export interface RefitStepView {
      * What it uses up.
      */
     consumables: RecordView[];
+    /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
+     * When it was out of the house.
+     */
+    outings: RecordView[];
     /**
      * Its notes.
      */

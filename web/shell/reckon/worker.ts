@@ -8,6 +8,7 @@ import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
 import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
+import { wallSheet } from './wall-sheet.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -52,6 +53,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return jobFileOut(database, await database.copy(question.job), question.name, question.words, (done, of) => tell({ news: 'progress', done, of }));
     case 'weigh':
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
+    case 'wall-sheet':
+      return wallSheet(database, await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }
