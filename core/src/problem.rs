@@ -135,6 +135,8 @@ codes! {
         TyreUnreadable,
         /// A list of gear ratios cannot be read; it is kept as it is.
         RatiosUnreadable,
+        /// Labels do not fit on their sheet, or what is printed does not fit on them.
+        LabelsDoNotFit,
     }
 }
 

@@ -15,6 +15,7 @@ pub fn declarations() -> String {
     use crate::papers::job_file::DryRun;
     use crate::papers::{
         CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
+        TagGrid, TagLabel, TagLabels, TagNudge, TagShape, TagSheet, TagSheetView, TagsPaper,
     };
     use crate::plan::{
         Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, KeptPart, KeptPlan, KeptPlansView,
@@ -293,6 +294,15 @@ pub fn declarations() -> String {
         PageWords,
         CautionWords,
         DryRun,
+        TagRead,
+        TagsPaper,
+        TagLabels,
+        TagSheet,
+        TagGrid,
+        TagNudge,
+        TagSheetView,
+        TagLabel,
+        TagShape,
     ];
     let mut module = String::from("// Generated from the Rust types of the core; do not edit.\n\n");
     for declaration in declarations {

@@ -2,7 +2,7 @@
 
 use asfound_core::job::{Change, Command, Job, troubles};
 use asfound_core::problem::{Code, Problem};
-use asfound_core::quantity::{Area, Chance, Currency, ExchangeRate, Mass, Millis, Minutes, Money};
+use asfound_core::quantity::{Area, Chance, Currency, ExchangeRate, Mass, Millis, Minutes, Money, Torque};
 use asfound_core::record::{Entry, EntryId, Id, KeptQuote, KeptQuotes, Kind, Op};
 
 use crate::any_entry::replica;
@@ -15,7 +15,20 @@ fn of(kind: Kind) -> &'static [Kind] {
             &[Kind::Vehicle, Kind::Assembly, Kind::Part, Kind::Joint, Kind::Piece, Kind::Place, Kind::Purchase]
         }
         Kind::Cover => &[Kind::Quote],
-        Kind::Joint | Kind::Quote | Kind::Choice | Kind::Finding | Kind::Reading | Kind::Limit => &[Kind::Part],
+        Kind::Joint
+        | Kind::Quote
+        | Kind::Choice
+        | Kind::Finding
+        | Kind::Reading
+        | Kind::Limit
+        | Kind::Delivery
+        | Kind::Outing => &[Kind::Part],
+        Kind::Count => &[Kind::Place],
+        Kind::Sighting => &[Kind::Part, Kind::Place],
+        Kind::GoesAfter => &[Kind::Assembly, Kind::Part],
+        Kind::Consumable => &[Kind::Assembly, Kind::Part, Kind::Joint],
+        Kind::Fluid => &[Kind::Assembly, Kind::Vehicle],
+        Kind::Commissioning => &[Kind::Vehicle],
         Kind::Mark => &[Kind::Photo],
         Kind::Slice => &[Kind::Note],
         Kind::Tier => &[Kind::Supplier],
@@ -124,6 +137,14 @@ fn numbers() -> Vec<(Kind, Saying, i64, i64)> {
         (Kind::Gearing, Change::TurnsPerMile, 16_094, 321_868),
         (Kind::Gearing, Change::Diameter, 160_000_000, 3_180_000_000),
         (Kind::Gearing, Change::HighestTurns, 100, 30_000),
+        (Kind::Part, Change::Long, 1, 10_000_000_000),
+        (Kind::Joint, |n| Change::Torque(Torque(n)), 0, 10_000_000_000),
+        (Kind::Piece, Change::Angle, 0, 1_800),
+        (Kind::Piece, Change::InHand, 0, 100_000),
+        (Kind::Fluid, Change::Drained, 0, 1_000_000),
+        (Kind::Job, Change::CheckingDays, 0, 3_650),
+        (Kind::Assembly, |n| Change::FitTime(Minutes::new(n)), 0, 6_000_000),
+        (Kind::Count, |n| Change::Ended(Millis(n)), -62_135_596_800_000, 253_402_300_799_999),
         (Kind::Quote, |n| Change::OwnTime(Minutes::new(n)), 0, 6_000_000),
         (Kind::Plan, |n| Change::Cash(Money::from_minor(n, Currency::GBP)), 0, 1_000_000_000_000),
         (Kind::Plan, |n| Change::OwnTime(Minutes::new(n)), 0, 6_000_000),

@@ -2,8 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use asfound_core::job::vocabulary::Route;
+use asfound_core::job::vocabulary::{Route, Tightened};
 use asfound_core::job::{Change, Command, Job, Query, SplitOff, View, ask, troubles};
+use asfound_core::papers::{TagGrid, TagSheet};
 use asfound_core::problem::{Code, Problem};
 use asfound_core::quantity::{Currency, Millis, Money};
 use asfound_core::record::{Entry, EntryId, FieldId, FieldName, Id, Kind, Op, Value};
@@ -117,6 +118,19 @@ fn of_gearing(changes: &[Change]) -> Vec<Problem> {
     }
 }
 
+/// Two parts that each go on after the other.
+fn refit_circle() -> Vec<Problem> {
+    let off = |number| [part(number), op(number, &Change::Off(true))];
+    let after = |rule, one, other| {
+        [
+            op(rule, &Change::Kind(Kind::GoesAfter)),
+            op(rule, &Change::Of(record(one))),
+            op(rule, &Change::Other(record(other))),
+        ]
+    };
+    written(&[&off(1), &off(2), &after(3, 1, 2), &after(4, 2, 1)])
+}
+
 /// How each code arises; `None` where the core alone cannot raise it, with who does.
 fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
     let named = |text: &str| op(1, &Change::Name(text.to_owned()));
@@ -168,6 +182,16 @@ fn arises(code: Code) -> Result<Vec<Problem>, &'static str> {
         },
         Code::TyreUnreadable => of_gearing(&[Change::Tyre("ER70-14".to_owned())]),
         Code::RatiosUnreadable => of_gearing(&[Change::GearRatios("3.33, 1.37, 2.05".to_owned())]),
+        Code::RefitCircle => refit_circle(),
+        Code::StillLoose => {
+            let joint = [op(2, &Change::Kind(Kind::Joint)), op(2, &Change::Tightened(Tightened::FingerTight))];
+            let vehicle = [op(3, &Change::Kind(Kind::Vehicle)), op(3, &Change::OnTheRoad(true))];
+            written(&[&joint, &vehicle])
+        }
+        Code::LabelsDoNotFit => {
+            let grid = TagGrid { down: 8, ..TagSheet::A4.grid() };
+            grid.check().err().into_iter().collect()
+        }
         // A job in memory has no files: whoever reads them tells these, and shows them in tests of its own.
         Code::Damaged | Code::NewerForm | Code::NotOurs | Code::BlobMissing => return Err("reading of job files"),
     })

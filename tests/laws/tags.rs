@@ -25,14 +25,19 @@ fn claims(job: &Job) -> BTreeMap<i64, BTreeSet<Id>> {
 fn next_by_looking(job: &Job, device: Id) -> i64 {
     let tags: BTreeSet<i64> =
         job.ids(Kind::Part).filter_map(|part| job.record_view(part)?.values.tag).filter(|tag| *tag > 0).collect();
+    let on_places: BTreeSet<i64> =
+        job.ids(Kind::Place).filter_map(|place| job.record_view(place)?.values.tag).collect();
     let claims = claims(job);
     let greatest = |block: i64| tags.iter().copied().filter(|tag| (tag - 1) / BLOCK == block).max();
     let own = claims.iter().filter(|(_, devices)| devices.first() == Some(&device));
-    let mut room = own.map(|(block, _)| (*block, greatest(*block).unwrap_or(block * BLOCK)));
-    if let Some((_, last)) = room.find(|(block, last)| *last < (block + 1) * BLOCK) {
-        return last + 1;
+    let mut room = own.flat_map(|(block, _)| greatest(*block).unwrap_or(block * BLOCK) + 1..=(block + 1) * BLOCK);
+    if let Some(next) = room.find(|tag| !on_places.contains(tag)) {
+        return next;
     }
-    let free = (0..).find(|block| !claims.contains_key(block) && greatest(*block).is_none());
+    let free = (0..).find(|block| {
+        let is_on_place = on_places.iter().any(|tag| (tag - 1) / BLOCK == *block);
+        !claims.contains_key(block) && greatest(*block).is_none() && !is_on_place
+    });
     free.expect("blocks enough") * BLOCK + 1
 }
 

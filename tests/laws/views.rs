@@ -4,7 +4,7 @@ use asfound_core::costing::PricedTest;
 use asfound_core::job::vocabulary::{Aim, Route, Standing};
 use asfound_core::job::{ContentsLine, Group, Job, PartsQuery, Query, SpeedUnit, ask};
 use asfound_core::plan::{FrontierQuery, PlanQuery, Scarce, SwayQuery};
-use asfound_core::quantity::{Day, Unit};
+use asfound_core::quantity::{Day, Minutes, Unit};
 use asfound_core::reckoning::{HeavyQuery, reckon};
 use asfound_core::record::Id;
 use asfound_core::tables::hazards::Step;
@@ -13,14 +13,24 @@ pub(crate) const GROUPS: [Group; 5] = [Group::Assembly, Group::Place, Group::Rou
 
 /// Every query about records of these ids.
 pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
-    let mut queries =
-        vec![Query::Head, Query::Assemblies, Query::Places, Query::Problems, Query::Totals { today: None }];
+    let mut queries = vec![
+        Query::Commissioning,
+        Query::Head,
+        Query::Assemblies,
+        Query::Places,
+        Query::Problems,
+        Query::Totals { today: None },
+    ];
     queries.extend([Query::Suppliers, Query::Rules { part: None, today: Day::parse("1999-12-31") }]);
     queries.extend([Query::Certainty, Query::Undecided, Query::Plan, Query::KitContents]);
     queries.extend([Query::Frontier, Query::Sway, Query::KeptPlans]);
     for (speed, unit) in [(None, SpeedUnit::Mph), (Some(70.0), SpeedUnit::Kmh), (Some(f64::NAN), SpeedUnit::Mph)] {
         queries.push(Query::Gearing { speed, unit });
     }
+    for minutes in [i64::MIN, 90, i64::MAX].map(Minutes::new) {
+        queries.push(Query::ThisEvening { minutes, today: Day::parse("1999-12-31") });
+    }
+    queries.extend([None, Day::parse("9999-12-31")].map(|today| Query::Ready { today }));
     for text in ["205/65 R 15", "3.33, 1", "6,00-16 \u{0}"] {
         queries.push(Query::GearingTyped { tyre: Some(text.to_owned()), gears: Some(text.to_owned()) });
     }
@@ -57,6 +67,8 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
         queries.push(Query::Inspect { part: id });
         queries.push(Query::Cautions { step: Step::TakeApart, part: None, assembly: Some(id) });
         queries.push(Query::Cautions { step: Step::Route, part: Some(id), assembly: None });
+        queries.push(Query::RefitSteps { assembly: id, today: Day::parse("1999-12-31") });
+        queries.push(Query::RefitStep { part: id, today: None });
         queries.push(Query::History { id });
         queries.push(Query::Seen { ids: vec![id, ids[0]] });
         queries.push(parts(PartsQuery { assembly: Some(id), ..PartsQuery::default() }));

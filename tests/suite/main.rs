@@ -14,5 +14,6 @@ mod judging;
 mod lists;
 mod planning;
 mod rates;
+mod refit;
 mod sample;
 mod terms;

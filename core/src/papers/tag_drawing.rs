@@ -7,11 +7,13 @@ use crate::job::tag_text;
 use crate::job::vocabulary::Standing;
 
 /// Hundredths of the height.
-const HEIGHT: usize = 100;
-const FOUR_FIGURES: usize = 220;
-const ONE_MORE: usize = 34;
-const LENGTH: usize = 137;
-const CUT: usize = 27;
+pub(super) const HEIGHT: usize = 100;
+pub(super) const FOUR_FIGURES: usize = 220;
+pub(super) const ONE_MORE: usize = 34;
+pub(super) const LENGTH: usize = 137;
+pub(super) const CUT: usize = 27;
+pub(super) const HOLE_IN: usize = 32;
+pub(super) const RING: usize = 16;
 
 /// The tag of a part as inline SVG, `0147` in words for those who do not see it; nothing when it has none.
 pub(super) fn tag_drawing(row: &Row) -> String {

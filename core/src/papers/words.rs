@@ -262,6 +262,8 @@ words! {
         language: "en-GB",
         /// Over the list.
         title: "Parts list",
+        /// Title of the sheets of tags.
+        tags: "Tags",
         /// Where a part has no name.
         no_name: "no name yet",
         /// Over parts of no assembly, place or route.

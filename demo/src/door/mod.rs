@@ -8,6 +8,7 @@ mod moment;
 mod opened;
 mod output;
 mod question;
+mod tags;
 mod thumbs;
 
 use std::path::Path;
@@ -144,6 +145,9 @@ pub fn paper(
 ) -> Result<Answer, Unreadable> {
     let opened = Opened::read(file)?;
     let (job, mut problems) = opened.job();
+    if kind == tags::KIND {
+        return tags::paper(&job, problems, out, arguments);
+    }
     let query = question::parts(&job, arguments)?;
     let words = PaperWords::default();
     let text = match kind {
@@ -166,7 +170,7 @@ pub fn paper(
     Ok(Answer { view: json!({"view": "paper", "kind": kind, "parts": parts, "bytes": text.len()}), problems })
 }
 
-const PAPERS: &str = "parts-csv, parts-html, to-buy-csv, to-buy-html, to-send-csv, to-send-html";
+const PAPERS: &str = "parts-csv, parts-html, to-buy-csv, to-buy-html, to-send-csv, to-send-html, tags-pdf";
 
 fn errand(kind: &str) -> Option<Errand> {
     match kind {

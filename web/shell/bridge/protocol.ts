@@ -5613,7 +5613,7 @@ export interface Site {
 /**
  * Which kind of problem. A code is never reused for something else.
  */
-export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "refit-circle" | "still-loose" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable";
+export type Code = "conflict" | "tag-twice" | "block-twice" | "loop" | "dangling" | "in-struck-out" | "kind-missing" | "kind-twice" | "value-unreadable" | "field-out-of-place" | "overwrite-loop" | "entry-twice" | "entries-missing" | "choice-stale" | "other-currency" | "unknown-record" | "wrong-kind" | "id-taken" | "out-of-bounds" | "missing" | "refit-circle" | "still-loose" | "nothing-to-undo" | "damaged" | "newer-form" | "not-ours" | "blob-missing" | "other-job" | "not-an-answer" | "limit-crossed" | "pair-apart" | "heavy-question" | "tyre-unreadable" | "ratios-unreadable" | "labels-do-not-fit";
 
 /**
  * What would help; each has its sentence at the edge.
@@ -5999,6 +5999,10 @@ export interface PageWords {
      */
     title?: string;
     /**
+     * Title of the sheets of tags.
+     */
+    tags?: string;
+    /**
      * Where a part has no name.
      */
     no_name?: string;
@@ -6191,6 +6195,148 @@ export interface DryRun {
      */
     problems: Problem[];
 }
+
+/**
+ * What came of reading a code.
+ */
+export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
+
+/**
+ * Which tags are printed, and on what.
+ */
+export interface TagsPaper {
+    /**
+     * The sheet.
+     */
+    sheet?: TagSheet;
+    /**
+     * What stands on the labels.
+     */
+    labels: TagLabels;
+    /**
+     * How many labels of the first sheet are used already.
+     */
+    skip?: number;
+    /**
+     * How far everything is moved, for a printer that is off.
+     */
+    nudge?: TagNudge;
+}
+
+/**
+ * What stands on the labels.
+ */
+export type TagLabels = { of: "blank"; from: number; count: number; places?: boolean } | { of: "parts"; ids?: Id[] | undefined; assembly?: Id | undefined } | { of: "places"; ids?: Id[] | undefined };
+
+/**
+ * The sheets that are ready made, and one of the user's own.
+ */
+export type TagSheet = { kind: "a4" } | { kind: "letter" } | { kind: "strips-a4" } | { kind: "strips-letter" } | ({ kind: "own" } & TagGrid);
+
+/**
+ * Where labels lie on a sheet, in millimetres.
+ */
+export interface TagGrid {
+    /**
+     * Width and height of the sheet.
+     */
+    page: [number, number];
+    /**
+     * Width and height of a label.
+     */
+    label: [number, number];
+    /**
+     * How many across.
+     */
+    across: number;
+    /**
+     * How many down.
+     */
+    down: number;
+    /**
+     * From the left edge of the sheet to the first label.
+     */
+    left: number;
+    /**
+     * From its upper edge.
+     */
+    top: number;
+    /**
+     * From one label to the next, across and down.
+     */
+    pitch: [number, number];
+    /**
+     * They are strips: to be cut, folded in the middle and tied on.
+     */
+    strips?: boolean;
+}
+
+/**
+ * How far everything is moved, in millimetres.
+ */
+export interface TagNudge {
+    /**
+     * To the right.
+     */
+    right?: number;
+    /**
+     * Downwards.
+     */
+    down?: number;
+}
+
+/**
+ * One sheet to be looked at before it is printed.
+ */
+export interface TagSheetView {
+    /**
+     * Its grid.
+     */
+    grid: TagGrid;
+    /**
+     * Its labels.
+     */
+    labels: TagLabel[];
+    /**
+     * How many sheets there are in all.
+     */
+    sheets: number;
+    /**
+     * How many labels on all of them.
+     */
+    all: number;
+    /**
+     * Parts or places that were asked for and carry no tag yet.
+     */
+    untagged: number;
+}
+
+/**
+ * One label on its sheet.
+ */
+export interface TagLabel {
+    /**
+     * What stands in its QR.
+     */
+    code: string;
+    /**
+     * Its left edge on the page, in millimetres.
+     */
+    x: number;
+    /**
+     * Its upper edge.
+     */
+    y: number;
+    /**
+     * What is drawn, in millimetres from the upper left corner of the page.
+     */
+    shapes: TagShape[];
+}
+
+/**
+ * One thing that is drawn.
+ */
+export type TagShape = { draw: "line"; points: [number, number][]; closed: boolean; thick: number; dashed: boolean } | { draw: "ring"; x: number; y: number; radius: number; thick: number } | { draw: "text"; x: number; y: number; size: number; length: number; text: string; turned: boolean } | { draw: "dark"; boxes: [number, number, number, number][] };
 
 /** The entries seen on screen, by field. */
 export type Seen = Partial<Record<FieldName, EntryId[]>>;

@@ -46,6 +46,7 @@ const happened: Record<Code, Sentence> = {
   'pair-apart': () => 'Both sides of an axle are decided for different routes.',
   'tyre-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The tyre marking'} is no tyre size that can be read.`,
   'ratios-unreadable': ({ text }) => `${text ? inQuotes(text) : 'The list of gears'} cannot be read as gear ratios.`,
+  'labels-do-not-fit': ({ what, side, needs, has }) => (what === 'figures' ? 'The figures of the sheet are no sheet of labels.' : `${what === 'page' ? 'The labels need more than the sheet has' : what === 'pitch' ? 'The labels lie over one another' : 'The labels are too small'}: ${side === 'height' ? 'height' : 'width'} ${needs ?? ''} mm needed, ${has ?? ''} mm there.`),
   'limit-crossed': () => 'Nothing can keep this limit: its least is more than its most.',
   'refit-circle': () => 'Parts go on after one another in a circle: no order can keep all of it.',
   'still-loose': ({ joints }) => `${count(Number(joints) || 1, 'joint')} ${joints === '1' ? 'is' : 'are'} still loose.`,
