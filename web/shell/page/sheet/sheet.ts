@@ -21,6 +21,7 @@ import './marks';
 import './named';
 import './notes';
 import './photos';
+import './refit';
 import './routes-link';
 import './split';
 import './where';
@@ -55,6 +56,7 @@ export class PartSheet extends LightElement {
         <asf-sheet-judged .partId=${this.partId}></asf-sheet-judged>
         <asf-sheet-where .view=${view}></asf-sheet-where>
         <asf-deliveries .view=${view}></asf-deliveries>
+        <asf-sheet-refit .view=${view}></asf-sheet-refit>
         <asf-sheet-notes .view=${view}></asf-sheet-notes>
         <asf-sheet-joints .view=${view}></asf-sheet-joints>
         <asf-sheet-named .view=${view}></asf-sheet-named>

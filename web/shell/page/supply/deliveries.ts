@@ -9,6 +9,7 @@ import { LightElement } from '../kit/light-element';
 import { dayWords } from '../refit/when';
 import { write } from '../sheet/write';
 import { strikeOut } from '../strike-out';
+import '../styles/supply.css';
 import { today } from '../today';
 import { words } from '../words';
 import { dayOfYear } from '../words/format';
