@@ -17,3 +17,4 @@ mod rates;
 mod refit;
 mod sample;
 mod terms;
+mod wall_sheet;

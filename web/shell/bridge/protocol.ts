@@ -5656,6 +5656,10 @@ export interface PaperWords {
      * What only the page says.
      */
     page?: PageWords;
+    /**
+     * What the sheet for the wall says.
+     */
+    refit?: RefitWords;
 }
 
 /**
