@@ -18,3 +18,4 @@ mod refit;
 mod sample;
 mod stores;
 mod terms;
+mod wall_sheet;

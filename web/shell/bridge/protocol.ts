@@ -1778,6 +1778,10 @@ export interface PartView {
      */
     joints: JointView[];
     /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
      * Parts split from it, and the one it was split from.
      */
     split: PartLine[];
@@ -1849,6 +1853,10 @@ export interface ReadyView {
      * What is still loose.
      */
     loose: LooseJoint[];
+    /**
+     * What is tight, and was not checked a second time.
+     */
+    unchecked: LooseJoint[];
     /**
      * What stands in the way of lowering the vehicle on to its wheels.
      */
@@ -2043,6 +2051,10 @@ export interface LooseJoint {
      * It was run in by hand; else nobody has said anything of it.
      */
     finger_tight: boolean;
+    /**
+     * Its record and its pieces: how tight it is to be.
+     */
+    hardware: StepJoint;
 }
 
 /**
@@ -2183,6 +2195,14 @@ export interface RefitStepView {
      * What it uses up.
      */
     consumables: RecordView[];
+    /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
+     * When it was out of the house.
+     */
+    outings: RecordView[];
     /**
      * Its notes.
      */
@@ -3051,11 +3071,6 @@ export interface TagView {
      */
     places: PlaceLine[];
 }
-
-/**
- * What came of reading a code.
- */
-export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
 
 /**
  * Rules between parts.
@@ -6138,6 +6153,10 @@ export interface PaperWords {
      * What only the page says.
      */
     page?: PageWords;
+    /**
+     * What the sheet for the wall says.
+     */
+    refit?: RefitWords;
 }
 
 /**
@@ -6677,6 +6696,11 @@ export interface DryRun {
      */
     problems: Problem[];
 }
+
+/**
+ * What came of reading a code.
+ */
+export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
 
 /**
  * Which tags are printed, and on what.

@@ -10,6 +10,7 @@ import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
 import { luminance } from './luminance.ts';
 import { tags } from './tags.ts';
+import { wallSheet } from './wall-sheet.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -60,6 +61,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
     case 'tags':
       return tags(await database.copy(question.job), question);
+    case 'wall-sheet':
+      return wallSheet(database, await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }
