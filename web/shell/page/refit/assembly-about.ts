@@ -10,7 +10,7 @@ import { LightElement } from '../kit/light-element';
 import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import { words } from '../words';
-import { hours } from '../words/format';
+import { hours, number } from '../words/format';
 import { readHours } from '../words/read';
 import './consumables';
 import './goes-after';
@@ -28,7 +28,7 @@ export class AssemblyAbout extends LightElement {
     const say = words().refit;
     const { assembly, record, joints, consumables, rules, circles, steps, loose } = this.view;
     return html`<asf-cautions step="refit" .assembly=${assembly.id}></asf-cautions>
-      ${assembly.lacks.length ? html`<asf-section .label=${say.blocks} .count=${say.onStep.lacking(assembly.lacks.length)}>${lackLines(assembly.lacks, 12, (lack) => (lack.part ? addressOf(lack, assembly) : undefined))}</asf-section>` : nothing}
+      ${assembly.lacks.length ? html`<asf-section .label=${say.blocks} .count=${number(assembly.lacks.length)}>${lackLines(assembly.lacks, 12, (lack) => (lack.part ? addressOf(lack, assembly) : undefined))}</asf-section>` : nothing}
       <a class="rf-loose" href="#/refit/loose"><asf-icon name="loose"></asf-icon><span><b>${loose.length ? say.loose.inAssembly(loose.length) : say.loose.noneInAssembly}</b> ${say.loose.here}</span><asf-icon name="next" size="20"></asf-icon></a>
       ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${`#/joint/${joint.record.id}`}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, false)}${figuresOf(joint)}</div>`)}</asf-section>` : nothing}
       <asf-consumables .of=${assembly.id} .list=${consumables}></asf-consumables>

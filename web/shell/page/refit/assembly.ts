@@ -36,6 +36,7 @@ export class RefitAssemblyPage extends LightElement {
   private readonly pictures = new Pictures(this);
   private readonly keeping = new KeepingWord(this);
   private sought = '';
+  private followed = '';
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('assembly') && this.hasUpdated) this.live.anew();
@@ -45,6 +46,7 @@ export class RefitAssemblyPage extends LightElement {
     super.updated(changed);
     const { view } = this;
     if (view && this.current === 'next') this.goNext(view);
+    this.follow();
     if (this.live.nothing && this.sought !== this.assembly) void this.seekPart();
   }
 
@@ -58,9 +60,17 @@ export class RefitAssemblyPage extends LightElement {
     const steps = html`${this.lists ? nothing : html`<div class="rf-summary">${standLine(assembly)}${partBoxes(assembly)}<p class="second">${progressWords(assembly)}</p></div>`}
       <asf-section .label=${say.assembly.steps} .count=${say.parts(view.steps.length)}><ol class="rf-steps">${view.steps.map((step, i) => html`<li>${this.step(step, i + 1)}</li>`)}</ol></asf-section>`;
     const about = this.lists ? nothing : html`<asf-assembly-about .view=${view}></asf-assembly-about>`;
-    return html`<asf-head .name=${assembly.name || say.noName} .second=${this.lists ? progressWords(assembly) : say.title} .side=${plan} back=${this.lists ? '#/refit' : '#/refit'} .cells=${assembly.side || this.lists ? [] : [this.keeping.cell]}></asf-head>
+    return html`<asf-head .name=${assembly.name || say.noName} .second=${this.lists ? progressWords(assembly) : say.title} .side=${plan} back="#/refit" .cells=${assembly.side || this.lists ? [] : [this.keeping.cell]}></asf-head>
       ${this.panes && !this.lists ? html`<div class="body rf-two"><div>${steps}</div><div>${about}</div></div>` : html`<div class="body">${steps}${about}</div>`}
       ${this.lists ? html`<div class="foot rf-foot-list"><asf-button icon="list" word=${say.assembly.about} href=${`#/refit/${this.assembly}`}></asf-button></div>` : this.foot(view)}`;
+  }
+
+  /** The step in hand stays in sight of the list beside it. */
+  private follow(): void {
+    const now = this.querySelector('.rf-step-now');
+    if (!this.lists || !now || this.followed === this.current) return;
+    this.followed = this.current;
+    now.scrollIntoView({ block: 'nearest' });
   }
 
   private get view(): RefitStepsView | undefined {
@@ -75,7 +85,7 @@ export class RefitAssemblyPage extends LightElement {
     const said = [say.stepStates[state], step.brings_new ? (line.route === 'donor' ? say.assembly.fromDonor : say.assembly.isNew) : '', paint ? say.paints[paint] : '', without_order ? say.assembly.withoutOrder : ''].filter(Boolean);
     return html`<div class="rf-step ${line.id === this.current ? 'rf-step-now' : ''}"><span class="rf-number" aria-hidden="true">${number}</span>
       <div class="rf-step-row">${partRow(line, { picture: line.photo ? this.pictures.small(line.photo) : '', href: `#/refit/${this.assembly}?step=${line.id}`, current: line.id === this.current })}
-      <p class="rf-step-said"><asf-icon name=${STATE_ICONS[state]} size="20"></asf-icon><span>${said.join(' · ')}${lack && state !== 'fitted' ? html`<br><span class="second">${lackWords(lack, false)}${lacks.length > 1 ? ` ${say.lacks.more(lacks.length - 1)}` : ''}</span>` : nothing}</span></p></div></div>`;
+      ${state === 'fitted' && said.length === 1 ? nothing : html`<p class="rf-step-said"><asf-icon name=${STATE_ICONS[state]} size="20"></asf-icon><span>${said.join(' · ')}${lack && state !== 'fitted' ? html`<br><span class="second">${lackWords(lack, false)}${lacks.length > 1 ? ` ${say.lacks.more(lacks.length - 1)}` : ''}</span>` : nothing}</span></p>`}</div></div>`;
   }
 
   private foot({ assembly, steps }: RefitStepsView): TemplateResult {
