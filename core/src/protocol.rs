@@ -35,6 +35,7 @@ pub fn declarations() -> String {
         Gate, Lack, LackWhy, LeftView, LooseJoint, ReadyView, ReferenceView, RefitAssembly, RefitState, RefitStepView,
         RefitStepsView, Renewed, StepJoint, StepLine, StepPiece, StepState,
     };
+    use crate::stores::*;
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
@@ -144,6 +145,28 @@ pub fn declarations() -> String {
         SuppliersView,
         SupplierLine,
         UnnamedSupplier,
+        PlaceView,
+        PlaceStep,
+        StoredLine,
+        LiesIn,
+        Care,
+        SeenAt,
+        Suits,
+        Lift,
+        Heft,
+        HeftGuess,
+        RackView,
+        ShelfView,
+        BoxView,
+        LooseView,
+        Counted,
+        CountSums,
+        CountView,
+        CountedPlace,
+        WhereView,
+        Advice,
+        MissingView,
+        TagView,
         RulesView,
         RuleLine,
         BreachView,

@@ -16,5 +16,6 @@ mod planning;
 mod rates;
 mod refit;
 mod sample;
+mod stores;
 mod terms;
 mod wall_sheet;

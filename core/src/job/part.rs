@@ -100,7 +100,7 @@ impl Job {
     }
 
     /// The first photo by order, and how many there are.
-    fn first_photo(&self, part: Id) -> (Option<crate::record::Hash>, usize) {
+    pub(crate) fn first_photo(&self, part: Id) -> (Option<crate::record::Hash>, usize) {
         let photos: Vec<(i64, Id)> = self
             .children(Kind::Photo, FieldName::Of, part)
             .filter_map(|photo| Some((self.item(photo)?.read(FieldName::Order).unwrap_or(i64::MAX), photo)))

@@ -1,14 +1,12 @@
 //! Fasteners and seals that are renewed whenever they were off (common practice, no source).
 
-/// Names, as words that must all stand in what a piece is called.
-const RENEWED: [&[&str]; 21] = [
+/// Names as words that stand one after the other in what a piece is called.
+const PHRASES: [&[&str]; 17] = [
     &["split", "pin"],
     &["cotter", "pin"],
     &["tab", "washer"],
     &["lock", "plate"],
     &["locking", "plate"],
-    &["nylon", "nut"],
-    &["self", "locking", "nut"],
     &["crush", "washer"],
     &["crush", "sleeve"],
     &["collapsible", "spacer"],
@@ -17,13 +15,13 @@ const RENEWED: [&[&str]; 21] = [
     &["lock", "wire"],
     &["locking", "wire"],
     &["stretch", "bolt"],
-    &["yield", "bolt"],
-    &["gasket"],
     &["o", "ring"],
     &["oring"],
+    &["gasket"],
     &["seal"],
-    &["grommet", "seal"],
 ];
+/// Words that say with `nut` that its grip is spent: `Nut, self-locking`.
+const NUTS: [&str; 2] = ["locking", "nylon"];
 
 /// Whether a piece of this name is renewed unless somebody says otherwise.
 ///
@@ -31,12 +29,19 @@ const RENEWED: [&[&str]; 21] = [
 /// use asfound_core::tables::renewed_by_name;
 /// assert!(renewed_by_name("Split pin 1/8"));
 /// assert!(renewed_by_name("Cotter pins"));
+/// assert!(renewed_by_name("Nut, self-locking"));
 /// assert!(!renewed_by_name("Castle nut"));
+/// assert!(!renewed_by_name("Thrust washer, tab inwards"));
 /// ```
 #[must_use]
 pub fn renewed_by_name(name: &str) -> bool {
     let name = name.to_lowercase();
-    let words: Vec<&str> = name.split(|letter: char| !letter.is_alphanumeric()).collect();
-    let says = |word: &str| words.iter().any(|said| *said == word || said.strip_suffix('s') == Some(word));
-    RENEWED.iter().any(|all| all.iter().all(|word| says(word)))
+    let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
+    let words: Vec<&str> = words.collect();
+    let is = |said: &str, word: &str| said == word || said.strip_suffix('s') == Some(word);
+    let says = |word: &str| words.iter().any(|said| is(said, word));
+    let holds = |phrase: &&[&str]| {
+        words.windows(phrase.len()).any(|words| words.iter().zip(phrase.iter()).all(|(said, word)| is(said, word)))
+    };
+    PHRASES.iter().any(holds) || (says("nut") && NUTS.iter().any(|word| says(word)))
 }

@@ -161,6 +161,32 @@ impl Bench {
         ids
     }
 
+    /// The part or piece that was first called so.
+    pub(super) fn named(&self, name: &str) -> Id {
+        let is_called = |change: &Change| matches!(change, Change::Name(given) if given == name);
+        let mut created = self.created().filter(|(_, kind, _)| matches!(kind, Kind::Part | Kind::Piece));
+        let created = created.find(|(_, _, changes)| changes.iter().any(is_called));
+        created.map_or(Id::from_bytes([0; 16]), |(id, ..)| id)
+    }
+
+    /// The piece of a joint that came off first.
+    pub(super) fn first_piece_of(&self, joint: Id) -> Id {
+        let piece = self.created().find(|(_, _, changes)| changes.contains(&Change::Joint(joint)));
+        piece.map_or(Id::from_bytes([0; 16]), |(id, ..)| id)
+    }
+
+    /// Every record so far, with its first values.
+    fn created(&self) -> impl Iterator<Item = (Id, Kind, &[Change])> {
+        fn of(command: &Command) -> Vec<(Id, Kind, &[Change])> {
+            match command {
+                Command::Create { id, kind, changes } => vec![(*id, *kind, changes.as_slice())],
+                Command::All { commands } => commands.iter().flat_map(of).collect(),
+                _ => Vec::new(),
+            }
+        }
+        self.commands.iter().flat_map(|(_, command)| of(command))
+    }
+
     /// The quotes from a donor, in the order in which they were put down.
     pub(super) fn quotes_by_donor(&self) -> Vec<Id> {
         let is_donor = |changes: &[Change]| changes.contains(&Change::Route(Route::Donor));

@@ -15,6 +15,7 @@ mod picture;
 mod quote;
 mod rear_axle;
 mod rear_brakes;
+mod refitted;
 mod sheet;
 mod steering;
 mod terms;
@@ -68,6 +69,7 @@ fn record(bench: &mut Bench) -> anyhow::Result<()> {
     judged::judge(bench)?;
     terms::agree(bench, &garage);
     gearings::swap(bench, &garage);
+    refitted::refit(bench, &garage)?;
     bench.say(garage.job, vec![Change::HandedOut(bench.now())]);
     Ok(())
 }

@@ -1,7 +1,7 @@
 // What crosses between the page and its workers: calls with their answers, and
 // the news that a worker tells by itself. Types only; both sides compile alone.
 
-import type { Day, EntryId, Hash, HeavyQuery, Id, Millis, PartsQuery, Problem, Query, Reckoned, Replica, Sent, View } from './protocol.ts';
+import type { Day, EntryId, Hash, HeavyQuery, Id, Millis, PartsQuery, Problem, Query, Reckoned, Replica, Sent, TagsPaper, View } from './protocol.ts';
 
 /** Why something was not done, as it comes from a worker. */
 export interface Failure {
@@ -81,6 +81,8 @@ export type ReckonQuestion =
   | { ask: 'read-job-file'; file: File }
   | { ask: 'weigh'; job: Id; query: HeavyQuery }
   | { ask: 'wall-sheet'; job: Id; name: string; assembly: Id; called: string; today?: Day; words: unknown }
+  /** Sheets of tags: a `File`, or with `view` the first one as it will be printed, a `TagSheetView`. */
+  | { ask: 'tags'; job: Id; name: string; paper: TagsPaper; view?: boolean; words: unknown }
   | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; today?: Day; words: unknown };
 
 /** A job file on its way out. */
@@ -103,6 +105,8 @@ export interface ReckonCalls {
   reckon(question: ReckonQuestion): unknown;
   openJobFile(file: File): JobFileContents;
   readMember(index: number): Uint8Array<ArrayBuffer> | undefined;
+  /** The codes of the tags in one frame of a camera: luminance, one byte a pixel, or RGBA as `ImageData` has it. */
+  readFrame(pixels: ArrayBuffer, width: number, height: number): string[];
 }
 
 export type ReckonNews = { news: 'progress'; done: number; of: number } | { news: 'so-far'; answer: Reckoned } | { news: 'trapped'; detail: string };

@@ -1,7 +1,7 @@
 // What the page knows of the record: calls, answers and news. It holds no truth.
 
 import type { Beside, JobFileMade, JobLine, ListKind, ReckonQuestion } from './calls.ts';
-import type { Command, Day, HeavyQuery, Problem, PartsQuery, Query, Reckoned, View } from './protocol.ts';
+import type { Command, Day, HeavyQuery, Problem, PartsQuery, Query, Reckoned, TagSheetView, TagsPaper, View } from './protocol.ts';
 import type { Keeping } from './keeping.ts';
 import type { DryRun, MergeReport, Progress } from './job-file.ts';
 import type { StoreTrouble } from './trouble.ts';
@@ -65,6 +65,19 @@ export interface Desk extends EventTarget {
   /** The steps of one assembly as a page for the wall; `called` stands in its file name. */
   prepareWallSheet(assembly: string, called: string, today?: Day, words?: unknown): Promise<File>;
   prepareList(kind: ListKind, query: PartsQuery, today?: Day, words?: unknown): Promise<File>;
+  /** Sheets of tags as a PDF; what cannot be printed so is refused with the code of its problem. */
+  prepareTags(paper: TagsPaper, words?: unknown): Promise<File>;
+  /** The first of these sheets as it will be printed. */
+  lookAtTags(paper: TagsPaper, words?: unknown): Promise<TagSheetView>;
+  /**
+   * The codes of the tags that are seen in one frame of a camera, sorted, each once, as they are printed without the hyphen
+   * (`0147X`); none when there is none that can be read with certainty. The check character is right in each of them.
+   *
+   * `pixels` are one byte of luminance each, or the RGBA of an `ImageData` (`image.data.buffer`); they are given away, so that a
+   * new buffer is needed for the next frame. Ask again once the answer is there: frames that wait only grow old. 640 × 480 is
+   * enough. The answer takes some milliseconds; another heavy question at the same time does not delay it.
+   */
+  readFrame(pixels: ArrayBuffer, width: number, height: number): Promise<string[]>;
   keeping(): Promise<Keeping>;
   /** The trouble that there is now. */
   trouble(): StoreTrouble | null;

@@ -55,11 +55,20 @@ export class Line<Calls, News extends { news: string }> {
     name: Name,
     ...args: Calls[Name] extends (...given: infer Args) => unknown ? Args : never
   ): Promise<Calls[Name] extends (...given: never[]) => infer Result ? Result : never> {
+    return this.handOver([], name, ...args);
+  }
+
+  /** A call that gives what is `moved` away instead of copying it. */
+  handOver<Name extends keyof Calls & keyof Carried<Calls>>(
+    moved: Transferable[],
+    name: Name,
+    ...args: Calls[Name] extends (...given: infer Args) => unknown ? Args : never
+  ): Promise<Calls[Name] extends (...given: never[]) => infer Result ? Result : never> {
     return new Promise((resolve, reject) => {
       if (this.#ended) return reject(new LineEnded(this.#ended));
       const call = this.#next++;
       this.#waiting.set(call, { resolve: resolve as Waiting['resolve'], reject });
-      this.#worker.postMessage({ call, name, args });
+      this.#worker.postMessage({ call, name, args }, moved);
     });
   }
 

@@ -6,7 +6,7 @@ import { bringIn, type DryRun, type MergeReport, type Progress } from './job-fil
 import { newId } from './id.ts';
 import { askToPersist, keeping, type Keeping } from './keeping.ts';
 import { CallFailed } from './line.ts';
-import type { Command, Day, HeavyQuery, PartsQuery, Query, Reckoned, View } from './protocol.ts';
+import type { Command, Day, HeavyQuery, PartsQuery, Query, Reckoned, TagSheetView, TagsPaper, View } from './protocol.ts';
 import { Reckoning } from './reckoning.ts';
 import { StoreLine } from './store-line.ts';
 import { troubleOf, type StoreTrouble } from './trouble.ts';
@@ -134,6 +134,18 @@ export class Office extends EventTarget implements DeskWork {
 
   async prepareList(kind: ListKind, query: PartsQuery, today?: Day, words?: unknown): Promise<File> {
     return (await this.#reckoning.ask({ ask: 'list', ...(await this.#openJob()), kind, query, ...(today && { today }), words }, {})) as File;
+  }
+
+  async prepareTags(paper: TagsPaper, words?: unknown): Promise<File> {
+    return (await this.#reckoning.ask({ ask: 'tags', ...(await this.#openJob()), paper, words }, {})) as File;
+  }
+
+  async lookAtTags(paper: TagsPaper, words?: unknown): Promise<TagSheetView> {
+    return (await this.#reckoning.ask({ ask: 'tags', ...(await this.#openJob()), paper, view: true, words }, {})) as TagSheetView;
+  }
+
+  readFrame(pixels: ArrayBuffer, width: number, height: number): Promise<string[]> {
+    return this.#reckoning.readFrame(pixels, width, height);
   }
 
   async keeping(): Promise<Keeping> {

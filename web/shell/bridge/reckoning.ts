@@ -30,6 +30,11 @@ export class Reckoning {
     }, signal);
   }
 
+  /** The codes of the tags in a frame; its pixels are given away. */
+  readFrame(pixels: ArrayBuffer, width: number, height: number): Promise<string[]> {
+    return this.#with(({ line }) => line.handOver([pixels], 'readFrame', pixels, width, height));
+  }
+
   /** Opens a job file for as long as the work takes; `read` gives a member's bytes, or nothing when they are damaged. */
   withJobFile(file: File, work: (contents: JobFileContents, read: (index: number) => Promise<Uint8Array<ArrayBuffer> | undefined>) => Promise<void>): Promise<void> {
     return this.#with(async ({ line }) => work(await line.call('openJobFile', file), (index) => line.call('readMember', index)));

@@ -2,13 +2,15 @@
 // at any moment and writes nothing that anybody would miss.
 
 import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
-import init, { busy, weigh } from '../pkg/reckon/reckon.js';
+import init, { busy, readFrame, weigh } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
 import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
 import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
 import { wallSheet } from './wall-sheet.ts';
+import { luminance } from './luminance.ts';
+import { tags } from './tags.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -30,6 +32,10 @@ const calls: Carried<ReckonCalls> = {
     return opened.contents;
   },
   readMember: async (index) => opened?.read(index),
+  async readFrame(pixels, width, height) {
+    await loaded;
+    return readFrame(luminance(new Uint8Array(pixels), width * height), width, height);
+  },
 };
 
 /** How often what is worked out is told while it becomes better, in milliseconds; the first is told at once. */
@@ -55,6 +61,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
     case 'wall-sheet':
       return wallSheet(database, await database.copy(question.job), question);
+    case 'tags':
+      return tags(await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }

@@ -124,12 +124,12 @@ impl Label<'_> {
         }
     }
 
-    /// The name on up to two lines, side and assembly or path on one, each with its size.
+    /// The name on up to two lines, side and assembly or path on what three leave, each with its size.
     fn lines(&self, size: f64, width: f64) -> Vec<(String, f64)> {
-        let name = letters::lines(&self.entry.name, size, width, 2).into_iter().map(|line| (line, size));
+        let name = letters::lines(&self.entry.name, size, width, 2);
         let small = (size * 0.8).max(1.8);
-        let second = letters::lines(&self.entry.second, small, width, 1).into_iter().map(|line| (line, small));
-        name.chain(second).collect()
+        let second = letters::lines(&self.entry.second, small, width, 3 - name.len().max(1));
+        name.into_iter().map(|line| (line, size)).chain(second.into_iter().map(|line| (line, small))).collect()
     }
 
     /// How long the figures are set, in heights.

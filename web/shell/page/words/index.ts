@@ -38,10 +38,12 @@ import { selfTest } from './self-test';
 import { settings } from './settings';
 import { sheet } from './sheet';
 import { rules } from './rules';
+import { scan } from './scan';
 import { stores } from './stores';
 import { stance, suppliers } from './suppliers';
 import { tightening } from './tightening';
 import { vehicles } from './vehicles';
+import { where } from './where';
 import { trade } from './speech';
 import { marks, standings } from './standings';
 import type { Vocabulary } from './vocabulary';
@@ -87,7 +89,9 @@ const all = (vocabulary: Vocabulary) => ({
   selfTest,
   settings: settings(vocabulary),
   sheet: sheet(vocabulary),
+  scan: scan(vocabulary),
   stores: stores(vocabulary),
+  where: where(vocabulary),
   vehicles,
   suppliers: suppliers(vocabulary), stance, rules, gearing: gearing(vocabulary),
 });
