@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Id, RefitStepsView, StepLine } from '../../bridge/protocol';
 import { desk } from '../../bridge/desk';
 import { KeepingWord } from '../frame/keeping-word';
@@ -35,6 +35,8 @@ export class RefitAssemblyPage extends LightElement {
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly pictures = new Pictures(this);
   private readonly keeping = new KeepingWord(this);
+  /** Neither an assembly nor a part of this id was off. */
+  @state() private gone = '';
   private sought = '';
   private followed = '';
 
@@ -52,7 +54,7 @@ export class RefitAssemblyPage extends LightElement {
 
   override render(): TemplateResult {
     const say = words().refit;
-    if (this.live.nothing) return html`<asf-head .name=${say.title} back="#/refit"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="refit" word=${say.gone.go} href="#/refit"></asf-button></asf-empty></div>`;
+    if (this.live.nothing && this.gone === this.assembly) return html`<asf-head .name=${say.title} back="#/refit"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="refit" word=${say.gone.go} href="#/refit"></asf-button></asf-empty></div>`;
     const { view } = this;
     if (!view) return html`<asf-head .name=${say.title} back="#/refit"></asf-head>`;
     const { assembly } = view;
@@ -106,7 +108,9 @@ export class RefitAssemblyPage extends LightElement {
     const id = this.assembly;
     this.sought = id;
     const step = await desk.ask({ ask: 'refit-step', part: id, today: today() }).catch(() => null);
-    if (step?.view === 'refit-step' && id === this.assembly) go(`#/refit/${step.assembly ?? 'none'}?step=${id}`, true);
+    if (id !== this.assembly) return;
+    if (step?.view === 'refit-step') go(`#/refit/${step.assembly ?? 'none'}?step=${id}`, true);
+    else this.gone = id;
   }
 }
 
