@@ -49,9 +49,19 @@ fn the_steps_stand_in_their_order() {
     let page = page(&hub());
     let at = |text: &str| page.find(text).unwrap_or_else(|| panic!("{text} is not there: {page}"));
     assert!(at("Drum") < at("Wheel hub"), "last off, first on");
-    assert!(at("<li>Castle nut</li>") < at("<li class=\"new\">2\u{a0}× Split pin, NEW</li>"), "the nut goes on before its pin");
+    assert!(
+        at("<li>Castle nut</li>") < at("<li class=\"new\">2\u{a0}× Split pin, NEW</li>"),
+        "the nut goes on before its pin"
+    );
     assert!(page.contains("<b>40</b>\u{a0}lbf·ft"), "{page}");
-    for text in ["2\u{a0}× Wheel hub", "aria-label=\"0147\"", "Joint A, bag 3", "at ride height", "dry · <b>then on by 60°</b> · turning the hub · manual, page 112", "Grease <i>not here</i>"] {
+    for text in [
+        "2\u{a0}× Wheel hub",
+        "aria-label=\"0147\"",
+        "Joint A, bag 3",
+        "at ride height",
+        "dry · <b>then on by 60°</b> · turning the hub · manual, page 112",
+        "Grease <i>not here</i>",
+    ] {
         at(text);
     }
     assert_eq!(page.matches("<li class=\"step\">").count(), 2);

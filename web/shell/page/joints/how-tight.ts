@@ -37,7 +37,7 @@ export class HowTight extends LightElement {
     const figures = all.filter((one) => hasFigure(one) || (one === record && Boolean(one.values.remark)));
     return html`<asf-section .label=${say.title}>
       ${figures.map((one) => figure(one, this.called(one), one === record && record.values.at_ride_height === true))}
-      <div class="rf-joint-ways">${all.map((one) => html`<asf-button compact word=${this.called(one)} label=${say.of(this.called(one))} @click=${() => { this.hold(one.id); }}></asf-button>`)}</div>
+      <div class="rf-tight-ways">${all.map((one) => html`<asf-button compact word=${this.called(one)} label=${say.of(this.called(one))} @click=${() => { this.hold(one.id); }}></asf-button>`)}</div>
       <asf-dialog .open=${open !== undefined} .label=${open ? say.of(this.called(open)) : ''} .body=${open ? html`<asf-tightening-form .record=${open} .units=${this.inch ? 'inch' : 'metric'} @asf-put=${() => { this.hold(''); }}></asf-tightening-form>` : nothing} @asf-close=${() => { this.hold(''); }}></asf-dialog></asf-section>`;
   }
 

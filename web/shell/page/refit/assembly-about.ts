@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Change, Paint, RefitStepsView } from '../../bridge/protocol';
+import type { Change, Paint, RefitStepsView, StepJoint } from '../../bridge/protocol';
 import '../cautions/cautions';
 import '../kit/button';
 import '../kit/choice';
@@ -10,7 +10,7 @@ import { LightElement } from '../kit/light-element';
 import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import { words } from '../words';
-import { hours } from '../words/format';
+import { hours, number } from '../words/format';
 import { readHours } from '../words/read';
 import './consumables';
 import './goes-after';
@@ -28,9 +28,9 @@ export class AssemblyAbout extends LightElement {
     const say = words().refit;
     const { assembly, record, joints, consumables, rules, circles, steps, loose } = this.view;
     return html`<asf-cautions step="refit" .assembly=${assembly.id}></asf-cautions>
-      ${assembly.lacks.length ? html`<asf-section .label=${say.blocks} .count=${say.onStep.lacking(assembly.lacks.length)}>${lackLines(assembly.lacks, 12, (lack) => (lack.part ? addressOf(lack, assembly) : undefined))}</asf-section>` : nothing}
+      ${assembly.lacks.length ? html`<asf-section .label=${say.blocks} .count=${number(assembly.lacks.length)}>${lackLines(assembly.lacks, 12, (lack) => (lack.part ? addressOf(lack, assembly) : undefined))}</asf-section>` : nothing}
       <a class="rf-loose" href="#/refit/loose"><asf-icon name="loose"></asf-icon><span><b>${loose.length ? say.loose.inAssembly(loose.length) : say.loose.noneInAssembly}</b> ${say.loose.here}</span><asf-icon name="next" size="20"></asf-icon></a>
-      ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${`#/joint/${joint.record.id}`}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, false)}${figuresOf(joint)}</div>`)}</asf-section>` : nothing}
+      ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${`#/joint/${joint.record.id}`}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, false)}${figuresOf(joint)}${this.tight(joint)}</div>`)}</asf-section>` : nothing}
       <asf-consumables .of=${assembly.id} .list=${consumables}></asf-consumables>
       <asf-goes-after .assembly=${assembly.id} .name=${assembly.name} .steps=${steps} .rules=${rules} .circles=${circles}></asf-goes-after>
       <asf-section .label=${say.assembly.about}>
@@ -40,6 +40,15 @@ export class AssemblyAbout extends LightElement {
         ${this.reference()}
         <div class="pair"><asf-button icon="history" word=${say.assembly.toBefore} href=${`#/before/${assembly.id}`}></asf-button><asf-button icon="list" word=${words().commissioning.fluids.title} href="#/refit/fluids"></asf-button></div></asf-section>
       <asf-wall-sheet .assembly=${assembly.id} .name=${assembly.name}></asf-wall-sheet>`;
+  }
+
+  /** No step ticks it: it is said here. */
+  private tight({ record }: StepJoint): TemplateResult {
+    const say = words().refit.loose;
+    const name = say.joint(record.values.name ?? '');
+    const is = record.values.tightened === 'tight';
+    return html`<div class="rf-tight-ways"><span class="rf-stand"><asf-icon name=${is ? 'proved' : 'not-proved'} size="20"></asf-icon>${words().tightening.states[record.values.tightened ?? '']}</span>
+      ${is ? nothing : html`<asf-button compact icon="check" word=${say.tight} label=${say.tightOf(name, '')} @click=${() => { void write(record, [{ tightened: 'tight' }], say.tightened(name)); }}></asf-button>`}</div>`;
   }
 
   private reference(): TemplateResult {

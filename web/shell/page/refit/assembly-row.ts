@@ -9,8 +9,8 @@ import { dayWords } from './when';
 /** How an assembly stands, as it is sorted: what waits for nothing but oneself is not blocked by others. */
 export type Stand = 'ready' | 'own' | 'blocked' | 'refitted';
 
-export function standOf({ state, own }: RefitAssembly): Stand {
-  return state === 'blocked' && own ? 'own' : state;
+export function standOf({ state, lacks }: RefitAssembly): Stand {
+  return state === 'blocked' && lacks.every(({ own }) => own) ? 'own' : state;
 }
 
 const ICONS = { ready: 'proved', own: 'rework', blocked: 'timer', refitted: 'kept' } as const satisfies Record<Stand, string>;
@@ -19,10 +19,10 @@ const ICONS = { ready: 'proved', own: 'rework', blocked: 'timer', refitted: 'kep
 export function standWords(line: RefitAssembly): string {
   const say = words().refit;
   const stand = standOf(line);
-  if (stand === 'own') return say.ownBy(line.lacks.length);
-  if (stand !== 'blocked') return say.states[stand];
-  const when = line.earliest ? say.earliest(dayWords(line.earliest)) : line.no_date ? say.noDate : '';
-  return [say.blockedBy(line.lacks.length), when].filter(Boolean).join(', ');
+  if (stand === 'ready' || stand === 'refitted') return say.states[stand];
+  // What is still to be ordered or decided begins a wait that nobody knows yet.
+  const when = line.earliest && stand === 'blocked' ? say.earliest(dayWords(line.earliest)) : line.no_date ? say.noDate : '';
+  return [stand === 'own' ? say.ownBy(line.lacks.length) : say.blockedBy(line.lacks.length), when].filter(Boolean).join(', ');
 }
 
 /** The state of an assembly: a shape and its words. */

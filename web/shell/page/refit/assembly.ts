@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { Id, RefitStepsView, StepLine } from '../../bridge/protocol';
 import { desk } from '../../bridge/desk';
 import { KeepingWord } from '../frame/keeping-word';
@@ -35,7 +35,10 @@ export class RefitAssemblyPage extends LightElement {
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly pictures = new Pictures(this);
   private readonly keeping = new KeepingWord(this);
+  /** Neither an assembly nor a part of this id was off. */
+  @state() private gone = '';
   private sought = '';
+  private followed = '';
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('assembly') && this.hasUpdated) this.live.anew();
@@ -45,12 +48,13 @@ export class RefitAssemblyPage extends LightElement {
     super.updated(changed);
     const { view } = this;
     if (view && this.current === 'next') this.goNext(view);
+    this.follow();
     if (this.live.nothing && this.sought !== this.assembly) void this.seekPart();
   }
 
   override render(): TemplateResult {
     const say = words().refit;
-    if (this.live.nothing) return html`<asf-head .name=${say.title} back="#/refit"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="refit" word=${say.gone.go} href="#/refit"></asf-button></asf-empty></div>`;
+    if (this.live.nothing && this.gone === this.assembly) return html`<asf-head .name=${say.title} back="#/refit"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="refit" word=${say.gone.go} href="#/refit"></asf-button></asf-empty></div>`;
     const { view } = this;
     if (!view) return html`<asf-head .name=${say.title} back="#/refit"></asf-head>`;
     const { assembly } = view;
@@ -58,9 +62,17 @@ export class RefitAssemblyPage extends LightElement {
     const steps = html`${this.lists ? nothing : html`<div class="rf-summary">${standLine(assembly)}${partBoxes(assembly)}<p class="second">${progressWords(assembly)}</p></div>`}
       <asf-section .label=${say.assembly.steps} .count=${say.parts(view.steps.length)}><ol class="rf-steps">${view.steps.map((step, i) => html`<li>${this.step(step, i + 1)}</li>`)}</ol></asf-section>`;
     const about = this.lists ? nothing : html`<asf-assembly-about .view=${view}></asf-assembly-about>`;
-    return html`<asf-head .name=${assembly.name || say.noName} .second=${this.lists ? progressWords(assembly) : say.title} .side=${plan} back=${this.lists ? '#/refit' : '#/refit'} .cells=${assembly.side || this.lists ? [] : [this.keeping.cell]}></asf-head>
+    return html`<asf-head .name=${assembly.name || say.noName} .second=${this.lists ? progressWords(assembly) : say.title} .side=${plan} back="#/refit" .cells=${assembly.side || this.lists ? [] : [this.keeping.cell]}></asf-head>
       ${this.panes && !this.lists ? html`<div class="body rf-two"><div>${steps}</div><div>${about}</div></div>` : html`<div class="body">${steps}${about}</div>`}
       ${this.lists ? html`<div class="foot rf-foot-list"><asf-button icon="list" word=${say.assembly.about} href=${`#/refit/${this.assembly}`}></asf-button></div>` : this.foot(view)}`;
+  }
+
+  /** The step in hand stays in sight of the list beside it. */
+  private follow(): void {
+    const now = this.querySelector('.rf-step-now');
+    if (!this.lists || !now || this.followed === this.current) return;
+    this.followed = this.current;
+    now.scrollIntoView({ block: 'nearest' });
   }
 
   private get view(): RefitStepsView | undefined {
@@ -75,7 +87,7 @@ export class RefitAssemblyPage extends LightElement {
     const said = [say.stepStates[state], step.brings_new ? (line.route === 'donor' ? say.assembly.fromDonor : say.assembly.isNew) : '', paint ? say.paints[paint] : '', without_order ? say.assembly.withoutOrder : ''].filter(Boolean);
     return html`<div class="rf-step ${line.id === this.current ? 'rf-step-now' : ''}"><span class="rf-number" aria-hidden="true">${number}</span>
       <div class="rf-step-row">${partRow(line, { picture: line.photo ? this.pictures.small(line.photo) : '', href: `#/refit/${this.assembly}?step=${line.id}`, current: line.id === this.current })}
-      <p class="rf-step-said"><asf-icon name=${STATE_ICONS[state]} size="20"></asf-icon><span>${said.join(' · ')}${lack && state !== 'fitted' ? html`<br><span class="second">${lackWords(lack, false)}${lacks.length > 1 ? ` ${say.lacks.more(lacks.length - 1)}` : ''}</span>` : nothing}</span></p></div></div>`;
+      ${state === 'fitted' && said.length === 1 ? nothing : html`<p class="rf-step-said"><asf-icon name=${STATE_ICONS[state]} size="20"></asf-icon><span>${said.join(' · ')}${lack && state !== 'fitted' ? html`<br><span class="second">${lackWords(lack, false)}${lacks.length > 1 ? ` ${say.lacks.more(lacks.length - 1)}` : ''}</span>` : nothing}</span></p>`}</div></div>`;
   }
 
   private foot({ assembly, steps }: RefitStepsView): TemplateResult {
@@ -96,7 +108,9 @@ export class RefitAssemblyPage extends LightElement {
     const id = this.assembly;
     this.sought = id;
     const step = await desk.ask({ ask: 'refit-step', part: id, today: today() }).catch(() => null);
-    if (step?.view === 'refit-step' && id === this.assembly) go(`#/refit/${step.assembly ?? 'none'}?step=${id}`, true);
+    if (id !== this.assembly) return;
+    if (step?.view === 'refit-step') go(`#/refit/${step.assembly ?? 'none'}?step=${id}`, true);
+    else this.gone = id;
   }
 }
 

@@ -20,7 +20,8 @@ function pieceName({ record: { values }, renew }: StepPiece, inch: boolean): str
   const say = words().refit.onStep;
   const { name, quantity = 1, size, thickness: thick, side } = values;
   const parts = [`${quantity > 1 ? `${quantity} × ` : ''}${name ? lower(name) : say.pieceUnnamed}`, size, thick === undefined ? '' : thickness(thick, inch), side ? words().sides[side] : '', renew ? say.another : ''];
-  return parts.filter(Boolean).join(', ');
+  // A shim is often called by its thickness.
+  return [...new Set(parts)].filter(Boolean).join(', ');
 }
 
 /** A name from the list begins with a capital; within a line it does not. "M8" and "O-ring" stay. */

@@ -81,7 +81,7 @@ export class RefitHome extends LightElement {
 
 function next(assemblies: readonly RefitAssembly[]): RefitAssembly | undefined {
   const ready = assemblies.filter((line) => standOf(line) === 'ready');
-  return ready.find(({ fitted }) => fitted > 0) ?? ready[0] ?? assemblies.find((line) => standOf(line) === 'own');
+  return ready.find(({ fitted }) => fitted > 0) ?? ready[0] ?? assemblies.find(({ fitted, state }) => fitted > 0 && state === 'blocked') ?? assemblies.find((line) => standOf(line) === 'own');
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-refit-home': RefitHome } }

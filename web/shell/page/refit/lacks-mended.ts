@@ -8,6 +8,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import '../supply/delivery-form';
 import { words } from '../words';
+import { number } from '../words/format';
 import { lackIcon, lackWords } from './lacks';
 import { waysOf, type Way } from './mend';
 
@@ -18,9 +19,8 @@ export class LacksMended extends LightElement {
   @state() private ordering = false;
 
   override render(): TemplateResult {
-    const say = words().refit.onStep;
     const { lacks, line } = this.view.step;
-    return html`<asf-section .label=${words().refit.blocks} .count=${say.lacking(lacks.length)}><ul class="rf-mend">${lacks.map((lack) => html`<li>${this.lack(lack)}</li>`)}</ul></asf-section>
+    return html`<asf-section .label=${words().refit.blocks} .count=${number(lacks.length)}><ul class="rf-mend">${lacks.map((lack) => html`<li>${this.lack(lack)}</li>`)}</ul></asf-section>
       <asf-dialog .open=${this.ordering} .label=${words().supply.add} .body=${this.ordering ? html`<asf-delivery-form .partId=${line.id} .wanted=${line.quantity} @asf-put=${() => { this.ordering = false; }}></asf-delivery-form>` : nothing} @asf-close=${() => { this.ordering = false; }}></asf-dialog>`;
   }
 

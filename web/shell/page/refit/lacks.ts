@@ -19,7 +19,8 @@ export function lackWords(lack: Lack, subject = true): TemplateResult {
 function subjectOf({ why, tag, name, part }: Lack): TemplateResult | typeof nothing {
   const say = words().refit;
   if (part === undefined) return html`<b>${capitalOf(say.lacks.wholeAssembly)}</b>: `;
-  return html`<b>${tag === undefined ? '' : `${tagFigures(tag)} `}${OWN_NAME.has(why) ? '' : name || words().parts.noName}</b>${tag === undefined && OWN_NAME.has(why) ? nothing : ': '}`;
+  const called = [tag === undefined ? '' : tagFigures(tag), OWN_NAME.has(why) ? '' : name || words().parts.noName].filter(Boolean).join(' ');
+  return called ? html`<b>${called}</b>: ` : nothing;
 }
 
 function capitalOf(text: string): string {

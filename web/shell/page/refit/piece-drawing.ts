@@ -5,9 +5,9 @@ export type PieceShape = 'castle-nut' | 'lock-nut' | 'nut' | 'bolt' | 'screw' | 
 
 /** The first row of which every word stands in the name decides. Whole words, so that a "pin" is not found in "pinion". */
 const BY_NAME: readonly (readonly [PieceShape, ...string[]])[] = [
-  ['split-pin', 'split', 'pin'], ['split-pin', 'cotter'], ['circlip', 'circlip'], ['circlip', 'snap', 'ring'], ['castle-nut', 'castle', 'nut'], ['castle-nut', 'castellated'], ['castle-nut', 'slotted', 'nut'], ['lock-nut', 'lock', 'nut'], ['lock-nut', 'locknut'], ['lock-nut', 'locking', 'nut'], ['lock-nut', 'nylon', 'nut'], ['nut', 'nut'],
+  ['pin', 'king', 'pin'], ['split-pin', 'split', 'pin'], ['split-pin', 'cotter', 'pin'], ['circlip', 'circlip'], ['circlip', 'snap', 'ring'], ['castle-nut', 'castle', 'nut'], ['castle-nut', 'castellated'], ['castle-nut', 'slotted', 'nut'], ['lock-nut', 'lock', 'nut'], ['lock-nut', 'locknut'], ['lock-nut', 'locking', 'nut'], ['lock-nut', 'nylon', 'nut'], ['nut', 'nut'],
   ['spring-washer', 'spring', 'washer'], ['spring-washer', 'split', 'washer'], ['tab-washer', 'tab', 'washer'], ['tab-washer', 'lock', 'washer'], ['tab-washer', 'locking', 'washer'], ['tab-washer', 'thrust', 'washer'], ['tab-washer', 'lock', 'plate'], ['tab-washer', 'locking', 'plate'], ['washer', 'washer'], ['shim', 'shim'],
-  ['stud', 'stud'], ['screw', 'screw'], ['screw', 'setscrew'], ['bolt', 'bolt'], ['spacer', 'spacer'], ['spacer', 'sleeve'], ['spacer', 'bush'], ['gasket', 'gasket'], ['seal', 'seal'], ['seal', 'o', 'ring'], ['seal', 'oring'], ['bearing', 'bearing'], ['key', 'key'], ['spring', 'spring'], ['pin', 'pin'], ['pin', 'dowel'],
+  ['stud', 'stud'], ['screw', 'screw'], ['screw', 'setscrew'], ['bolt', 'bolt'], ['spacer', 'spacer'], ['spacer', 'sleeve'], ['spacer', 'bush'], ['gasket', 'gasket'], ['seal', 'seal'], ['seal', 'o', 'ring'], ['seal', 'oring'], ['bearing', 'bearing'], ['key', 'key'], ['spring', 'spring'], ['pin', 'pin'], ['pin', 'cotter'], ['pin', 'dowel'],
 ];
 
 /** What a piece of this name is drawn as; a plate with a hole where the name says nothing. */

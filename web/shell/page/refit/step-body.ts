@@ -41,6 +41,7 @@ export class StepBody extends LightElement {
     const { joints, consumables, record } = this.view;
     const open = this.opened();
     return html`${joints.length ? joints.map((joint) => this.joint(joint)) : html`<asf-section .label=${say.hardware} .count=${say.noHardware}></asf-section>`}
+      <a class="rf-loose" href="#/refit/loose"><asf-icon name="loose"></asf-icon><span><b>${this.view.loose ? words().refit.loose.inAssembly(this.view.loose) : words().refit.loose.noneInAssembly}</b> ${say.looseHere}</span><asf-icon name="next" size="20"></asf-icon></a>
       ${consumables.length ? html`<asf-consumables .of=${record.id} .list=${consumables}></asf-consumables>` : nothing}
       ${this.lies()}${this.notes()}
       ${consumables.length ? nothing : html`<asf-consumables .of=${record.id} .list=${consumables}></asf-consumables>`}

@@ -93,7 +93,6 @@ export class RefitStep extends LightElement {
         ${view.step.lacks.length && view.step.state !== 'fitted' ? html`<asf-lacks-mended .view=${view}></asf-lacks-mended>` : nothing}
         <asf-step-body .view=${view} .units=${this.head.view?.settings.units ?? 'metric'}></asf-step-body>
         ${this.otherwise(view)}
-        <a class="rf-loose" href="#/refit/loose"><asf-icon name="loose"></asf-icon><span><b>${view.loose ? say.loose.inAssembly(view.loose) : say.loose.noneInAssembly}</b> ${say.onStep.looseHere}</span><asf-icon name="next" size="20"></asf-icon></a>
       </div>
       <div class="foot rf-foot">${this.foot(view)}</div>
       ${this.dialogs(view)}`;
@@ -110,7 +109,7 @@ export class RefitStep extends LightElement {
     const assembly = view.assembly_name || say.outside.title;
     const second = [say.step(view.number, view.of), view.step.state === 'tried' ? say.onStep.trial : say.onStep.finalFit, view.step.paint ? say.paints[view.step.paint] : ''].filter(Boolean).join(' · ');
     const plan = side ? html`<asf-side side=${side} end=${endOf(assembly)} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing;
-    return html`<asf-head .name=${html`${assembly}<span class="unseen">, ${say.step(view.number, view.of)}: ${name || words().parts.noName}</span>`} .second=${second} .side=${plan} back=${this.beside ? '#/refit' : back} .cells=${side || this.beside ? [] : [this.keeping.cell]}></asf-head>`;
+    return html`<asf-head .name=${html`${assembly}<span class="unseen">, ${say.step(view.number, view.of)}: ${name || words().parts.noName}</span>`} .second=${second} .side=${plan} back=${this.beside ? nothing : back} .cells=${side || this.beside ? [] : [this.keeping.cell]}></asf-head>`;
   }
 
   /** A box for each step, filled when it is on; together the way to all of them. */

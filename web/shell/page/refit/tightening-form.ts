@@ -12,7 +12,7 @@ import { LightElement } from '../kit/light-element';
 import { write } from '../sheet/write';
 import { words } from '../words';
 import { draftOf, readTightening, type ReadTorque, type TighteningDraft, type TighteningErrors, type TighteningMember } from './tightening-draft';
-import { isTorqueUnit, TORQUE_UNITS, torqueUnit } from './torque';
+import { isTorqueUnit, TORQUE_UNITS, torqueSign, torqueUnit } from './torque';
 
 /** How tight a joint or a piece of it is to be, put down. Tells `asf-put` once it is. */
 @customElement('asf-tightening-form')
@@ -40,7 +40,7 @@ export class TighteningForm extends LightElement {
     const { draft } = this;
     return html`<form class="place-form" novalidate @submit=${this.put}>
       ${this.field('torque', say.figure, say.figureHint, this.errors.torque)}
-      <asf-choice compact columns="2" .label=${say.figure} hide-label .options=${TORQUE_UNITS.map((value) => ({ value, word: say.units[value] }))} .value=${draft.unit} @asf-change=${(event: CustomEvent<{ value: TorqueUnit }>) => { this.keep({ unit: event.detail.value }); }}></asf-choice>
+      <asf-choice compact columns="2" .label=${say.figure} hide-label .options=${TORQUE_UNITS.map((value) => ({ value, word: torqueSign(value) }))} .value=${draft.unit} @asf-change=${(event: CustomEvent<{ value: TorqueUnit }>) => { this.keep({ unit: event.detail.value }); }}></asf-choice>
       <asf-choice compact columns="3" .label=${say.lubrication} .options=${(['dry', 'oiled', ''] as const).map((value) => ({ value, word: say.lubrications[value] }))} .value=${draft.lubrication} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.keep({ lubrication: event.detail.value }); }}></asf-choice>
       ${this.field('remark', say.remark, say.remarkHint)}
       ${this.field('source', say.source, say.sourceHint)}

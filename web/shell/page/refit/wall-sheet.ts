@@ -7,6 +7,7 @@ import { paperWords } from '../hand-over/paper-words';
 import '../hand-over/prepared';
 import '../hand-over/preparing';
 import '../kit/button';
+import '../kit/dialog';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import '../styles/hand-over.css';
@@ -24,11 +25,17 @@ export class WallSheet extends LightElement {
 
   override render(): TemplateResult {
     const say = words().refit.assembly;
+    const open = this.busy || this.file !== undefined || this.failed !== '';
     return html`<asf-section .label=${say.sheet}><p class="second">${say.sheetLead} ${say.photos}</p>
-      ${this.busy ? html`<asf-preparing .what=${words().handOver.preparing(say.sheet)}></asf-preparing>` : nothing}
+      <asf-button icon="printer" word=${say.print} @click=${this.prepare}></asf-button></asf-section>
+      <asf-dialog .open=${open} .label=${say.sheet} .body=${open ? this.body() : nothing} @asf-close=${() => { this.file = undefined; this.failed = ''; }}></asf-dialog>`;
+  }
+
+  private body(): TemplateResult {
+    const say = words().refit.assembly;
+    return html`${this.busy ? html`<asf-preparing .what=${words().handOver.preparing(say.sheet)}></asf-preparing>` : nothing}
       ${this.file ? html`<asf-prepared .file=${this.file} @asf-again=${this.prepare}></asf-prepared>` : nothing}
-      ${!this.busy && !this.file ? html`<asf-button icon="printer" word=${say.print} @click=${this.prepare}></asf-button>` : nothing}
-      ${this.failed ? failure(this.failed) : nothing}</asf-section>`;
+      ${this.failed ? failure(this.failed) : nothing}`;
   }
 
   private readonly prepare = async (): Promise<void> => {

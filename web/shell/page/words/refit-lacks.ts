@@ -30,9 +30,8 @@ export const lacks = (trade: Vocabulary) => ({
     circle: ({ other_name }) => `waits for itself, by way of ${other_name || 'others'}`,
   } satisfies Record<LackWhy, (lack: Named) => string>,
   own: 'yours to do', from: (day: string) => `from ${day}`, overdue: 'was due, and is not here', noDate: 'no date known',
-  wholeAssembly: 'the whole assembly', hereAll: 'all of it here', here: (n: number) => (n === 1 ? 'It is here' : `${number(n)} are here`),
-  ways: {
-    decide: 'Its routes', useAgain: 'Use it again', open: 'Open the part', outing: 'Where it went', workDone: 'Work done', finishDone: 'Finish done', offAgain: 'Off again', order: 'It is ordered', inNow: 'In today', fetched: 'Off the donor', right: 'Compared: right', wrong: 'Compared: wrong',
+  wholeAssembly: 'the whole assembly',   ways: {
+    decide: 'Its routes', useAgain: 'Use it again', open: 'Open the part', workDone: 'Work done', finishDone: 'Finish done', offAgain: 'Off again', order: 'It is ordered', inNow: 'In today', fetched: 'Off the donor', right: 'Compared: right', wrong: 'Compared: wrong',
     here: (n: number) => (n === 1 ? 'It is here' : `All ${number(n)} are here`), toOther: (name: string) => `Go to ${name}`, painted: 'It is painted', rules: 'Look at the rules',
   },
   done: {
