@@ -2,7 +2,7 @@
 // at any moment and writes nothing that anybody would miss.
 
 import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
-import init, { busy, readFrame, weigh } from '../pkg/reckon/reckon.js';
+import init, { busy, Copy, readFrame, weigh } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
 import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
@@ -63,6 +63,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return tags(await database.copy(question.job), question);
     case 'wall-sheet':
       return wallSheet(database, await database.copy(question.job), question);
+      // Numbers alone need nothing of the job.
+      return tags(question.paper.labels.of === 'blank' ? new Copy() : await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }
