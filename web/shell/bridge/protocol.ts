@@ -3073,11 +3073,6 @@ export interface TagView {
 }
 
 /**
- * What came of reading a code.
- */
-export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
-
-/**
  * Rules between parts.
  */
 export interface RulesView {
@@ -6195,6 +6190,132 @@ export interface PriceWords {
 }
 
 /**
+ * What the sheet for the wall says.
+ */
+export interface RefitWords {
+    /**
+     * Before the name of the assembly, in the title of the page.
+     */
+    title?: string;
+    /**
+     * After the number of steps.
+     */
+    steps?: string;
+    /**
+     * In which order.
+     */
+    order?: string;
+    /**
+     * What it uses up.
+     */
+    uses?: string;
+    /**
+     * After what it uses up.
+     */
+    not_here?: string;
+    /**
+     * A part in the place of the old one.
+     */
+    is_new?: string;
+    /**
+     * A donor's part in the place of the old one.
+     */
+    from_donor?: string;
+    /**
+     * Before the paint.
+     */
+    before_paint?: string;
+    /**
+     * After the paint.
+     */
+    after_paint?: string;
+    /**
+     * Before the letter of a joint.
+     */
+    joint?: string;
+    /**
+     * Before what stands on a bag.
+     */
+    bag?: string;
+    /**
+     * Beside a box.
+     */
+    tight?: string;
+    /**
+     * After that, where it waits.
+     */
+    at_ride_height?: string;
+    /**
+     * Beside a box.
+     */
+    checked_again?: string;
+    /**
+     * A piece without a name.
+     */
+    piece?: string;
+    /**
+     * After a piece that is renewed.
+     */
+    renew?: string;
+    /**
+     * The thread.
+     */
+    dry?: string;
+    /**
+     * The thread.
+     */
+    oiled?: string;
+    /**
+     * Before stages.
+     */
+    in_stages?: string;
+    /**
+     * Before degrees.
+     */
+    then_on_by?: string;
+    /**
+     * Before a sequence.
+     */
+    sequence?: string;
+    /**
+     * Before a compound.
+     */
+    with?: string;
+    /**
+     * Over joints that hold no named part.
+     */
+    free_joints?: string;
+    /**
+     * The vehicle falls.
+     */
+    vehicle_falls?: string;
+    /**
+     * A spring lets go.
+     */
+    stored_spring?: string;
+    /**
+     * Safety parts.
+     */
+    safety_parts?: string;
+    /**
+     * Battery.
+     */
+    battery?: string;
+    /**
+     * Lifting.
+     */
+    lifting?: string;
+    /**
+     * Exhaust gas.
+     */
+    exhaust_gas?: string;
+    /**
+     * Rims.
+     */
+    split_rims?: string;
+}
+
+/**
  * Heads of the columns.
  */
 export interface Columns {
@@ -6701,6 +6822,11 @@ export interface DryRun {
      */
     problems: Problem[];
 }
+
+/**
+ * What came of reading a code.
+ */
+export type TagRead = { read: "code"; number: number } | { read: "either"; number: number; other: number } | { read: "number"; number: number } | { read: "wrong-check" } | { read: "not-ours" };
 
 /**
  * Which tags are printed, and on what.
