@@ -60,11 +60,10 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
     case 'weigh':
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
     case 'tags':
-      return tags(await database.copy(question.job), question);
-    case 'wall-sheet':
-      return wallSheet(database, await database.copy(question.job), question);
       // Numbers alone need nothing of the job.
       return tags(question.paper.labels.of === 'blank' ? new Copy() : await database.copy(question.job), question);
+    case 'wall-sheet':
+      return wallSheet(database, await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }
