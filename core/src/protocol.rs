@@ -14,8 +14,8 @@ pub fn declarations() -> String {
     use crate::job::*;
     use crate::papers::job_file::DryRun;
     use crate::papers::{
-        CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
-        TagGrid, TagLabel, TagLabels, TagNudge, TagShape, TagSheet, TagSheetView, TagsPaper,
+        CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RefitWords, RouteWords, SideWords,
+        StandingWords, TagGrid, TagLabel, TagLabels, TagNudge, TagShape, TagSheet, TagSheetView, TagsPaper,
     };
     use crate::plan::{
         Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, KeptPart, KeptPlan, KeptPlansView,
@@ -309,6 +309,7 @@ pub fn declarations() -> String {
         Hint,
         PaperWords,
         PriceWords,
+        RefitWords,
         Columns,
         SideWords,
         StandingWords,

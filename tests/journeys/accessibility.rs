@@ -55,6 +55,7 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         ("before", "assembly"),
         ("joint", "joint"),
         ("stores", "place"),
+        ("refit", "assembly"),
         ("where", "part"),
         ("where", "lent"),
         ("scan?mode=count&count=", "count"),
@@ -64,6 +65,8 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
     places.extend(with_ids.map(|(place, of)| at(place, id(of))));
     let judged = id("judged");
     places.push(format!("decide/{judged}"));
+    places.extend(["refit/loose", "refit/commissioning", "refit/fluids", "refit/none"].map(str::to_owned));
+    places.push(format!("refit/{}?step={}", id("assembly"), id("part")));
     places.extend(["lining", "result", "own"].map(|at| format!("judge/{judged}?at={at}")));
     every_place_is_looked_at(browser, &places)?;
     Ok((visit, places))
@@ -74,7 +77,7 @@ const FURNISH: &str = "
     const desk = globalThis.desk;
     const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
     const view = await desk.ask({ ask: 'part', part });
-    const [assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor, rack, shelf, counted, count, lent] = Array.from({ length: 16 }, id);
+    const [rule, assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor, rack, shelf, counted, count, lent] = Array.from({ length: 17 }, id);
     const pounds = (minor) => ({ minor, currency: 'GBP' });
     const answer = await desk.command({ do: 'all', commands: [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
@@ -84,7 +87,14 @@ const FURNISH: &str = "
         { do: 'create', id: place, kind: 'place', changes: [{ name: 'Box 07' }, { place_kind: 'box' }, { within: shelf }] },
         { do: 'change', ids: [part], changes: [{ assembly }, { place }, { name: 'Wheel bearing' }, { stuck: false }, { single_use: true }] },
         { do: 'create', id: joint, kind: 'joint', changes: [{ name: 'A' }, { assembly }, { of: part }] },
-        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Bolt' }] },
+        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Split pin' }] },
+        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 2 }, { name: 'Castle nut' }, { torque: 54000000 }, { torque_unit: 'newton-metre' }, { angle: 90 }, { lubrication: 'dry' }, { torque_source: 'manual, page 112' }, { remark: 'turning the hub, then back one flat' }] },
+        { do: 'create', id: id(), kind: 'consumable', changes: [{ of: part }, { name: 'Grease' }, { quantity: 2 }, { in_hand: 1 }, { due: '2030-03-14' }] },
+        { do: 'create', id: id(), kind: 'delivery', changes: [{ of: part }, { quantity: 1 }, { from: 'Hare & Wick' }, { arrived: '2026-03-01' }] },
+        { do: 'create', id: id(), kind: 'fluid', changes: [{ name: 'Axle oil' }, { drained: 1200 }, { text: 'Milky' }] },
+        { do: 'create', id: id(), kind: 'before', changes: [{ assembly }, { check: 'free-play' }, { text: 'Rocks' }] },
+        { do: 'create', id: id(), kind: 'commissioning', changes: [{ commissioning_step: 'bleed' }, { text: 'Firm' }, { taken: Date.now() }] },
+        { do: 'create', id: id(), kind: 'part', changes: [{ name: 'Grease cap' }, { assembly }, { tag: 78 }, { fit: 'fitted' }] },
         { do: 'create', id: note, kind: 'note', changes: [{ of: part }, { text: 'Blue on the inner race' }, { taken: Date.now() }] },
         { do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'send-out' }, { cash: pounds(1800) }, { cash_certainty: 'about' }, { own_time: 90 }, { own_time_certainty: 'about' }, { chance: 2500 }, { chance_certainty: 'starting' }, { life: 48 }] },
         { do: 'create', id: seal, kind: 'part', changes: [{ name: 'Grease seal' }] },
@@ -95,6 +105,9 @@ const FURNISH: &str = "
         { do: 'create', id: other, kind: 'quote', changes: [{ of: part }, { route: 'buy' }, { cash: pounds(4500) }] },
         { do: 'create', id: id(), kind: 'part', changes: [{ assembly }] },
         { do: 'create', id: judged, kind: 'part', changes: [{ assembly }, { name: 'Brake shoe' }, { tag: 77 }, { family: 'brake-lining' }] },
+        { do: 'create', id: rule, kind: 'goes-after', changes: [{ of: judged }, { other: part }] },
+        { do: 'create', id: id(), kind: 'joint', changes: [{ name: 'B' }, { assembly }, { tightened: 'finger-tight' }, { at_ride_height: true }] },
+        { do: 'create', id: id(), kind: 'joint', changes: [{ name: 'C' }, { assembly }, { tightened: 'tight' }] },
         { do: 'create', id: id(), kind: 'finding', changes: [{ of: judged }, { question: 'lining' }, { outcome: 'contaminated' }, { taken: Date.now() }] },
         { do: 'create', id: id(), kind: 'caution', changes: [{ hazard: 'asbestos' }, { taken: Date.now() }] },
         { do: 'create', id: lent, kind: 'part', changes: [{ name: 'Damper' }] },
@@ -171,7 +184,7 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
 }
 
 /// Dialogs: the place, where the button lies, its words, a name.
-const DIALOGS: [(&str, &str, &str, &str); 10] = [
+const DIALOGS: [(&str, &str, &str, &str); 12] = [
     ("teardown", "asf-place-teardown .td-plates", "More", "more"),
     ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
     ("part", "asf-sheet-split", "Split the tag", "split"),
@@ -181,6 +194,8 @@ const DIALOGS: [(&str, &str, &str, &str); 10] = [
     ("suppliers", "asf-place-suppliers .foot", "Add a supplier", "supplier"),
     ("rules", "asf-place-rules .foot", "Add a fit rule", "rule"),
     ("gearing", "asf-place-gearing .foot", "Add a gearing", "gearing"),
+    ("joint", "asf-how-tight", "The whole joint", "how-tight"),
+    ("part", "asf-deliveries", "It is ordered", "delivery"),
     ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];
 

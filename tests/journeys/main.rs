@@ -22,6 +22,7 @@ mod merge;
 mod phone_camera;
 mod picture;
 mod planning;
+mod refitting;
 mod rescue;
 mod resend;
 mod sample;

@@ -18,3 +18,5 @@ mod refit;
 mod sample;
 mod stores;
 mod terms;
+mod tightening;
+mod wall_sheet;

@@ -121,6 +121,7 @@ impl Job {
             photos: self.photos_of(part),
             notes: self.notes_of(part),
             joints: self.joints_of(FieldName::Of, part),
+            deliveries: self.ordered(Kind::Delivery, FieldName::Of, part, false),
             split: split.into_iter().filter_map(|id| self.part_line(id)).collect(),
             latest: self.latest_of(part),
         })

@@ -421,6 +421,8 @@ pub struct PartView {
     pub notes: Vec<NoteView>,
     /// The joints that hold it.
     pub joints: Vec<JointView>,
+    /// New pieces of it, ordered or here.
+    pub deliveries: Vec<RecordView>,
     /// Parts split from it, and the one it was split from.
     pub split: Vec<PartLine>,
     /// The latest entry about it, to be undone.

@@ -40,7 +40,7 @@ pub(super) fn parts(job: &Job, arguments: Option<&str>) -> Result<PartsQuery, Un
 /// Where the id of a part, or of a place, stands in questions about one.
 fn member_by_tag(word: &str) -> Option<&'static str> {
     match word {
-        "part" | "cost" | "certainty" | "inspect" | "cautions" | "where" => Some("part"),
+        "part" | "cost" | "certainty" | "inspect" | "cautions" | "refit-step" | "where" => Some("part"),
         "place" => Some("place"),
         "history" => Some("id"),
         _ => None,

@@ -1778,6 +1778,10 @@ export interface PartView {
      */
     joints: JointView[];
     /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
      * Parts split from it, and the one it was split from.
      */
     split: PartLine[];
@@ -1849,6 +1853,10 @@ export interface ReadyView {
      * What is still loose.
      */
     loose: LooseJoint[];
+    /**
+     * What is tight, and was not checked a second time.
+     */
+    unchecked: LooseJoint[];
     /**
      * What stands in the way of lowering the vehicle on to its wheels.
      */
@@ -2043,6 +2051,10 @@ export interface LooseJoint {
      * It was run in by hand; else nobody has said anything of it.
      */
     finger_tight: boolean;
+    /**
+     * Its record and its pieces: how tight it is to be.
+     */
+    hardware: StepJoint;
 }
 
 /**
@@ -2183,6 +2195,14 @@ export interface RefitStepView {
      * What it uses up.
      */
     consumables: RecordView[];
+    /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
+     * When it was out of the house.
+     */
+    outings: RecordView[];
     /**
      * Its notes.
      */
@@ -6133,6 +6153,10 @@ export interface PaperWords {
      * What only the page says.
      */
     page?: PageWords;
+    /**
+     * What the sheet for the wall says.
+     */
+    refit?: RefitWords;
 }
 
 /**
@@ -6163,6 +6187,132 @@ export interface PriceWords {
      * Surcharge.
      */
     surcharge?: string;
+}
+
+/**
+ * What the sheet for the wall says.
+ */
+export interface RefitWords {
+    /**
+     * Before the name of the assembly, in the title of the page.
+     */
+    title?: string;
+    /**
+     * After the number of steps.
+     */
+    steps?: string;
+    /**
+     * In which order.
+     */
+    order?: string;
+    /**
+     * What it uses up.
+     */
+    uses?: string;
+    /**
+     * After what it uses up.
+     */
+    not_here?: string;
+    /**
+     * A part in the place of the old one.
+     */
+    is_new?: string;
+    /**
+     * A donor's part in the place of the old one.
+     */
+    from_donor?: string;
+    /**
+     * Before the paint.
+     */
+    before_paint?: string;
+    /**
+     * After the paint.
+     */
+    after_paint?: string;
+    /**
+     * Before the letter of a joint.
+     */
+    joint?: string;
+    /**
+     * Before what stands on a bag.
+     */
+    bag?: string;
+    /**
+     * Beside a box.
+     */
+    tight?: string;
+    /**
+     * After that, where it waits.
+     */
+    at_ride_height?: string;
+    /**
+     * Beside a box.
+     */
+    checked_again?: string;
+    /**
+     * A piece without a name.
+     */
+    piece?: string;
+    /**
+     * After a piece that is renewed.
+     */
+    renew?: string;
+    /**
+     * The thread.
+     */
+    dry?: string;
+    /**
+     * The thread.
+     */
+    oiled?: string;
+    /**
+     * Before stages.
+     */
+    in_stages?: string;
+    /**
+     * Before degrees.
+     */
+    then_on_by?: string;
+    /**
+     * Before a sequence.
+     */
+    sequence?: string;
+    /**
+     * Before a compound.
+     */
+    with?: string;
+    /**
+     * Over joints that hold no named part.
+     */
+    free_joints?: string;
+    /**
+     * The vehicle falls.
+     */
+    vehicle_falls?: string;
+    /**
+     * A spring lets go.
+     */
+    stored_spring?: string;
+    /**
+     * Safety parts.
+     */
+    safety_parts?: string;
+    /**
+     * Battery.
+     */
+    battery?: string;
+    /**
+     * Lifting.
+     */
+    lifting?: string;
+    /**
+     * Exhaust gas.
+     */
+    exhaust_gas?: string;
+    /**
+     * Rims.
+     */
+    split_rims?: string;
 }
 
 /**

@@ -2,7 +2,7 @@
 // at any moment and writes nothing that anybody would miss.
 
 import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
-import init, { busy, readFrame, weigh } from '../pkg/reckon/reckon.js';
+import init, { busy, Copy, readFrame, weigh } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
 import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
@@ -10,6 +10,7 @@ import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
 import { luminance } from './luminance.ts';
 import { tags } from './tags.ts';
+import { wallSheet } from './wall-sheet.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -59,7 +60,10 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
     case 'weigh':
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
     case 'tags':
-      return tags(await database.copy(question.job), question);
+      // Numbers alone need nothing of the job.
+      return tags(question.paper.labels.of === 'blank' ? new Copy() : await database.copy(question.job), question);
+    case 'wall-sheet':
+      return wallSheet(database, await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }

@@ -30,7 +30,9 @@ import { bought } from './bought';
 import { paste } from './paste';
 import { plan } from './plan';
 import { problems } from './problems';
+import { commissioning } from './commissioning';
 import { refit } from './refit';
+import { supply } from './supply';
 import { safeKeeping } from './safe-keeping';
 import { selfTest } from './self-test';
 import { settings } from './settings';
@@ -39,6 +41,7 @@ import { rules } from './rules';
 import { scan } from './scan';
 import { stores } from './stores';
 import { stance, suppliers } from './suppliers';
+import { tightening } from './tightening';
 import { vehicles } from './vehicles';
 import { where } from './where';
 import { trade } from './speech';
@@ -79,7 +82,9 @@ const all = (vocabulary: Vocabulary) => ({
   paste,
   plan,
   problems: problems(vocabulary),
-  refit,
+  refit: refit(vocabulary),
+  tightening, supply,
+  commissioning: commissioning(vocabulary),
   safeKeeping,
   selfTest,
   settings: settings(vocabulary),
