@@ -14,8 +14,8 @@ pub fn declarations() -> String {
     use crate::job::*;
     use crate::papers::job_file::DryRun;
     use crate::papers::{
-        CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RouteWords, SideWords, StandingWords,
-        TagGrid, TagLabel, TagLabels, TagNudge, TagShape, TagSheet, TagSheetView, TagsPaper,
+        CautionWords, Columns, MarkWords, PageWords, PaperWords, PriceWords, RefitWords, RouteWords, SideWords,
+        StandingWords, TagGrid, TagLabel, TagLabels, TagNudge, TagShape, TagSheet, TagSheetView, TagsPaper,
     };
     use crate::plan::{
         Because, Collides, Collision, FrontierPoint, FrontierQuery, FrontierView, KeptPart, KeptPlan, KeptPlansView,
@@ -35,6 +35,7 @@ pub fn declarations() -> String {
         Gate, Lack, LackWhy, LeftView, LooseJoint, ReadyView, ReferenceView, RefitAssembly, RefitState, RefitStepView,
         RefitStepsView, Renewed, StepJoint, StepLine, StepPiece, StepState,
     };
+    use crate::stores::*;
     use crate::tables::checks::Condition;
     use crate::tables::features::{Dimension, LimitKind, LimitSource};
     use crate::tables::hazards::{Hazard, Step};
@@ -144,6 +145,28 @@ pub fn declarations() -> String {
         SuppliersView,
         SupplierLine,
         UnnamedSupplier,
+        PlaceView,
+        PlaceStep,
+        StoredLine,
+        LiesIn,
+        Care,
+        SeenAt,
+        Suits,
+        Lift,
+        Heft,
+        HeftGuess,
+        RackView,
+        ShelfView,
+        BoxView,
+        LooseView,
+        Counted,
+        CountSums,
+        CountView,
+        CountedPlace,
+        WhereView,
+        Advice,
+        MissingView,
+        TagView,
         RulesView,
         RuleLine,
         BreachView,
@@ -286,6 +309,7 @@ pub fn declarations() -> String {
         Hint,
         PaperWords,
         PriceWords,
+        RefitWords,
         Columns,
         SideWords,
         StandingWords,

@@ -23,6 +23,11 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         "assemblies",
         "parts",
         "stores",
+        "scan",
+        "scan?mode=move",
+        "where",
+        "missing",
+        "missing/out",
         "plan",
         "bought",
         "paste",
@@ -50,11 +55,18 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         ("before", "assembly"),
         ("joint", "joint"),
         ("stores", "place"),
+        ("refit", "assembly"),
+        ("where", "part"),
+        ("where", "lent"),
+        ("scan?mode=count&count=", "count"),
         ("suppliers", "supplier"),
     ];
-    places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
+    let at = |place: &str, id: String| if place.ends_with('=') { format!("{place}{id}") } else { format!("{place}/{id}") };
+    places.extend(with_ids.map(|(place, of)| at(place, id(of))));
     let judged = id("judged");
     places.push(format!("decide/{judged}"));
+    places.extend(["refit/loose", "refit/commissioning", "refit/fluids", "refit/none"].map(str::to_owned));
+    places.push(format!("refit/{}?step={}", id("assembly"), id("part")));
     places.extend(["lining", "result", "own"].map(|at| format!("judge/{judged}?at={at}")));
     every_place_is_looked_at(browser, &places)?;
     Ok((visit, places))
@@ -65,14 +77,24 @@ const FURNISH: &str = "
     const desk = globalThis.desk;
     const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
     const view = await desk.ask({ ask: 'part', part });
-    const [assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor] = [id(), id(), id(), id(), id(), id(), id(), id(), id(), id(), id()];
+    const [rule, assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor, rack, shelf, counted, count, lent] = Array.from({ length: 17 }, id);
     const pounds = (minor) => ({ minor, currency: 'GBP' });
     const answer = await desk.command({ do: 'all', commands: [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
-        { do: 'create', id: place, kind: 'place', changes: [{ name: 'Box 07' }, { place_kind: 'box' }] },
+        { do: 'create', id: rack, kind: 'place', changes: [{ name: 'Rack B' }, { place_kind: 'rack' }] },
+        { do: 'create', id: shelf, kind: 'place', changes: [{ name: 'Shelf 2' }, { place_kind: 'shelf' }, { within: rack }] },
+        { do: 'create', id: id(), kind: 'place', changes: [{ name: 'Shelf 1' }, { place_kind: 'shelf' }, { within: rack }] },
+        { do: 'create', id: place, kind: 'place', changes: [{ name: 'Box 07' }, { place_kind: 'box' }, { within: shelf }] },
         { do: 'change', ids: [part], changes: [{ assembly }, { place }, { name: 'Wheel bearing' }, { stuck: false }, { single_use: true }] },
         { do: 'create', id: joint, kind: 'joint', changes: [{ name: 'A' }, { assembly }, { of: part }] },
-        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Bolt' }] },
+        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Split pin' }] },
+        { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 2 }, { name: 'Castle nut' }, { torque: 54000000 }, { torque_unit: 'newton-metre' }, { angle: 90 }, { lubrication: 'dry' }, { torque_source: 'manual, page 112' }, { remark: 'turning the hub, then back one flat' }] },
+        { do: 'create', id: id(), kind: 'consumable', changes: [{ of: part }, { name: 'Grease' }, { quantity: 2 }, { in_hand: 1 }, { due: '2030-03-14' }] },
+        { do: 'create', id: id(), kind: 'delivery', changes: [{ of: part }, { quantity: 1 }, { from: 'Hare & Wick' }, { arrived: '2026-03-01' }] },
+        { do: 'create', id: id(), kind: 'fluid', changes: [{ name: 'Axle oil' }, { drained: 1200 }, { text: 'Milky' }] },
+        { do: 'create', id: id(), kind: 'before', changes: [{ assembly }, { check: 'free-play' }, { text: 'Rocks' }] },
+        { do: 'create', id: id(), kind: 'commissioning', changes: [{ commissioning_step: 'bleed' }, { text: 'Firm' }, { taken: Date.now() }] },
+        { do: 'create', id: id(), kind: 'part', changes: [{ name: 'Grease cap' }, { assembly }, { tag: 78 }, { fit: 'fitted' }] },
         { do: 'create', id: note, kind: 'note', changes: [{ of: part }, { text: 'Blue on the inner race' }, { taken: Date.now() }] },
         { do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'send-out' }, { cash: pounds(1800) }, { cash_certainty: 'about' }, { own_time: 90 }, { own_time_certainty: 'about' }, { chance: 2500 }, { chance_certainty: 'starting' }, { life: 48 }] },
         { do: 'create', id: seal, kind: 'part', changes: [{ name: 'Grease seal' }] },
@@ -83,8 +105,17 @@ const FURNISH: &str = "
         { do: 'create', id: other, kind: 'quote', changes: [{ of: part }, { route: 'buy' }, { cash: pounds(4500) }] },
         { do: 'create', id: id(), kind: 'part', changes: [{ assembly }] },
         { do: 'create', id: judged, kind: 'part', changes: [{ assembly }, { name: 'Brake shoe' }, { tag: 77 }, { family: 'brake-lining' }] },
+        { do: 'create', id: rule, kind: 'goes-after', changes: [{ of: judged }, { other: part }] },
+        { do: 'create', id: id(), kind: 'joint', changes: [{ name: 'B' }, { assembly }, { tightened: 'finger-tight' }, { at_ride_height: true }] },
+        { do: 'create', id: id(), kind: 'joint', changes: [{ name: 'C' }, { assembly }, { tightened: 'tight' }] },
         { do: 'create', id: id(), kind: 'finding', changes: [{ of: judged }, { question: 'lining' }, { outcome: 'contaminated' }, { taken: Date.now() }] },
         { do: 'create', id: id(), kind: 'caution', changes: [{ hazard: 'asbestos' }, { taken: Date.now() }] },
+        { do: 'create', id: lent, kind: 'part', changes: [{ name: 'Damper' }] },
+        { do: 'create', id: id(), kind: 'outing', changes: [{ of: lent }, { out_for: 'work' }, { who: 'Anvil Row Plating' }, { due: '2020-01-01' }, { taken: 1577836800000 }] },
+        { do: 'create', id: counted, kind: 'count', changes: [{ of: place }, { taken: Date.now() }] },
+        { do: 'create', id: id(), kind: 'sighting', changes: [{ of: seal }, { place }, { in_count: counted }, { taken: Date.now() }] },
+        { do: 'change', ids: [counted], changes: [{ ended: Date.now() }] },
+        { do: 'create', id: count, kind: 'count', changes: [{ of: shelf }, { taken: Date.now() }] },
         { do: 'create', id: supplier, kind: 'supplier', changes: [{ name: 'Anvil Row Plating' }, { shipping: pounds(900) }, { free_from: pounds(15000) }, { wait: 12 }, { wait_certainty: 'about' }, { stance: 'pinned' }] },
         { do: 'create', id: id(), kind: 'tier', changes: [{ of: supplier }, { from_mass: 10000 }, { shipping: pounds(2400) }] },
         { do: 'create', id: donor, kind: 'vehicle', changes: [{ name: 'The green one' }, { donor: true }, { cash: pounds(40000) }, { sold: pounds(26000) }, { bought: true }] },
@@ -98,7 +129,7 @@ const FURNISH: &str = "
         const { ok, problems } = await desk.command(command);
         if (!ok) throw new Error(JSON.stringify(problems));
     }
-    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place, supplier };";
+    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place, supplier, count, lent };";
 
 /// A place that is added to the app has to be added here.
 fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Result<()> {
@@ -108,7 +139,7 @@ fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Res
         entries.filter_map(|line| line.trim().split(':').next()).map(|name| name.trim_matches('\'')).collect();
     ensure!(names.len() > 15, "page/places.ts reads otherwise now: {names:?}");
     for name in names {
-        ensure!(places.iter().any(|place| place.split('/').next() == Some(name)), "the place {name} is not looked at");
+        ensure!(places.iter().any(|place| place.split(['/', '?']).next() == Some(name)), "the place {name} is not looked at");
     }
     browser.wait_for("main").context("the app")
 }
@@ -126,7 +157,7 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
                 browser,
                 &format!(
                     "{size:?}-{}-{}",
-                    place.split('/').next().unwrap_or(place),
+                    place.split(['/', '?']).next().unwrap_or(place),
                     if dark { "dark" } else { "light" }
                 ),
                 &mut found,
@@ -153,7 +184,7 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
 }
 
 /// Dialogs: the place, where the button lies, its words, a name.
-const DIALOGS: [(&str, &str, &str, &str); 10] = [
+const DIALOGS: [(&str, &str, &str, &str); 12] = [
     ("teardown", "asf-place-teardown .td-plates", "More", "more"),
     ("assemblies", "asf-place-assemblies", "Add an assembly", "assembly"),
     ("part", "asf-sheet-split", "Split the tag", "split"),
@@ -163,6 +194,8 @@ const DIALOGS: [(&str, &str, &str, &str); 10] = [
     ("suppliers", "asf-place-suppliers .foot", "Add a supplier", "supplier"),
     ("rules", "asf-place-rules .foot", "Add a fit rule", "rule"),
     ("gearing", "asf-place-gearing .foot", "Add a gearing", "gearing"),
+    ("joint", "asf-how-tight", "The whole joint", "how-tight"),
+    ("part", "asf-deliveries", "It is ordered", "delivery"),
     ("bought", "asf-place-bought .foot", "I bought something", "bought"),
 ];
 
@@ -288,7 +321,7 @@ fn too_wide(
     let wide = browser.run_js(WIDEST, vec![])?;
     if wide[0].as_f64() > wide[1].as_f64().map(|width| width + 1.0) {
         let seen = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../.seen"));
-        let file = name.split('/').next().unwrap_or(name);
+        let file = name.split(['/', '?']).next().unwrap_or(name);
         browser.screenshot(&seen.join(format!("wide-{width}-{type_size}-{file}.png")))?;
         found.push(format!("\n{name} at {width} px and {type_size} %: {wide}"));
     }

@@ -158,10 +158,11 @@ fn every_query_is_asked() {
             Q::Inspect { .. } | Q::Cautions { .. } | Q::Proof(_) | Q::Typed { .. } | Q::Identify { .. } => {}
             Q::Certainty | Q::Undecided | Q::Plan | Q::Frontier | Q::Sway | Q::KeptPlans | Q::KitContents => {}
             Q::Gearing { .. } | Q::GearingTyped { .. } => {}
+            Q::Place { .. } | Q::Where { .. } | Q::Count { .. } | Q::Missing { .. } | Q::Tag { .. } => {}
             Q::Ready { .. } | Q::RefitSteps { .. } | Q::RefitStep { .. } | Q::ThisEvening { .. } | Q::Commissioning => {
             }
         }
     }
     let kinds: std::collections::HashSet<_> = asked.iter().map(std::mem::discriminant).collect();
-    assert_eq!(kinds.len(), 34);
+    assert_eq!(kinds.len(), 39);
 }

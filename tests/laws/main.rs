@@ -29,6 +29,7 @@ mod problems;
 mod refit;
 mod seen;
 mod settling;
+mod stores;
 mod tag_sheets;
 mod tags;
 mod undo;

@@ -37,6 +37,13 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     for group in GROUPS {
         queries.push(Query::Parts(PartsQuery { group, ..PartsQuery::default() }));
     }
+    for (today, days) in [(None, None), (Day::parse("1999-12-31"), Some(i64::MIN)), (Day::parse("9999-12-31"), Some(0))]
+    {
+        queries.push(Query::Missing { today, out_days: days, unseen_days: days });
+    }
+    for text in ["0147X", "0001-0", "00019", "12344", "\u{0}"] {
+        queries.extend([true, false].map(|scanned| Query::Tag { text: text.to_owned(), scanned }));
+    }
     for text in ["1.2505in", "6204-2RS", "25x40x7", "\u{0}"] {
         queries.push(Query::Typed { text: text.to_owned(), unit: Unit::Millimetre });
         queries.push(Query::Identify { text: text.to_owned() });
@@ -56,6 +63,9 @@ pub(crate) fn queries(ids: &[Id]) -> Vec<Query> {
     for id in ids.iter().copied() {
         queries.push(Query::Teardown { assembly: Some(id), part: Some(id) });
         queries.push(Query::Part { part: id });
+        queries.push(Query::Place { place: id });
+        queries.push(Query::Where { part: id });
+        queries.push(Query::Count { count: id });
         queries.push(Query::Photo { photo: id });
         let set = serde_json::from_value(
             serde_json::json!({ "quotes": { id.to_string(): { "cash": 1 } }, "job": { "years": 3 } }),

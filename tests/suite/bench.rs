@@ -11,6 +11,7 @@ pub(crate) struct Bench {
     pub(crate) job: Job,
     number: u16,
     device: u8,
+    clock: i64,
 }
 
 pub(crate) const PART: u16 = 100;
@@ -27,7 +28,7 @@ pub(crate) fn money(minor: i64) -> Value {
 impl Bench {
     /// A job with one part, an hour being worth 20.
     pub(crate) fn new() -> Self {
-        let mut bench = Self { job: Job::new(), number: 9_000, device: 7 };
+        let mut bench = Self { job: Job::new(), number: 9_000, device: 7, clock: 0 };
         bench.done(json!({ "do": "create", "id": id(1), "kind": "job", "changes": [{ "hour_value": money(2000) }] }));
         bench.part(PART, 1);
         bench
@@ -35,12 +36,17 @@ impl Bench {
 
     /// Another window on the same job, whose commands have other numbers.
     pub(crate) fn other_window(&self) -> Self {
-        Self { job: self.job.clone(), number: 20_000, device: self.device }
+        Self { job: self.job.clone(), number: 20_000, device: self.device, clock: self.clock }
     }
 
     /// Another device with the same job.
     pub(crate) fn other_device(&self) -> Self {
-        Self { job: self.job.clone(), number: 30_000, device: 8 }
+        Self { job: self.job.clone(), number: 30_000, device: 8, clock: self.clock }
+    }
+
+    /// What is done from now on is done at this moment.
+    pub(crate) const fn at(&mut self, moment: i64) {
+        self.clock = moment;
     }
 
     /// Brings in what another device wrote.
@@ -71,7 +77,7 @@ impl Bench {
     pub(crate) fn tried(&mut self, command: Value) -> Vec<Problem> {
         self.number += 1;
         let command: Command = serde_json::from_value(command).expect("a command");
-        let context = Context { replica: Replica::from_bytes([self.device; 8]), device: id(2), at: Millis(0) };
+        let context = Context { replica: Replica::from_bytes([self.device; 8]), device: id(2), at: Millis(self.clock) };
         let applied = apply(&self.job, &Sent { id: id(self.number), command }, &context);
         self.job.absorb(applied.entries);
         applied.problems

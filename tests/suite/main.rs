@@ -16,4 +16,7 @@ mod planning;
 mod rates;
 mod refit;
 mod sample;
+mod stores;
 mod terms;
+mod tightening;
+mod wall_sheet;

@@ -3,9 +3,9 @@ use std::collections::BTreeSet;
 use serde::{Deserialize, Serialize};
 
 use super::checklist::{answers, outcomes};
+use super::heft::{Lift, is_lift_known, lift};
 use super::nature::nature;
 use crate::job::{Job, RecordView};
-use crate::quantity::Mass;
 use crate::record::{FieldName, Id, Kind};
 use crate::tables::hazards::{Hazard, Step, TRIGGERS, Trigger};
 use crate::tables::{Family, propose};
@@ -151,11 +151,9 @@ impl<'a> InHand<'a> {
             ];
             return wanted.iter().all(|(wanted, fits)| !wanted || *fits);
         }
-        let heavy = trigger
-            .grams
-            .is_some_and(|grams| item.read::<Mass>(FieldName::Mass).is_some_and(|mass| mass.grams() >= grams));
-        // A mass that is known to be less goes before a name that is usually heavy.
-        let named = named && !(trigger.grams.is_some() && item.read::<Mass>(FieldName::Mass).is_some());
+        let heavy = trigger.heavy && lift(item) == Some(Lift::Two);
+        // What is known to be less goes before a name that is usually heavy; a guess does not.
+        let named = named && !(trigger.heavy && is_lift_known(item));
         let burnt = trigger.burnt && self.is_burnt(part);
         family || named || material || process || heavy || burnt || (trigger.safety_critical && handled.safety_critical)
     }

@@ -4,6 +4,7 @@
 mod cautions;
 mod checklist;
 mod counterpart;
+mod heft;
 mod limits;
 mod nature;
 mod proof;
@@ -21,6 +22,7 @@ pub use cautions::{CautionView, CautionsView, caution_codes, cautions};
 pub(crate) use checklist::{answers_apart, has_answer};
 pub(crate) use counterpart::couples;
 pub use counterpart::{counterpart, together};
+pub use heft::{Heft, HeftGuess, Lift, TWO_AT_REACH_FROM, TWO_FROM, build_of, heft, lift};
 pub use limits::{Against, Limits, Use, Wear, WearStands, after_cut, against, wear};
 pub use nature::{Nature, nature, nature_of};
 pub use proof::{Bounds, DEFAULT_RULE, Proof, Proved, Rule, chance, prove, worst};

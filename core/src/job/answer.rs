@@ -64,6 +64,13 @@ pub fn ask(job: &Job, query: &Query, device: Id) -> View {
         }
         Query::Commissioning => Some(View::Commissioning(Box::new(refit::commissioning::commissioning(job)))),
         Query::Places => Some(View::Places(job.places_view())),
+        Query::Place { place } => job.place_view(*place).map(|view| View::Place(Box::new(view))),
+        Query::Where { part } => job.where_view(*part).map(|view| View::Where(Box::new(view))),
+        Query::Count { count } => job.count_view(*count).map(|view| View::Count(Box::new(view))),
+        Query::Missing { today, out_days, unseen_days } => {
+            Some(View::Missing(Box::new(job.missing_view(*today, *out_days, *unseen_days))))
+        }
+        Query::Tag { text, scanned } => Some(View::Tag(Box::new(job.tag_view(text, *scanned)))),
         Query::Suppliers => Some(View::Suppliers(job.suppliers_view())),
         Query::Rules { part, today } => Some(View::Rules(job.rules_view(*part, *today))),
         Query::Donor { vehicle, today } => job.donor_view(*vehicle, *today).map(|view| View::Donor(Box::new(view))),

@@ -100,7 +100,7 @@ impl Job {
     }
 
     /// The first photo by order, and how many there are.
-    fn first_photo(&self, part: Id) -> (Option<crate::record::Hash>, usize) {
+    pub(crate) fn first_photo(&self, part: Id) -> (Option<crate::record::Hash>, usize) {
         let photos: Vec<(i64, Id)> = self
             .children(Kind::Photo, FieldName::Of, part)
             .filter_map(|photo| Some((self.item(photo)?.read(FieldName::Order).unwrap_or(i64::MAX), photo)))
@@ -121,6 +121,7 @@ impl Job {
             photos: self.photos_of(part),
             notes: self.notes_of(part),
             joints: self.joints_of(FieldName::Of, part),
+            deliveries: self.ordered(Kind::Delivery, FieldName::Of, part, false),
             split: split.into_iter().filter_map(|id| self.part_line(id)).collect(),
             latest: self.latest_of(part),
         })

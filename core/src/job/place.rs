@@ -3,6 +3,7 @@ use std::collections::BTreeSet;
 use super::view::{PlaceLine, PlacesView};
 use super::whole::Job;
 use crate::record::{FieldName, Id, Kind, ordered_by};
+use crate::stores::{Whereabouts, code_of};
 
 /// The most names in one path.
 const DEEPEST: usize = 64;
@@ -67,11 +68,12 @@ impl Job {
 
     /// Parts that lie right in a place.
     fn parts_in(&self, place: Id) -> usize {
-        self.children(Kind::Part, FieldName::Place, place).count()
+        self.lying_in(place).count()
     }
 
     /// One place by itself.
-    pub(super) fn place_line(&self, place: Id) -> Option<PlaceLine> {
+    pub(crate) fn place_line(&self, place: Id) -> Option<PlaceLine> {
+        self.item_of(Kind::Place, place)?;
         let within = self.within(Kind::Place, FieldName::Within, place).into_iter();
         self.place_line_with(place, 0, within.map(|id| self.parts_in(id)).sum())
     }
@@ -80,7 +82,8 @@ impl Job {
         let record = self.record_view(place)?;
         let place_kind = record.values.place_kind;
         let parts = self.parts_in(place);
-        Some(PlaceLine { record, place_kind, path: self.place_path(place), depth, parts, parts_within })
+        let code = self.item(place).and_then(code_of);
+        Some(PlaceLine { record, place_kind, code, path: self.place_path(place), depth, parts, parts_within })
     }
 
     /// Parts in each of the nested places and in all within it, in one pass from the innermost outwards.
@@ -113,8 +116,8 @@ impl Job {
         let nested = self.nested(Kind::Place, FieldName::Within);
         let counted = nested.iter().zip(self.parts_within(&nested));
         let places = counted.filter_map(|((id, depth), count)| self.place_line_with(*id, *depth, count)).collect();
-        let lies = |part: &Id| self.item(*part).is_some_and(|item| item.read::<Id>(FieldName::Place).is_some());
-        PlacesView { places, nowhere: self.standing_ids(Kind::Part).filter(|part| !lies(part)).count() }
+        let nowhere = self.standing_ids(Kind::Part).filter(|part| self.whereabouts(*part) == Whereabouts::Nowhere);
+        PlacesView { places, nowhere: nowhere.count() }
     }
 }
 

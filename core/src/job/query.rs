@@ -130,6 +130,41 @@ pub enum Query {
     Commissioning,
     /// All places, each after the one it is within.
     Places,
+    /// One place with what is in it: parts, places, the rack around it, its last count.
+    Place {
+        /// Which place.
+        place: Id,
+    },
+    /// Where a part is, and where it may be laid next.
+    Where {
+        /// Which part.
+        part: Id,
+    },
+    /// A count: what was expected, seen, missing, foreign.
+    Count {
+        /// Which count.
+        count: Id,
+    },
+    /// What is missed, out of the house, in no place, or not seen for long.
+    Missing {
+        /// Which day it is. Left out, nothing is late and nothing not seen for long.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        today: Option<Day>,
+        /// Days after which what is out with no day counts as late; a starting value if left out.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        out_days: Option<i64>,
+        /// Days after which what lies in a place counts as not seen for long; a starting value if left out.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        unseen_days: Option<i64>,
+    },
+    /// What carries a code.
+    Tag {
+        /// The code, as it was read or typed.
+        text: String,
+        /// It was read by a machine: then it is exactly what is printed.
+        #[serde(default)]
+        scanned: bool,
+    },
     /// Suppliers and specialists with their terms, and names that quotes carry without one.
     Suppliers,
     /// What goes, or does not go, with what; where the decisions break it, and what would mend that.

@@ -13,6 +13,7 @@ use crate::problem::Problem;
 use crate::quantity::{Currency, Day, Millis, Minutes, Money};
 use crate::record::{EntryId, FieldName, Hash, Id, Kind};
 use crate::refit::{CommissioningView, EveningView, ReadyView, ReferenceView, RefitStepView, RefitStepsView};
+use crate::stores::{CountView, MissingView, PlaceView, TagView, WhereView};
 use crate::tables::{Bearing, Seal};
 
 /// The answer to a [`Query`](super::Query).
@@ -58,6 +59,16 @@ pub enum View {
     Commissioning(Box<CommissioningView>),
     /// To [`Query::Places`](super::Query::Places).
     Places(PlacesView),
+    /// To [`Query::Place`](super::Query::Place).
+    Place(Box<PlaceView>),
+    /// To [`Query::Where`](super::Query::Where).
+    Where(Box<WhereView>),
+    /// To [`Query::Count`](super::Query::Count).
+    Count(Box<CountView>),
+    /// To [`Query::Missing`](super::Query::Missing).
+    Missing(Box<MissingView>),
+    /// To [`Query::Tag`](super::Query::Tag).
+    Tag(Box<TagView>),
     /// To [`Query::Suppliers`](super::Query::Suppliers).
     Suppliers(SuppliersView),
     /// To [`Query::Rules`](super::Query::Rules).
@@ -410,6 +421,8 @@ pub struct PartView {
     pub notes: Vec<NoteView>,
     /// The joints that hold it.
     pub joints: Vec<JointView>,
+    /// New pieces of it, ordered or here.
+    pub deliveries: Vec<RecordView>,
     /// Parts split from it, and the one it was split from.
     pub split: Vec<PartLine>,
     /// The latest entry about it, to be undone.
@@ -466,6 +479,9 @@ pub struct PlaceLine {
     /// Its kind.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub place_kind: Option<PlaceKind>,
+    /// The code on its tag, as it is printed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub code: Option<String>,
     /// Names from the outermost place to this one.
     pub path: Vec<String>,
     /// How deep it is.

@@ -18,41 +18,51 @@ pub(super) const RING: usize = 16;
 /// The tag of a part as inline SVG, `0147` in words for those who do not see it; nothing when it has none.
 pub(super) fn tag_drawing(row: &Row) -> String {
     let Some(tag) = row.tag else { return String::new() };
+    let missing = row.marks.contains(&Mark::MissingFromStart);
+    drawn(tag, row.standing, row.irreplaceable, missing, row.marks.contains(&Mark::StruckOut))
+}
+
+/// The same by what it shows.
+pub(super) fn tag_of(tag: i64, standing: Standing, irreplaceable: bool, missing: bool) -> String {
+    drawn(tag, standing, irreplaceable, missing, false)
+}
+
+fn drawn(tag: i64, standing: Standing, irreplaceable: bool, missing: bool, struck: bool) -> String {
     let figures = tag_text(tag);
     let more = ONE_MORE * figures.len().saturating_sub(4);
     let (width, length) = (FOUR_FIGURES + more, LENGTH + more);
     let mut svg = format!(
         "<svg class=\"{}\" viewBox=\"-4 -4 {} {}\" role=\"img\" aria-label=\"{figures}\"><path d=\"{}\"/>",
-        classes(row),
+        classes(standing, missing),
         width + 8,
         HEIGHT + 8,
-        outline(row.standing, width),
+        outline(standing, width),
     );
-    if row.irreplaceable {
+    if irreplaceable {
         let (right, bottom, cut) = (width - 9, HEIGHT - 9, CUT + 4);
         let low = HEIGHT - cut;
         let _ = write!(svg, "<path d=\"M{cut} 9H{right}V{bottom}H{cut}L9 {low}V{cut}Z\"/>");
     }
     svg.push_str("<circle cx=\"32\" cy=\"50\" r=\"16\"/><circle class=\"hole\" cx=\"32\" cy=\"50\" r=\"8\"/>");
-    if row.marks.contains(&Mark::MissingFromStart) {
+    if missing {
         svg.push_str("<path d=\"M20 38L44 62M44 38L20 62\"/>");
     }
     let _ = write!(
         svg,
         "<text x=\"62\" y=\"72\" textLength=\"{length}\" lengthAdjust=\"spacingAndGlyphs\">{figures}</text>"
     );
-    if row.marks.contains(&Mark::StruckOut) {
+    if struck {
         let _ = write!(svg, "<path d=\"M48 50H{}\"/>", width - 8);
     }
     svg.push_str("</svg>");
     svg
 }
 
-fn classes(row: &Row) -> &'static str {
-    if row.marks.contains(&Mark::MissingFromStart) {
+const fn classes(standing: Standing, missing: bool) -> &'static str {
+    if missing {
         return "tag missing";
     }
-    match row.standing {
+    match standing {
         Standing::On => "tag on",
         Standing::Tried => "tag tried",
         Standing::Ready => "tag ready",

@@ -43,6 +43,8 @@ pub struct PaperWords {
     pub cautions: CautionWords,
     /// What only the page says.
     pub page: PageWords,
+    /// What the sheet for the wall says.
+    pub refit: RefitWords,
 }
 
 words! {
@@ -256,6 +258,72 @@ words! {
 }
 
 words! {
+    /// What the sheet for the wall says.
+    RefitWords {
+        /// Before the name of the assembly, in the title of the page.
+        title: "Refit",
+        /// After the number of steps.
+        steps: "steps",
+        /// In which order.
+        order: "last off, first on",
+        /// What it uses up.
+        uses: "Uses up",
+        /// After what it uses up.
+        not_here: "not here",
+        /// A part in the place of the old one.
+        is_new: "new, in place of the old",
+        /// A donor's part in the place of the old one.
+        from_donor: "from the donor, in place of the old",
+        /// Before the paint.
+        before_paint: "before paint",
+        /// After the paint.
+        after_paint: "after paint",
+        /// Before the letter of a joint.
+        joint: "Joint",
+        /// Before what stands on a bag.
+        bag: "bag",
+        /// Beside a box.
+        tight: "tight",
+        /// After that, where it waits.
+        at_ride_height: "at ride height",
+        /// Beside a box.
+        checked_again: "checked again",
+        /// A piece without a name.
+        piece: "piece",
+        /// After a piece that is renewed.
+        renew: "NEW",
+        /// The thread.
+        dry: "dry",
+        /// The thread.
+        oiled: "oiled",
+        /// Before stages.
+        in_stages: "in stages",
+        /// Before degrees.
+        then_on_by: "then on by",
+        /// Before a sequence.
+        sequence: "sequence",
+        /// Before a compound.
+        with: "with",
+        /// Over joints that hold no named part.
+        free_joints: "Joints that hold no named part",
+        /// The vehicle falls.
+        vehicle_falls: "stands on firm ground, never a jack alone",
+        /// A spring lets go.
+        stored_spring: "springs: proper compressor, load carried until the last nut is on",
+        /// Safety parts.
+        safety_parts: "safety-critical: the manual’s figures, a second check, competent inspection before the road",
+        /// Battery.
+        battery: "battery: earth strap last, no spark near it",
+        /// Lifting.
+        lifting: "heavy: two people or a hoist; mind your fingers",
+        /// Exhaust gas.
+        exhaust_gas: "first start: doors open, exhaust led outside",
+        /// Rims.
+        split_rims: "rims in several pieces: only in a cage, by somebody who knows them",
+    }
+}
+
+words! {
     /// What only the page says.
     PageWords {
         /// BCP 47 tag of the language.
@@ -345,6 +413,21 @@ impl PaperWords {
             Hazard::Injection => &cautions.injection,
             Hazard::Radium => &cautions.radium,
             _ => return None,
+        })
+    }
+
+    /// A hazard in a line, for whoever puts things together; nothing where it arises elsewhere.
+    pub(super) fn refit_caution(&self, hazard: Hazard) -> Option<&str> {
+        let words = &self.refit;
+        Some(match hazard {
+            Hazard::VehicleFalls => &words.vehicle_falls,
+            Hazard::StoredSpring => &words.stored_spring,
+            Hazard::SafetyParts => &words.safety_parts,
+            Hazard::Battery => &words.battery,
+            Hazard::Lifting => &words.lifting,
+            Hazard::ExhaustGas => &words.exhaust_gas,
+            Hazard::SplitRims => &words.split_rims,
+            other => return self.caution(other),
         })
     }
 

@@ -5,12 +5,13 @@ use serde::{Deserialize, Serialize};
 
 use super::order::is_of_donor;
 use super::ready::holds;
+use super::step::{StepJoint, step_joint};
 use crate::job::Job;
 use crate::job::vocabulary::{Fit, Tightened};
 use crate::record::{FieldName, Id, Kind, in_order};
 
 /// A joint that is not tight.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
 pub struct LooseJoint {
     /// The joint.
@@ -34,6 +35,8 @@ pub struct LooseJoint {
     pub at_ride_height: bool,
     /// It was run in by hand; else nobody has said anything of it.
     pub finger_tight: bool,
+    /// Its record and its pieces: how tight it is to be.
+    pub hardware: StepJoint,
 }
 
 /// What stands in the way of a step.
@@ -57,16 +60,33 @@ pub fn still_loose(job: &Job, assembly: Option<Id>) -> Vec<LooseJoint> {
     in_order(joints, |joint: &LooseJoint| (joint.assembly, joint.tag, joint.name.clone(), joint.joint))
 }
 
+/// What is tight, and was not checked a second time.
+#[must_use]
+pub fn to_check_again(job: &Job) -> Vec<LooseJoint> {
+    let joints = job.standing_ids(Kind::Joint).filter(|joint| {
+        job.item(*joint).is_some_and(|item| {
+            item.read(FieldName::Tightened) == Some(Tightened::Tight) && !item.is(FieldName::CheckedAgain)
+        })
+    });
+    let joints = joints.filter_map(|joint| told(job, joint)).collect();
+    in_order(joints, |joint: &LooseJoint| (joint.assembly, joint.tag, joint.name.clone(), joint.joint))
+}
+
 fn loose_joint(job: &Job, joint: Id) -> Option<LooseJoint> {
-    let item = job.item(joint)?;
-    let tightened: Option<Tightened> = item.read(FieldName::Tightened);
+    let tightened: Option<Tightened> = job.item(joint)?.read(FieldName::Tightened);
     if tightened == Some(Tightened::Tight) {
         return None;
     }
+    let told = told(job, joint)?;
+    let is_on = told.part.is_some_and(|part| job.fit(part) == Some(Fit::Fitted));
+    (is_on || told.finger_tight).then_some(told)
+}
+
+/// A joint by its names; nothing where it holds a donor's part.
+fn told(job: &Job, joint: Id) -> Option<LooseJoint> {
+    let item = job.item(joint)?;
     let part = holds(job, joint).filter(|part| !job.is_struck(*part));
-    let is_on = part.is_some_and(|part| job.fit(part) == Some(Fit::Fitted));
-    let finger_tight = tightened == Some(Tightened::FingerTight);
-    if !(is_on || finger_tight) || part.is_some_and(|part| is_of_donor(job, part)) {
+    if part.is_some_and(|part| is_of_donor(job, part)) {
         return None;
     }
     let of_part = part.and_then(|part| job.item(part)?.read::<Id>(FieldName::Assembly));
@@ -80,7 +100,8 @@ fn loose_joint(job: &Job, joint: Id) -> Option<LooseJoint> {
         assembly_name: assembly.map(|assembly| job.name(assembly)).unwrap_or_default(),
         assembly,
         at_ride_height: item.is(FieldName::AtRideHeight),
-        finger_tight,
+        finger_tight: item.read(FieldName::Tightened) == Some(Tightened::FingerTight),
+        hardware: step_joint(job, joint)?,
     })
 }
 

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 
 use super::lack::{Lack, LackWhy, Terms, lacks_of, of_consumables, of_joint};
-use super::loose::{Gate, LooseJoint, gates, still_loose};
+use super::loose::{Gate, LooseJoint, gates, still_loose, to_check_again};
 use super::order::{Circle, RefitOrder, assembly_of, paint_of, vehicle_of};
 use super::reference::ReferenceView;
 use crate::job::Job;
@@ -40,6 +40,8 @@ pub struct ReadyView {
     pub circles: Vec<Circle>,
     /// What is still loose.
     pub loose: Vec<LooseJoint>,
+    /// What is tight, and was not checked a second time.
+    pub unchecked: Vec<LooseJoint>,
     /// What stands in the way of lowering the vehicle on to its wheels.
     pub lowering: Gate,
     /// What stands in the way of the road.
@@ -318,5 +320,6 @@ pub fn ready(job: &Job, today: Option<Day>) -> ReadyView {
     let (lowering, road) = gates(job, &loose);
     let in_no_assembly = readiness.order.parts.iter().filter(|part| assembly_of(job, **part).is_none());
     let in_no_assembly = in_no_assembly.filter(|part| job.fit(**part) != Some(Fit::Fitted)).count();
-    ReadyView { assemblies, in_no_assembly, circles: readiness.order.circles, loose, lowering, road }
+    let unchecked = to_check_again(job);
+    ReadyView { assemblies, in_no_assembly, circles: readiness.order.circles, loose, unchecked, lowering, road }
 }

@@ -133,6 +133,10 @@ pub struct RefitStepView {
     pub joints: Vec<StepJoint>,
     /// What it uses up.
     pub consumables: Vec<RecordView>,
+    /// New pieces of it, ordered or here.
+    pub deliveries: Vec<RecordView>,
+    /// When it was out of the house.
+    pub outings: Vec<RecordView>,
     /// Its notes.
     pub notes: Vec<NoteView>,
     /// What is still loose in the assembly.
@@ -190,7 +194,7 @@ fn step_line(readiness: &Readiness<'_>, part: Id) -> Option<StepLine> {
     })
 }
 
-fn step_joint(job: &Job, joint: Id) -> Option<StepJoint> {
+pub(super) fn step_joint(job: &Job, joint: Id) -> Option<StepJoint> {
     let mut pieces = job.ordered(Kind::Piece, FieldName::Joint, joint, false);
     pieces.reverse();
     let pieces = pieces.into_iter().map(|record| {
@@ -234,6 +238,8 @@ pub fn step(job: &Job, part: Id, today: Option<Day>) -> Option<RefitStepView> {
         beside: beside(job, part, assembly),
         joints: joints.filter_map(|joint| step_joint(job, joint.id)).collect(),
         consumables: job.ordered(Kind::Consumable, FieldName::Of, part, false),
+        deliveries: job.ordered(Kind::Delivery, FieldName::Of, part, false),
+        outings: job.ordered(Kind::Outing, FieldName::Of, part, false),
         notes: job.notes_of(part),
         loose: still_loose(job, assembly).len(),
         reference: assembly.and_then(|assembly| reference_of(job, assembly)),

@@ -1,49 +1,79 @@
-use std::collections::BTreeSet;
-
+use super::whereabouts::Whereabouts;
 use crate::job::Job;
 use crate::quantity::Millis;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Item, Kind};
+
+/// When a thing was seen, and where.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Seen {
+    pub(super) at: Millis,
+    /// The place, where it was said.
+    pub(super) place: Option<Id>,
+}
 
 impl Job {
-    /// Whether the last count of where a part should lie did not find it, and nobody has seen or moved it since.
+    /// Whether a count of where a part should lie did not find it, and nobody has seen or moved it since.
     #[must_use]
     pub fn is_missed(&self, part: Id) -> bool {
         // Nothing was counted in most jobs for long.
-        if self.ids(Kind::Count).next().is_none() {
-            return false;
-        }
-        self.missed_since(part).is_some()
+        self.ids(Kind::Count).next().is_some() && self.missed_since(part).is_some()
     }
 
-    /// When a part was missed: the end of the latest count of where it should lie, if it was not found there nor seen later.
+    /// Since when a part is missed: the end of the first count of where it lies that did not find it, after it was put there
+    /// and last seen. A count that saw only the closed bag it lies in says nothing against an earlier one that missed it.
     #[must_use]
     pub fn missed_since(&self, part: Id) -> Option<Millis> {
-        let item = self.item_of(Kind::Part, part)?;
-        let place: Id = item.read(FieldName::Place)?;
-        let put: Millis = item.written_at(FieldName::Place)?;
-        let (count, ended) = self.last_count(place).filter(|(_, ended)| *ended >= put)?;
-        let seen = self.children(Kind::Sighting, FieldName::Of, part).any(|sighting| {
-            let Some(sighting) = self.item(sighting) else { return false };
-            sighting.read::<Id>(FieldName::InCount) == Some(count)
-                || sighting.read::<Millis>(FieldName::Taken).is_some_and(|taken| taken > ended)
-        });
-        (!seen && !self.was_seen_with_its_place(place, count)).then_some(ended)
+        let Whereabouts::In(place) = self.whereabouts(part) else { return None };
+        let seen = self.sightings(part).map(|seen| seen.at).max();
+        let chain = self.chain_at(place, None);
+        // A count before the part, or the box it is in, came here says nothing of it.
+        let mut came = self.item(part)?.written_at(FieldName::Place);
+        let mut missed: Option<Millis> = None;
+        for (depth, at) in chain.iter().enumerate() {
+            for count in self.children(Kind::Count, FieldName::Of, *at) {
+                let Some(ended) = self.item(count).and_then(|item| item.read::<Millis>(FieldName::Ended)) else {
+                    continue;
+                };
+                let says = Some(ended) >= came && Some(ended) >= seen;
+                if says
+                    && !self.is_in_count(part, count)
+                    && !chain[..depth].iter().any(|bag| self.is_in_count(*bag, count))
+                {
+                    missed = Some(missed.map_or(ended, |known| known.min(ended)));
+                }
+            }
+            came = came.max(self.item(*at).and_then(|item| item.written_at(FieldName::Within)));
+        }
+        missed
     }
 
-    /// The latest count, that was ended, of a place or of one that it is in.
-    fn last_count(&self, place: Id) -> Option<(Id, Millis)> {
-        let places = self.outwards(FieldName::Within, place);
-        let counts = places.flat_map(|place| self.children(Kind::Count, FieldName::Of, place));
-        let ended = counts.filter_map(|count| Some((count, self.item(count)?.read::<Millis>(FieldName::Ended)?)));
-        ended.max_by_key(|(count, ended)| (*ended, *count))
+    /// Whether the tag of a part or place was seen in a count.
+    fn is_in_count(&self, thing: Id, count: Id) -> bool {
+        let sightings = self.children(Kind::Sighting, FieldName::Of, thing).filter_map(|id| self.item(id));
+        let mut counts = sightings.filter_map(|item| item.read::<Id>(FieldName::InCount));
+        counts.any(|its| its == count)
     }
 
-    /// Whether in a count the tag of the bag or box that something lies in was seen: it is counted with what is in it.
-    fn was_seen_with_its_place(&self, place: Id, count: Id) -> bool {
-        let counted: Option<Id> = self.item(count).and_then(|item| item.read(FieldName::Of));
-        let closed: BTreeSet<Id> =
-            self.outwards(FieldName::Within, place).take_while(|id| Some(*id) != counted).collect();
-        let seen = self.pointing(FieldName::InCount, count).filter(|sighting| !self.is_struck(*sighting));
-        seen.filter_map(|sighting| self.item(sighting)?.read::<Id>(FieldName::Of)).any(|seen| closed.contains(&seen))
+    fn sightings(&self, of: Id) -> impl Iterator<Item = Seen> {
+        let items = self.children(Kind::Sighting, FieldName::Of, of).filter_map(|id| self.item(id));
+        items.map(|item| Seen { at: taken(item), place: item.read(FieldName::Place) })
     }
+
+    /// When and where a part was last seen: by its tag, or when somebody put it where it lies.
+    pub(super) fn last_seen(&self, part: Id) -> Option<Seen> {
+        let item = self.item(part)?;
+        let place: Option<Id> = item.read(FieldName::Place);
+        let put = place.and_then(|_| item.written_at(FieldName::Place)).map(|at| Seen { at, place });
+        let last = self.sightings(part).max_by_key(|seen| (seen.at, seen.place));
+        match (put, last) {
+            // Of the same moment what was put there holds.
+            (Some(put), Some(last)) if last.at <= put.at => Some(put),
+            (put, last) => last.or(put),
+        }
+    }
+}
+
+/// When something was seen: as it says, else when that was written.
+pub(super) fn taken(item: &Item) -> Millis {
+    item.read(FieldName::Taken).or_else(|| item.written_at(FieldName::Kind)).unwrap_or_default()
 }

@@ -81,8 +81,8 @@ pub struct Trigger {
     pub materials: &'static [&'static str],
     /// Only in vehicles up to this model year; one of which none is said counts as old.
     pub until_year: Option<i64>,
-    /// Parts of at least this many grams; where none is said, families that are usually heavier stand in the words.
-    pub grams: Option<i64>,
+    /// Parts that two people lift; where nobody knows a mass, those that are usually heavy stand in the words.
+    pub heavy: bool,
     /// Safety-critical parts.
     pub safety_critical: bool,
     /// A finding `burnt`.
@@ -102,7 +102,7 @@ const NONE: Trigger = Trigger {
     processes: &[],
     materials: &[],
     until_year: None,
-    grams: None,
+    heavy: false,
     safety_critical: false,
     burnt: false,
     vehicles: &[],
@@ -248,7 +248,7 @@ pub const TRIGGERS: &[Trigger] = &[
             "flywheel",
             "radiator",
         ],
-        grams: Some(15_000),
+        heavy: true,
         ..NONE
     },
     Trigger { hazard: Hazard::Phosgene, steps: &[Route], processes: &["weld", "braze", "chlorinated"], ..NONE },

@@ -1,4 +1,4 @@
-//! What the trade and the standards say, as data: families of parts with their check-lists, hazards, bearings, instruments.
+//! What the trade and the standards say, as data: families of parts with their check-lists, hazards, bearings, densities, instruments.
 //!
 //! Trade facts here are common practice, with no source, unless a row names one; the vehicle's own workshop manual
 //! overrides them. There are codes alone: the words for people are written at the edge.
@@ -6,6 +6,7 @@
 mod bearing_damage;
 mod bearings;
 pub mod checks;
+pub mod densities;
 pub mod families;
 pub mod features;
 pub mod hazards;

@@ -13,7 +13,7 @@ const USAGE: &str = "\
 asfound apply IN|- COMMANDS.jsonl OUT --replica HEX16 --at RFC3339 [--device HEX32] [--photos DIR]
 asfound merge A B OUT
 asfound ask JOBFILE QUERY ['{args}'] [--device HEX32]
-asfound paper JOBFILE parts-csv|parts-html|to-buy-csv|to-buy-html|to-send-csv|to-send-html|tags-pdf OUT ['{args}'] [--today YYYY-MM-DD]
+asfound paper JOBFILE parts-csv|parts-html|to-buy-csv|to-buy-html|to-send-csv|to-send-html|refit-html|tags-pdf OUT ['{args}'] [--today YYYY-MM-DD]
 asfound sample OUT
 
 Standard output: {\"form\":1,\"view\":…,\"problems\":[…]}

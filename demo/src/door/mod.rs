@@ -10,6 +10,7 @@ mod output;
 mod question;
 mod tags;
 mod thumbs;
+mod wall_sheet;
 
 use std::path::Path;
 
@@ -148,6 +149,9 @@ pub fn paper(
     if kind == tags::KIND {
         return tags::paper(&job, problems, out, arguments);
     }
+    if kind == wall_sheet::KIND {
+        return wall_sheet::paper(&opened, &job, problems, out, arguments, today);
+    }
     let query = question::parts(&job, arguments)?;
     let words = PaperWords::default();
     let text = match kind {
@@ -155,7 +159,7 @@ pub fn paper(
         "to-buy-csv" => errands_csv(&job, Errand::Buy, &query, today, &words),
         "to-send-csv" => errands_csv(&job, Errand::Send, &query, today, &words),
         "parts-html" | "to-buy-html" | "to-send-html" => {
-            let (thumbs, damaged) = thumbs::of(&job, &query, &opened);
+            let (thumbs, damaged) = thumbs::of_list(&job, &query, &opened);
             problems.extend(damaged);
             match errand(kind) {
                 Some(errand) => errands_html(&job, errand, &query, today, &thumbs, &words),
@@ -170,7 +174,7 @@ pub fn paper(
     Ok(Answer { view: json!({"view": "paper", "kind": kind, "parts": parts, "bytes": text.len()}), problems })
 }
 
-const PAPERS: &str = "parts-csv, parts-html, to-buy-csv, to-buy-html, to-send-csv, to-send-html, tags-pdf";
+const PAPERS: &str = "parts-csv, parts-html, to-buy-csv, to-buy-html, to-send-csv, to-send-html, refit-html, tags-pdf";
 
 fn errand(kind: &str) -> Option<Errand> {
     match kind {

@@ -13,12 +13,16 @@ use super::opened::Opened;
 const SIDE: u32 = 320;
 const QUALITY: u8 = 80;
 
-/// Small photos of the parts in a list, upright; what is no picture, or not here, is left out.
-pub(super) fn of(job: &Job, query: &PartsQuery, opened: &Opened) -> (Thumbs, Vec<Problem>) {
-    let (mut thumbs, mut problems) = (Thumbs::new(), Vec::new());
+/// The first photo of each part in a list, small.
+pub(super) fn of_list(job: &Job, query: &PartsQuery, opened: &Opened) -> (Thumbs, Vec<Problem>) {
     let rows = PartsList::of(job, query, None).rows;
-    let firsts: Vec<Hash> = rows.iter().filter_map(|row| Some(row.photos.first()?.0)).collect();
-    for hash in firsts {
+    of(rows.iter().filter_map(|row| Some(row.photos.first()?.0)), opened)
+}
+
+/// Small photos, upright; what is no picture, or not here, is left out.
+pub(super) fn of(photos: impl Iterator<Item = Hash>, opened: &Opened) -> (Thumbs, Vec<Problem>) {
+    let (mut thumbs, mut problems) = (Thumbs::new(), Vec::new());
+    for hash in photos {
         match opened.blob(hash) {
             Some(Ok(bytes)) => thumbs.extend(small(&bytes).map(|small| (hash, small))),
             Some(Err(problem)) => problems.push(problem),

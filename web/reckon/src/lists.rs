@@ -1,7 +1,9 @@
 use std::collections::BTreeSet;
 
-use asfound_core::papers::{Errand, PartsList, Thumbs, errands_csv, errands_html, parts_csv, parts_html};
-use asfound_core::record::Hash;
+use asfound_core::papers::{
+    Errand, PartsList, Thumbs, errands_csv, errands_html, parts_csv, parts_html, photos_of_refit, refit_html,
+};
+use asfound_core::record::{Hash, Id};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -102,6 +104,35 @@ pub fn page_of_errands(
     #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
 ) -> Result<String, JsValue> {
     Ok(errands_html(&copy.job, errand(send), &received(query)?, received(today)?, &pictures.thumbs, &received(words)?))
+}
+
+/// The photos that the sheet of an assembly shows.
+///
+/// # Errors
+/// When the assembly is no id.
+#[wasm_bindgen(js_name = photosOfRefit, unchecked_return_type = "Hash[]")]
+pub fn photos_of_sheet(copy: &Copy, assembly: &str) -> Result<JsValue, JsValue> {
+    crossing(&photos_of_refit(&copy.job, id(assembly)?))
+}
+
+/// The steps of an assembly as one page for the wall.
+///
+/// # Errors
+/// When the assembly is none that was taken apart, or the day or the words are none.
+#[wasm_bindgen(js_name = refitHtml)]
+pub fn wall_sheet(
+    copy: &Copy,
+    assembly: &str,
+    #[wasm_bindgen(unchecked_param_type = "string | undefined")] today: JsValue,
+    pictures: &Pictures,
+    #[wasm_bindgen(unchecked_param_type = "unknown")] words: JsValue,
+) -> Result<String, JsValue> {
+    let page = refit_html(&copy.job, id(assembly)?, received(today)?, &pictures.thumbs, &received(words)?);
+    page.ok_or_else(|| JsValue::from_str("nothing of it was off"))
+}
+
+fn id(text: &str) -> Result<Id, JsValue> {
+    text.parse().map_err(|_| JsValue::from_str("no id"))
 }
 
 const fn errand(send: bool) -> Errand {

@@ -82,6 +82,7 @@ export type ReckonQuestion =
   | { ask: 'weigh'; job: Id; query: HeavyQuery }
   /** Sheets of tags: a `File`, or with `view` the first one as it will be printed, a `TagSheetView`. */
   | { ask: 'tags'; job: Id; name: string; paper: TagsPaper; view?: boolean; words: unknown }
+  | { ask: 'wall-sheet'; job: Id; name: string; assembly: Id; called: string; today?: Day; words: unknown }
   | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; today?: Day; words: unknown };
 
 /** A job file on its way out. */

@@ -62,6 +62,8 @@ export interface Desk extends EventTarget {
   prepareJobFile(progress?: Progress, words?: unknown, signal?: AbortSignal): Promise<JobFileMade>;
   readJobFile(file: File, signal?: AbortSignal): Promise<DryRun>;
   bringIn(file: File, dry: DryRun, progress?: Progress): Promise<MergeReport>;
+  /** The steps of one assembly as a page for the wall; `called` stands in its file name. */
+  prepareWallSheet(assembly: string, called: string, today?: Day, words?: unknown): Promise<File>;
   prepareList(kind: ListKind, query: PartsQuery, today?: Day, words?: unknown): Promise<File>;
   /** Sheets of tags as a PDF; what cannot be printed so is refused with the code of its problem. */
   prepareTags(paper: TagsPaper, words?: unknown): Promise<File>;

@@ -128,6 +128,10 @@ export class Office extends EventTarget implements DeskWork {
     return report;
   }
 
+  async prepareWallSheet(assembly: string, called: string, today?: Day, words?: unknown): Promise<File> {
+    return (await this.#reckoning.ask({ ask: 'wall-sheet', ...(await this.#openJob()), assembly, called, ...(today && { today }), words }, {})) as File;
+  }
+
   async prepareList(kind: ListKind, query: PartsQuery, today?: Day, words?: unknown): Promise<File> {
     return (await this.#reckoning.ask({ ask: 'list', ...(await this.#openJob()), kind, query, ...(today && { today }), words }, {})) as File;
   }

@@ -1252,7 +1252,7 @@ export interface Context {
 /**
  * A question. It never changes anything.
  */
-export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "ready"; today?: Day } | { ask: "refit-steps"; assembly: Id; today?: Day } | { ask: "refit-step"; part: Id; today?: Day } | { ask: "this-evening"; minutes: Minutes; today?: Day } | { ask: "commissioning" } | { ask: "places" } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
+export type Query = { ask: "head" } | { ask: "teardown"; assembly?: Id | undefined; part?: Id | undefined } | { ask: "assemblies" } | ({ ask: "parts" } & PartsQuery) | { ask: "part"; part: Id } | { ask: "photo"; photo: Id } | { ask: "cost"; part: Id; today?: Day; set?: WhatIf } | { ask: "totals"; today?: Day } | { ask: "inspect"; part: Id } | ({ ask: "proof" } & ProofQuery) | { ask: "typed"; text: string; unit: Unit } | { ask: "identify"; text: string } | { ask: "cautions"; step: Step; part?: Id; assembly?: Id } | { ask: "certainty" } | { ask: "undecided" } | { ask: "plan" } | { ask: "frontier" } | { ask: "sway" } | { ask: "kept-plans" } | { ask: "ready"; today?: Day } | { ask: "refit-steps"; assembly: Id; today?: Day } | { ask: "refit-step"; part: Id; today?: Day } | { ask: "this-evening"; minutes: Minutes; today?: Day } | { ask: "commissioning" } | { ask: "places" } | { ask: "place"; place: Id } | { ask: "where"; part: Id } | { ask: "count"; count: Id } | { ask: "missing"; today?: Day; out_days?: number; unseen_days?: number } | { ask: "tag"; text: string; scanned?: boolean } | { ask: "suppliers" } | { ask: "rules"; part?: Id; today?: Day } | { ask: "kit-contents" } | { ask: "donor"; vehicle: Id; today?: Day } | { ask: "gearing"; speed?: number; unit?: SpeedUnit } | { ask: "gearing-typed"; tyre?: string; gears?: string } | { ask: "problems" } | { ask: "history"; id: Id } | { ask: "seen"; ids: Id[] };
 
 /**
  * Which parts, and how they are listed.
@@ -1304,7 +1304,7 @@ export type Group = "assembly" | "place" | "route" | "standing" | "none";
 /**
  * The answer to a [`Query`](super::Query).
  */
-export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "ready" } & ReadyView) | ({ view: "refit-steps" } & RefitStepsView) | ({ view: "refit-step" } & RefitStepView) | ({ view: "this-evening" } & EveningView) | ({ view: "commissioning" } & CommissioningView) | ({ view: "places" } & PlacesView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
+export type View = ({ view: "head" } & HeadView) | ({ view: "teardown" } & TeardownView) | ({ view: "assemblies" } & AssembliesView) | ({ view: "parts" } & PartsView) | ({ view: "part" } & PartView) | ({ view: "photo" } & PhotoView) | ({ view: "cost" } & CostView) | ({ view: "totals" } & TotalsView) | ({ view: "inspect" } & InspectView) | ({ view: "proof" } & ProofView) | ({ view: "typed" } & TypedView) | ({ view: "identify" } & IdentifyView) | ({ view: "cautions" } & CautionsView) | ({ view: "ready" } & ReadyView) | ({ view: "refit-steps" } & RefitStepsView) | ({ view: "refit-step" } & RefitStepView) | ({ view: "this-evening" } & EveningView) | ({ view: "commissioning" } & CommissioningView) | ({ view: "places" } & PlacesView) | ({ view: "place" } & PlaceView) | ({ view: "where" } & WhereView) | ({ view: "count" } & CountView) | ({ view: "missing" } & MissingView) | ({ view: "tag" } & TagView) | ({ view: "suppliers" } & SuppliersView) | ({ view: "rules" } & RulesView) | ({ view: "donor" } & DonorView) | ({ view: "gearing" } & GearingView) | ({ view: "gearing-typed" } & GearingTypedView) | ({ view: "problems" } & ProblemsView) | ({ view: "history" } & HistoryView) | ({ view: "refused" } & Problem) | ({ view: "seen" } & SeenView) | { view: "nothing" };
 
 /**
  * One record with its values and what an edit of it must name as seen.
@@ -1778,6 +1778,10 @@ export interface PartView {
      */
     joints: JointView[];
     /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
      * Parts split from it, and the one it was split from.
      */
     split: PartLine[];
@@ -1849,6 +1853,10 @@ export interface ReadyView {
      * What is still loose.
      */
     loose: LooseJoint[];
+    /**
+     * What is tight, and was not checked a second time.
+     */
+    unchecked: LooseJoint[];
     /**
      * What stands in the way of lowering the vehicle on to its wheels.
      */
@@ -2043,6 +2051,10 @@ export interface LooseJoint {
      * It was run in by hand; else nobody has said anything of it.
      */
     finger_tight: boolean;
+    /**
+     * Its record and its pieces: how tight it is to be.
+     */
+    hardware: StepJoint;
 }
 
 /**
@@ -2183,6 +2195,14 @@ export interface RefitStepView {
      * What it uses up.
      */
     consumables: RecordView[];
+    /**
+     * New pieces of it, ordered or here.
+     */
+    deliveries: RecordView[];
+    /**
+     * When it was out of the house.
+     */
+    outings: RecordView[];
     /**
      * Its notes.
      */
@@ -2492,6 +2512,10 @@ export interface PlaceLine {
      */
     place_kind?: PlaceKind;
     /**
+     * The code on its tag, as it is printed.
+     */
+    code?: string;
+    /**
      * Names from the outermost place to this one.
      */
     path: string[];
@@ -2553,6 +2577,499 @@ export interface UnnamedSupplier {
      * How many quotes carry it.
      */
     quotes: number;
+}
+
+/**
+ * One place with what is in it.
+ */
+export interface PlaceView {
+    /**
+     * As in the list of places.
+     */
+    line: PlaceLine;
+    /**
+     * The way to it, from the outermost place; itself last.
+     */
+    way: PlaceStep[];
+    /**
+     * Its photos.
+     */
+    photos: PhotoView[];
+    /**
+     * Places right in it, by name.
+     */
+    inside: PlaceLine[];
+    /**
+     * The rack that it is, or is in.
+     */
+    rack?: RackView;
+    /**
+     * Parts right here, with those missed anywhere within and those that the last count found foreign: missing first, then
+     * foreign, then by tag.
+     */
+    parts: StoredLine[];
+    /**
+     * The last count of it that was ended.
+     */
+    counted?: CountSums;
+    /**
+     * The count that is under way.
+     */
+    running?: CountSums;
+}
+
+/**
+ * A place on the way to something.
+ */
+export interface PlaceStep {
+    /**
+     * Its id.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Its kind.
+     */
+    place_kind?: PlaceKind;
+    /**
+     * The code on its tag.
+     */
+    code?: string;
+    /**
+     * Its first photo.
+     */
+    photo?: Hash;
+}
+
+/**
+ * One part in stores.
+ */
+export interface StoredLine {
+    /**
+     * As in other lists; `place` is where the record says that it lies.
+     */
+    line: PartLine;
+    /**
+     * Where it is.
+     */
+    lies: LiesIn;
+    /**
+     * The place that it lies in.
+     */
+    place?: Id;
+    /**
+     * The outing, while it is out of the house.
+     */
+    out?: RecordView;
+    /**
+     * Out longer than it should be: by so many days past the day it was due, or in all where it has none.
+     */
+    late?: number;
+    /**
+     * What another would cost by the cheapest quote, while it is out of the house.
+     */
+    worth?: Money;
+    /**
+     * How it is to be kept.
+     */
+    care: Care;
+    /**
+     * What the count says of it.
+     */
+    counted?: Counted;
+    /**
+     * The sighting in that count, to be taken back.
+     */
+    sighting?: Id;
+    /**
+     * What the count found amiss was put right since: seen again, moved, or laid here.
+     */
+    settled: boolean;
+    /**
+     * When and where it was last seen, or put where it lies.
+     */
+    seen?: SeenAt;
+    /**
+     * Since when it is missed where it should lie.
+     */
+    missed?: Millis;
+    /**
+     * Why it does not lie well.
+     */
+    awkward: Suits[];
+}
+
+/**
+ * Where a part is; always exactly one.
+ */
+export type LiesIn = "place" | "nowhere" | "out" | "vehicle" | "refitted";
+
+/**
+ * How a part is to be kept and lifted.
+ */
+export interface Care {
+    /**
+     * Oiled against rust.
+     */
+    oiled: boolean;
+    /**
+     * Wrapped up.
+     */
+    wrapped: boolean;
+    /**
+     * Nothing may lie on it.
+     */
+    fragile: boolean;
+    /**
+     * How it is lifted, where that is known or guessed.
+     */
+    lift?: Lift;
+}
+
+/**
+ * When and where something was seen.
+ */
+export interface SeenAt {
+    /**
+     * When.
+     */
+    at: Millis;
+    /**
+     * Where, from the outermost place; empty when nobody said.
+     */
+    path: string[];
+    /**
+     * In another place than the record says, after it was put there.
+     */
+    elsewhere: boolean;
+}
+
+/**
+ * Why a place suits a part, or does not (common practice, no source).
+ */
+export type Suits = "heavy-low" | "fragile-high" | "sheet-on-edge" | "same-assembly" | "same-area" | "empty" | "heavy-high" | "fragile-low" | "sheet-in-box" | "sides-mixed" | "under-heavy";
+
+/**
+ * How a part is lifted.
+ */
+export type Lift = "alone" | "two-at-reach" | "two";
+
+/**
+ * How heavy one piece of a part is.
+ */
+export interface Heft {
+    /**
+     * The mass: weighed, or the usual one of such a size and material.
+     */
+    mass: Mass;
+    /**
+     * Guessed from size, material and build: the least and the most it may be. Nothing when somebody said it.
+     */
+    guess?: HeftGuess;
+}
+
+/**
+ * The range of a guess.
+ */
+export interface HeftGuess {
+    /**
+     * The least.
+     */
+    least: Mass;
+    /**
+     * The most.
+     */
+    most: Mass;
+    /**
+     * Nobody said how much of its size is filled.
+     */
+    any_build: boolean;
+}
+
+/**
+ * A rack as it is drawn.
+ */
+export interface RackView {
+    /**
+     * The rack.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Its shelves, the lowest first: by name, shelf 1 lowest. What stands in the rack without a shelf is in one of its own.
+     */
+    shelves: ShelfView[];
+}
+
+/**
+ * One shelf of a rack.
+ */
+export interface ShelfView {
+    /**
+     * The shelf; nothing for what stands in the rack without one.
+     */
+    id?: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Boxes and whatever else stands on it, by name.
+     */
+    boxes: BoxView[];
+    /**
+     * Parts that lie on it openly, by name.
+     */
+    loose: LooseView[];
+}
+
+/**
+ * Something that stands on a shelf.
+ */
+export interface BoxView {
+    /**
+     * The place.
+     */
+    id: Id;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Parts in it and all within.
+     */
+    parts: number;
+    /**
+     * How many of them are missed.
+     */
+    missing: number;
+    /**
+     * The place asked about is this, or in it.
+     */
+    here: boolean;
+}
+
+/**
+ * Parts of one name that lie openly.
+ */
+export interface LooseView {
+    /**
+     * The first of them by tag.
+     */
+    id: Id;
+    /**
+     * Their name.
+     */
+    name: string;
+    /**
+     * How many pieces.
+     */
+    pieces: number;
+}
+
+/**
+ * What a count says of a thing.
+ */
+export type Counted = "here" | "with-bag" | "missing" | "foreign";
+
+/**
+ * What a count comes to. Parts that were seen and parts that are missing are those expected.
+ */
+export interface CountSums {
+    /**
+     * The count.
+     */
+    count: Id;
+    /**
+     * When it began.
+     */
+    began: Millis;
+    /**
+     * When it was ended.
+     */
+    ended?: Millis;
+    /**
+     * Parts that should be here.
+     */
+    expected: number;
+    /**
+     * Of them those that were seen, or whose bag was.
+     */
+    seen: number;
+    /**
+     * Of them those that were not.
+     */
+    missing: number;
+    /**
+     * Parts that were seen, and do not belong here.
+     */
+    foreign: number;
+    /**
+     * Of them those that lie in another place by the record.
+     */
+    elsewhere: number;
+}
+
+/**
+ * A count, under way or ended: as things lay when it was ended.
+ */
+export interface CountView {
+    /**
+     * Its record.
+     */
+    record: RecordView;
+    /**
+     * Of which place.
+     */
+    place: PlaceLine;
+    /**
+     * What it comes to.
+     */
+    sums: CountSums;
+    /**
+     * Every part expected once, and every foreign one: missing first, then foreign, then by tag.
+     */
+    lines: StoredLine[];
+    /**
+     * Bags and boxes that should be here, and those that should not.
+     */
+    places: CountedPlace[];
+}
+
+/**
+ * A bag or box in a count.
+ */
+export interface CountedPlace {
+    /**
+     * As in the list of places.
+     */
+    line: PlaceLine;
+    /**
+     * What the count says of it; with its contents when one of them was seen.
+     */
+    counted: Counted;
+    /**
+     * The sighting of its own tag.
+     */
+    sighting?: Id;
+}
+
+/**
+ * Where a part is.
+ */
+export interface WhereView {
+    /**
+     * The part.
+     */
+    part: StoredLine;
+    /**
+     * The way to the place it lies in, from the outermost.
+     */
+    way: PlaceStep[];
+    /**
+     * How heavy it is.
+     */
+    heft?: Heft;
+    /**
+     * Where it may be laid next, the best first.
+     */
+    next: Advice[];
+}
+
+/**
+ * A place that is proposed.
+ */
+export interface Advice {
+    /**
+     * The place.
+     */
+    place: Id;
+    /**
+     * Names from the outermost place.
+     */
+    path: string[];
+    /**
+     * Why, the weightiest first.
+     */
+    because: Suits[];
+}
+
+/**
+ * What is not where it should be, or not known to be.
+ */
+export interface MissingView {
+    /**
+     * Not found by the last count of where they lie; the longest first.
+     */
+    missed: StoredLine[];
+    /**
+     * All that is out of the house; what is out too long first.
+     */
+    out: StoredLine[];
+    /**
+     * Off, and in no place; by tag.
+     */
+    nowhere: StoredLine[];
+    /**
+     * Lying in a place, and not seen for long; the longest first.
+     */
+    unseen: StoredLine[];
+    /**
+     * How many there are of each, in this order: only the first are listed.
+     */
+    totals: [number, number, number, number];
+    /**
+     * Out of the house and late.
+     */
+    late: number;
+    /**
+     * What another of each that is out would cost, as far as quotes say.
+     */
+    worth: Money;
+    /**
+     * Out of the house, and no quote says what another would cost.
+     */
+    unpriced: number;
+    /**
+     * Days after which what is out with no day counts as late (a starting value).
+     */
+    out_days: number;
+    /**
+     * Days after which what lies in a place counts as not seen for long (a starting value).
+     */
+    unseen_days: number;
+}
+
+/**
+ * What carries a code.
+ */
+export interface TagView {
+    /**
+     * What came of reading it.
+     */
+    read: TagRead;
+    /**
+     * The number it stands for; nothing when it was misread or is not ours.
+     */
+    number?: number;
+    /**
+     * The code of that number, as it is printed.
+     */
+    code?: string;
+    /**
+     * The parts that carry it: two after a clash.
+     */
+    parts: StoredLine[];
+    /**
+     * The places that carry it.
+     */
+    places: PlaceLine[];
 }
 
 /**
@@ -5636,6 +6153,10 @@ export interface PaperWords {
      * What only the page says.
      */
     page?: PageWords;
+    /**
+     * What the sheet for the wall says.
+     */
+    refit?: RefitWords;
 }
 
 /**
@@ -5666,6 +6187,132 @@ export interface PriceWords {
      * Surcharge.
      */
     surcharge?: string;
+}
+
+/**
+ * What the sheet for the wall says.
+ */
+export interface RefitWords {
+    /**
+     * Before the name of the assembly, in the title of the page.
+     */
+    title?: string;
+    /**
+     * After the number of steps.
+     */
+    steps?: string;
+    /**
+     * In which order.
+     */
+    order?: string;
+    /**
+     * What it uses up.
+     */
+    uses?: string;
+    /**
+     * After what it uses up.
+     */
+    not_here?: string;
+    /**
+     * A part in the place of the old one.
+     */
+    is_new?: string;
+    /**
+     * A donor's part in the place of the old one.
+     */
+    from_donor?: string;
+    /**
+     * Before the paint.
+     */
+    before_paint?: string;
+    /**
+     * After the paint.
+     */
+    after_paint?: string;
+    /**
+     * Before the letter of a joint.
+     */
+    joint?: string;
+    /**
+     * Before what stands on a bag.
+     */
+    bag?: string;
+    /**
+     * Beside a box.
+     */
+    tight?: string;
+    /**
+     * After that, where it waits.
+     */
+    at_ride_height?: string;
+    /**
+     * Beside a box.
+     */
+    checked_again?: string;
+    /**
+     * A piece without a name.
+     */
+    piece?: string;
+    /**
+     * After a piece that is renewed.
+     */
+    renew?: string;
+    /**
+     * The thread.
+     */
+    dry?: string;
+    /**
+     * The thread.
+     */
+    oiled?: string;
+    /**
+     * Before stages.
+     */
+    in_stages?: string;
+    /**
+     * Before degrees.
+     */
+    then_on_by?: string;
+    /**
+     * Before a sequence.
+     */
+    sequence?: string;
+    /**
+     * Before a compound.
+     */
+    with?: string;
+    /**
+     * Over joints that hold no named part.
+     */
+    free_joints?: string;
+    /**
+     * The vehicle falls.
+     */
+    vehicle_falls?: string;
+    /**
+     * A spring lets go.
+     */
+    stored_spring?: string;
+    /**
+     * Safety parts.
+     */
+    safety_parts?: string;
+    /**
+     * Battery.
+     */
+    battery?: string;
+    /**
+     * Lifting.
+     */
+    lifting?: string;
+    /**
+     * Exhaust gas.
+     */
+    exhaust_gas?: string;
+    /**
+     * Rims.
+     */
+    split_rims?: string;
 }
 
 /**

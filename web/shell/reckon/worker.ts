@@ -10,6 +10,7 @@ import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
 import { luminance } from './luminance.ts';
 import { tags } from './tags.ts';
+import { wallSheet } from './wall-sheet.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -61,6 +62,8 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
     case 'tags':
       // Numbers alone need nothing of the job.
       return tags(question.paper.labels.of === 'blank' ? new Copy() : await database.copy(question.job), question);
+    case 'wall-sheet':
+      return wallSheet(database, await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }

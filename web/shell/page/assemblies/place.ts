@@ -18,6 +18,8 @@ import '../styles/assemblies.css';
 import { endOf } from '../teardown/side-of';
 import { words } from '../words';
 import { answered, CHECKS } from '../before/checks';
+import './early';
+import { early } from './early';
 import './form';
 import { assemblyGone } from './gone';
 
@@ -27,6 +29,8 @@ export class AssembliesPlace extends LightElement {
   @property({ attribute: false }) address!: Address;
   /** The one being changed; `new` for one more. */
   @state() private editing: AssemblyLine | 'new' | null = journal.typedBefore('assembly:new') === null ? null : 'new';
+  /** Kept whole as the reference, and about to be stripped. */
+  @state() private asking: AssemblyLine | null = null;
   @state() private hand: string | null = journal.inHand(desk.current() ?? '').assembly;
 
   private readonly live = new Live(this, 'assemblies', () => ({ ask: 'assemblies' }));
@@ -48,7 +52,8 @@ export class AssembliesPlace extends LightElement {
       <asf-dialog .open=${this.editing !== null} .label=${this.editing === 'new' || !this.editing ? text.add : text.changeName(this.editing.record.values.name ?? text.unnamed)}
         .body=${html`<asf-assembly-form .line=${this.editing === 'new' ? null : this.editing} .others=${lines} .vehicle=${this.live.view?.vehicles[0]?.id ?? null}
           @asf-made=${(event: CustomEvent<{ id: string }>) => { this.made(event.detail.id); }}></asf-assembly-form>`}
-        @asf-close=${() => { this.editing = null; journal.typed('assembly:new'); }}></asf-dialog>`;
+        @asf-close=${() => { this.editing = null; journal.typed('assembly:new'); }}></asf-dialog>
+      <asf-early .line=${this.asking} @asf-strip=${() => { const id = this.asking?.record.id; this.asking = null; if (id) this.take(id); }} @asf-leave=${() => { this.asking = null; }}></asf-early>`;
   }
 
   private line(line: AssemblyLine): TemplateResult {
@@ -57,9 +62,9 @@ export class AssembliesPlace extends LightElement {
     const name = values.name ?? text.unnamed;
     const isOpen = values.open === true;
     return html`<li class="as-line as-depth-${Math.min(depth, 4)}">
-      <button type="button" class="as-take" aria-current=${this.hand === id ? 'true' : nothing} @click=${() => { this.take(id); }}>
+      <button type="button" class="as-take" aria-current=${this.hand === id ? 'true' : nothing} @click=${() => { if (early(line)) this.asking = line; else this.take(id); }}>
         <span class="row-words"><span class="unseen">${text.takeApart} </span><span class="row-name">${name}</span>
-        <span class="row-second">${text.parts(parts)} · ${isOpen ? text.open : text.closed}${values.stage === undefined ? '' : ` · ${text.inStage(values.stage)}`}${this.hand === id ? ` · ${text.inHand}` : ''}</span></span>
+        <span class="row-second">${text.parts(parts)} · ${isOpen ? text.open : text.closed}${line.reference?.is_kept ? ` · ${text.early.kept}` : ''}${values.stage === undefined ? '' : ` · ${text.inStage(values.stage)}`}${this.hand === id ? ` · ${text.inHand}` : ''}</span></span>
         ${side ? html`<asf-side side=${side} end=${endOf(name)} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing}
       </button>
       <div class="as-do">

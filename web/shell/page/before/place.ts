@@ -2,6 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { desk, newId } from '../../bridge/desk';
 import type { AssemblyLine, Change, Check, Command } from '../../bridge/protocol';
+import '../assemblies/early';
+import { early } from '../assemblies/early';
 import { assemblyGone } from '../assemblies/gone';
 import { Viewfinder, type Shot } from '../camera/viewfinder';
 import { CAMERA, readPicture } from '../camera/pictures-in';
@@ -32,6 +34,8 @@ export class BeforePlace extends LightElement {
   @property({ attribute: false }) address!: Address;
   /** The check whose photo the viewfinder is open for. */
   @state() private aiming: Check | null = null;
+  /** It is kept whole as the reference, and is about to be stripped. */
+  @state() private asking = false;
   @query('asf-sight') private sight!: Sight | null;
 
   private readonly live = new Live(this, 'assemblies', () => ({ ask: 'assemblies' }));
@@ -53,8 +57,10 @@ export class BeforePlace extends LightElement {
       ${this.aiming ? html`<asf-sight class="bf-sight" .finder=${this.finder} @asf-shoot=${this.shoot} .over=${html`<div class="td-plates"><span class="td-kind">${text.check[this.aiming]}</span></div>`}></asf-sight>
         <div class="body"><div class="pair"><asf-button icon="camera" word=${text.photo} label=${text.photoOf(text.check[this.aiming])} @click=${this.shoot}></asf-button>
         <asf-button word=${words().kit.close} @click=${() => { this.aim(null); }}></asf-button></div></div>` : nothing}
-      <div class="body"><asf-cautions step="take-apart" .assembly=${line.record.id}></asf-cautions><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div></div>
-      <div class="foot bf-foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { this.take(line.record.id); }}></asf-primary></div>
+      <div class="body"><asf-cautions step="take-apart" .assembly=${line.record.id}></asf-cautions><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div>
+        <asf-button icon="list" word=${words().commissioning.fluids.title} href="#/refit/fluids"></asf-button></div>
+      <div class="foot bf-foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { if (early(line)) this.asking = true; else this.take(line.record.id); }}></asf-primary></div>
+      <asf-early .line=${this.asking ? line : null} @asf-strip=${() => { this.asking = false; this.take(line.record.id); }} @asf-leave=${() => { this.asking = false; }}></asf-early>
       <input class="bf-file" hidden type="file" accept=${CAMERA} capture="environment" @change=${this.chosen}>`;
   }
 

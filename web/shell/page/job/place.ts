@@ -36,6 +36,7 @@ export class JobPlace extends LightElement {
     const say = words();
     return [
       { place: 'assemblies', word: say.first.assemblies, icon: 'teardown' },
+      { place: 'where', word: say.where.title, icon: 'find' },
       { place: 'vehicles', word: say.places.vehicles, icon: 'vehicle' },
       { place: 'suppliers', word: say.places.suppliers, icon: 'supplier' },
       { place: 'rules', word: say.rules.title, icon: 'split' },
@@ -43,7 +44,7 @@ export class JobPlace extends LightElement {
       { place: 'paste', word: say.paste.title, icon: 'list' },
       { place: 'hand-over', word: say.places.handOver, icon: 'share' },
       { place: 'cautions', word: say.cautions.title, icon: 'caution' },
-      { place: 'problems', word: say.first.problems, icon: 'find', ...(problems > 0 && { second: number(problems) }) },
+      { place: 'problems', word: say.first.problems, icon: 'not-proved', ...(problems > 0 && { second: number(problems) }) },
       { place: 'tags-sheet', word: say.first.tagsSheet, icon: 'printer' },
       { place: 'settings', word: say.places.settings, icon: 'settings' },
     ];

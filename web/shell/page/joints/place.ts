@@ -18,6 +18,7 @@ import '../styles/assemblies.css';
 import { strikeOut } from '../strike-out';
 import { words } from '../words';
 import { findJoint } from './find-joint';
+import './how-tight';
 import './piece';
 
 /** The hardware of one joint, in the order it came off. */
@@ -61,6 +62,7 @@ export class JointPlace extends LightElement {
         ${pieces.length === 0 ? html`<asf-empty .first=${text.none.first} .then=${text.none.then}></asf-empty>` : nothing}
         <ol class="jt-pieces">${pieces.map((piece, i) => html`<li><asf-piece .piece=${piece} .number=${i + 1} .last=${i === pieces.length - 1} .inch=${this.inch} ?open=${this.open === piece.id}
           @asf-open=${() => { this.open = this.open === piece.id ? null : piece.id; }} @asf-move=${(event: CustomEvent<{ by: number }>) => { this.move(i, event.detail.by); }}></asf-piece></li>`)}</ol>
+        <asf-how-tight .joint=${joint} .inch=${this.inch}></asf-how-tight>
         <asf-section .label=${text.bag}>
           ${this.field('bag', text.bag, text.bagHint)}
           ${this.field('name', text.name, text.nameHint)}

@@ -33,6 +33,10 @@ export const drawings = {
   check: svg`<path d="M3.5 14.5L10.8 22L24.5 7" stroke-width="4.6" />`,
   split: svg`<path d="M1.1 9.1H9.5V18.9H1.1Z" /><path d="M9.5 14H14.5M14.5 4.5V23.5M14.5 5.6H19M14.5 22.4H19" /><path class="s" d="M19 2H27V9.4H19ZM19 18.6H27V26H19Z" />`,
   place: svg`<path d="M3.1 5.1H24.9V24.9H3.1Z" /><path class="s" d="M2 4H26V10.5H2Z" />`,
+  // a tag that is not there
+  missing: svg`<path d="M8 5.1H26.9V22.9H8L1.1 16V12Z" stroke-dasharray="3.4 2.6" /><path d="M5.6 11L11.6 17M11.6 11L5.6 17" stroke-width="2.6" /><path class="s" d="M15.5 11H23.5V17H15.5Z" />`,
+  // a tally of five
+  count: svg`<path d="M5 4V24M11 4V24M17 4V24M23 4V24" stroke-width="2.6" /><path d="M0.8 20.5L27.2 7.5" stroke-width="3" />`,
   box: svg`<path d="M3.1 8.1H24.9V24.9H3.1ZM1.1 3.1H26.9V8.1H1.1Z" />`,
   route: svg`<path d="M14 26.5V17L5 9.5V5M14 17L23 9.5V5" /><path class="s" d="M0.8 6.5L5 0.5L9.2 6.5Z" /><path d="M20 5.6L23 1.6L26 5.6Z" stroke-width="1.8" />`,
   undo: svg`<path d="M4.5 9.5H18A6.4 6.4 0 0 1 18 22.9H8" stroke-width="2.6" /><path class="s" d="M1.5 9.5L9.5 3.5V15.5Z" />`,

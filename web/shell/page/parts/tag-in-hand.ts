@@ -5,8 +5,8 @@ import { words } from '../words';
 import { tagFigures } from './tag-figures';
 
 /** The tag of the part that a place is about, as it stands in the head. */
-export function tagInHand(line: PartLine): TemplateResult {
-  return html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="52" in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing} ?struck=${line.struck}></asf-tag>`;
+export function tagInHand(line: PartLine, size = 52): TemplateResult {
+  return html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} .size=${size} in-hand ?irreplaceable=${line.irreplaceable} ?missing=${line.missing} ?struck=${line.struck}></asf-tag>`;
 }
 
 /** LEFT or RIGHT before what else is said of it; nothing where a part has no side. */

@@ -1,61 +1,96 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import '../cautions/cautions';
-import { KeepingWord } from '../frame/keeping-word';
-import type { PartLine } from '../../bridge/protocol';
-import '../kit/button';
-import '../kit/empty';
-import '../kit/head';
-import '../kit/section';
+import { go } from '../frame/start';
 import { LightElement } from '../kit/light-element';
-import { Live } from '../live';
-import { partRow } from '../parts/part-row';
-import '../parts/pick';
-import { Pictures } from '../pictures';
 import type { Address } from '../places';
 import '../styles/parts.css';
-import '../styles/plan.css';
+import '../styles/refit.css';
+import '../styles/sheet.css';
 import { words } from '../words';
+import './assembly';
+import './commissioning';
+import './fluids-place';
+import './home';
+import './loose';
+import './outside';
+import './step';
 
-/** What can be said of refitting today: the order of removal turned round, to read. */
+const desk = matchMedia('(min-width: 62.5em)');
+
+/** Refit: all assemblies, one of them step by step, what is still loose, and the way to the road. On a desk the steps stand beside the one in hand. */
 @customElement('asf-place-refit')
 export class PlaceRefit extends LightElement {
-  @property({ attribute: false }) address?: Address;
-  @state() private assembly = '';
-  private readonly assemblies = new Live(this, 'assemblies', () => ({ ask: 'assemblies' }));
-  private readonly strip = new Live(this, 'teardown', () => (this.chosen ? { ask: 'teardown', assembly: this.chosen } : null));
-  private readonly pictures = new Pictures(this);
-  private readonly keeping = new KeepingWord(this);
-  private asked = '';
+  @property({ attribute: false }) address!: Address;
+  @state() private wide = desk.matches;
+  private shown = '';
 
-  private get chosen(): string {
-    const lines = this.assemblies.view?.assemblies ?? [];
-    return lines.some(({ record }) => record.id === this.assembly) ? this.assembly : lines.find(({ parts }) => parts > 0)?.record.id ?? '';
+  override connectedCallback(): void {
+    super.connectedCallback();
+    desk.addEventListener('change', this.resized);
   }
 
-  override willUpdate(): void {
-    if (this.chosen === this.asked) return;
-    this.asked = this.chosen;
-    this.strip.anew();
+  override disconnectedCallback(): void {
+    desk.removeEventListener('change', this.resized);
+    super.disconnectedCallback();
   }
 
   override render(): TemplateResult {
-    const say = words().refit;
-    const lines = this.assemblies.view?.assemblies;
-    return html`<asf-head .name=${say.title} .second=${say.order} .cells=${[this.keeping.cell]}></asf-head>
-      <div class="body plan-body">${lines ? (this.chosen ? this.list() : html`<asf-empty .first=${lines.length ? say.none.first : say.noAssembly.first} .then=${lines.length ? say.none.then : say.noAssembly.then}><asf-button icon="teardown" word=${say.none.go} href="#/teardown"></asf-button></asf-empty>`) : nothing}
-        <p class="reckoned plan-today">${say.today}</p></div>`;
+    const { id } = this.address;
+    switch (id) {
+      case null: return html`<asf-refit-home></asf-refit-home>`;
+      case 'loose': return html`<asf-refit-loose></asf-refit-loose>`;
+      case 'commissioning': return html`<asf-commissioning></asf-commissioning>`;
+      case 'fluids': return html`<asf-fluids-place></asf-fluids-place>`;
+      default: return this.assembly(id);
+    }
   }
 
-  private list(): TemplateResult {
-    const say = words().refit;
-    const options = (this.assemblies.view?.assemblies ?? []).map(({ record, depth, side }) => [record.id, `${'\u2003'.repeat(depth)}${record.values.name ?? words().parts.noName}${side ? ` ${words().sides[side]}` : ''}`] as const);
-    // Parts that never stood in an order of removal are not in this one either.
-    const parts: PartLine[] = [...(this.strip.view?.parts ?? [])].filter(({ standing }) => standing !== 'on').reverse();
-    return html`<asf-pick .label=${say.pick} .options=${options} .value=${this.chosen} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.assembly = event.detail.value; }}></asf-pick>
-      <asf-cautions step="refit" .assembly=${this.chosen}></asf-cautions>
-      <asf-section .label=${say.order} .count=${say.count(parts.length)}><ol class="refit-list">${parts.map((part, i) => html`<li class="refit-step"><span class="refit-number">${i + 1}</span>${partRow(part, { picture: part.photo ? this.pictures.small(part.photo) : '', href: `#/part/${part.id}` })}</li>`)}</ol></asf-section>`;
+  private get step(): string {
+    return this.address.search.get('step') ?? '';
   }
+
+  private assembly(id: string): TemplateResult {
+    const { step } = this;
+    const one = step && step !== 'next' ? html`<asf-refit-step .partId=${step} .assembly=${id} ?beside=${this.wide} @asf-step=${this.to}></asf-refit-step>` : nothing;
+    const list = id === 'none' ? html`<asf-refit-outside .current=${step}></asf-refit-outside>` : html`<asf-refit-assembly .assembly=${id} .current=${step} ?panes=${this.wide} ?lists=${this.wide && one !== nothing}></asf-refit-assembly>`;
+    if (!this.wide) return one === nothing ? list : html`${one}`;
+    if (one === nothing) return list;
+    return html`<div class="parts-panes rf-panes"><div class="parts-pane">${list}</div><div class="parts-pane parts-pane-sheet">${one}</div></div>`;
+  }
+
+  /** Another step comes in the place of this one: the way back leads to where the first was opened from. */
+  private readonly to = (event: CustomEvent<{ part: string; assembly: string | undefined }>): void => {
+    const { part, assembly } = event.detail;
+    go(part ? `#/refit/${assembly ?? 'none'}?step=${part}` : assembly ? `#/refit/${assembly}` : '#/refit', true);
+  };
+
+  // One element serves all of it: what the app does for a new place is done here for a new page of this one.
+  override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    const now = `${this.address.id ?? ''}?${this.step}`;
+    if (!changed.has('address') || now === this.shown) return;
+    const isFirst = this.shown === '';
+    this.shown = now;
+    if (!isFirst) void this.arrive(now);
+  }
+
+  private async arrive(now: string): Promise<void> {
+    window.scrollTo(0, 0);
+    this.querySelector('.parts-pane-sheet')?.scrollTo(0, 0);
+    // The title comes with the answer to what the page asks.
+    for (let turn = 0; turn < 20 && now === this.shown; turn += 1) {
+      const titles = this.querySelectorAll<HTMLElement>('h1');
+      const title = titles[titles.length - 1];
+      if (title?.textContent.trim()) {
+        document.title = `${title.textContent.trim()} – ${words().places.app}`;
+        if (!this.contains(document.activeElement) || document.activeElement?.closest('asf-head')) title.focus({ preventScroll: true });
+        return;
+      }
+      await new Promise((soon) => { setTimeout(soon, 50); });
+    }
+  }
+
+  private readonly resized = (): void => { this.wide = desk.matches; };
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-place-refit': PlaceRefit } }

@@ -24,6 +24,9 @@ import { AIMS } from './aims';
 
 const CURRENCIES = ['GBP', 'EUR', 'USD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'CZK', 'CAD', 'AUD', 'NZD', 'JPY'];
 
+/** Days that comparing takes until somebody says otherwise, as the core counts them. */
+const USUAL_CHECKING = 1;
+
 /** Settings of the job, which go with its job file, and of this device, which stay here. */
 @customElement('asf-place-settings')
 export class PlaceSettings extends LightElement {
@@ -52,6 +55,7 @@ export class PlaceSettings extends LightElement {
       ${this.plain('years_kept', say.years, String(settings.years_kept), count(settings.years_kept, 'year'), say.yearsHint, 1, 100, 1)}
       ${this.plain('interest', say.interest, plainNumber(settings.interest / 100), say.percent(number(settings.interest / 100, 2)), say.interestHint, 0, 50, 100)}
       ${this.plain('tax_rate', say.tax, plainNumber(settings.tax_rate / 100), say.percent(number(settings.tax_rate / 100, 2)), say.taxHint, 0, 100, 100)}
+      ${this.plain('checking_days', say.checking, String(job.values.checking_days ?? USUAL_CHECKING), count(job.values.checking_days ?? USUAL_CHECKING, 'day'), say.checkingHint, 0, 365, 1)}
       <asf-edit-line .label=${say.threshold} .value=${String(settings.threshold.minor / 10 ** minorDigits(settings.currency))} .shown=${html`${money(settings.threshold)}${this.starting('threshold')}`} kind="money" .currency=${settings.currency} .hint=${say.thresholdHint} key="job/${job.id}/threshold" .record=${job} .save=${this.threshold}></asf-edit-line>
       </asf-section>
       <asf-section .label=${say.limits} .count=${say.limitsCount}>
@@ -69,7 +73,7 @@ export class PlaceSettings extends LightElement {
   }
 
   /** A figure of the job between bounds; it is kept in steps of `per` parts of what is typed. */
-  private plain(field: 'years_kept' | 'interest' | 'tax_rate', label: string, value: string, shown: string, hint: string, least: number, most: number, per: number): TemplateResult {
+  private plain(field: 'years_kept' | 'interest' | 'tax_rate' | 'checking_days', label: string, value: string, shown: string, hint: string, least: number, most: number, per: number): TemplateResult {
     const save = async (text: string, record?: RecordView): Promise<string | null> => {
       const figure = readNumber(text);
       if (figure === null || figure < least || figure > most || (per === 1 && !Number.isInteger(figure))) return words().settings.wrongNumber(least, most);

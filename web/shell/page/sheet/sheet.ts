@@ -11,6 +11,7 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import { strikeOut } from '../strike-out';
+import '../supply/deliveries';
 import { words } from '../words';
 import './conflict';
 import './first-word';
@@ -20,6 +21,7 @@ import './marks';
 import './named';
 import './notes';
 import './photos';
+import './refit';
 import './routes-link';
 import './split';
 import './where';
@@ -53,6 +55,8 @@ export class PartSheet extends LightElement {
         <asf-sheet-word .view=${view}></asf-sheet-word>
         <asf-sheet-judged .partId=${this.partId}></asf-sheet-judged>
         <asf-sheet-where .view=${view}></asf-sheet-where>
+        <asf-deliveries .view=${view}></asf-deliveries>
+        <asf-sheet-refit .view=${view}></asf-sheet-refit>
         <asf-sheet-notes .view=${view}></asf-sheet-notes>
         <asf-sheet-joints .view=${view}></asf-sheet-joints>
         <asf-sheet-named .view=${view}></asf-sheet-named>

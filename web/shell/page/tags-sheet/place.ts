@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
 import type { Problem, TagLabels, TagSheetView, TagsPaper } from '../../bridge/protocol';
@@ -38,6 +38,8 @@ export class TagsSheetPlace extends LightElement {
   @property({ attribute: false }) address!: Address;
   @state() private paper: Paper = paperKept();
   @state() private of: Of = 'blank';
+  /** The one place that the address names, until something else is chosen. */
+  @state() private only = '';
   @state() private forPlaces = false;
   @state() private assembly = '';
   @state() private sheets = 1;
@@ -54,6 +56,12 @@ export class TagsSheetPlace extends LightElement {
   private readonly live = new Live(this, 'teardown', () => ({ ask: 'teardown' }));
   private readonly assemblies = new Live(this, 'assemblies', () => ({ ask: 'assemblies' }));
   private drawn = '';
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('address')) return;
+    this.only = this.address.search.get('place') ?? '';
+    if (this.only) this.of = 'places';
+  }
 
   override disconnectedCallback(): void {
     clearTimeout(this.timer);
@@ -76,7 +84,7 @@ export class TagsSheetPlace extends LightElement {
     const { view } = this;
     const [first, last] = [view?.labels[0], view?.labels[view.labels.length - 1]];
     const second = first && last && view ? text.second(readable(first.code), readable(last.code), view.sheets) : '';
-    return html`<asf-head .name=${text.title} .second=${second} back="#/job"></asf-head>
+    return html`<asf-head .name=${text.title} .second=${second} back=${this.only ? `#/stores/${this.only}` : '#/job'}></asf-head>
       <div class="body ts-body">
         <p class="reckoned">${text.why}</p>
         ${this.papers()}
@@ -105,7 +113,7 @@ export class TagsSheetPlace extends LightElement {
   private what(): TemplateResult {
     const text = words().tagsSheet;
     return html`<asf-choice .label=${text.what} columns="3" .value=${this.of} .options=${(['blank', 'parts', 'places'] as const).map((value) => ({ value, word: text.of[value], second: text.ofSecond[value] }))}
-        @asf-change=${(event: CustomEvent<{ value: Of }>) => { this.of = event.detail.value; }}></asf-choice>
+        @asf-change=${(event: CustomEvent<{ value: Of }>) => { [this.of, this.only] = [event.detail.value, '']; }}></asf-choice>
       ${this.of === 'blank' ? this.numbers() : nothing}
       ${this.of === 'parts' ? html`<asf-pick .label=${text.assembly} .options=${[['', text.allParts] as const, ...this.assemblyOptions()]} .value=${this.assembly} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.assembly = event.detail.value; }}></asf-pick>` : nothing}`;
   }
@@ -168,7 +176,7 @@ export class TagsSheetPlace extends LightElement {
 
   private labels(from: number, count: number): TagLabels {
     if (this.of === 'blank') return { of: 'blank', from, count, places: this.forPlaces };
-    if (this.of === 'places') return { of: 'places' };
+    if (this.of === 'places') return { of: 'places', ...(this.only && { ids: [this.only] }) };
     return { of: 'parts', ...(this.assembly && { assembly: this.assembly }) };
   }
 

@@ -4,6 +4,7 @@ import type { Series } from '../camera/series';
 import type { Viewfinder } from '../camera/viewfinder';
 import '../kit/icon';
 import { LightElement } from '../kit/light-element';
+import '../styles/sight.css';
 import { words } from '../words';
 
 /** The viewfinder, all of it a shutter; what is laid on it comes as `over`. Tells `asf-shoot`. */

@@ -5,6 +5,7 @@ import type { Change, FieldName, RecordView } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
+import '../kit/choice';
 import '../kit/dialog';
 import '../kit/empty';
 import '../kit/field';
@@ -16,7 +17,7 @@ import { Live } from '../live';
 import type { Address } from '../places';
 import '../sheet/conflict';
 import '../sheet/edit-line';
-import { putDown } from '../sheet/write';
+import { putDown, write } from '../sheet/write';
 import '../styles/sheet.css';
 import '../styles/stores.css';
 import { strikeOut } from '../strike-out';
@@ -66,6 +67,7 @@ export class PlaceVehicles extends LightElement {
       ${line('year', say.year, values.year === undefined ? '' : String(values.year), (text) => { const year = readNumber(text); return year !== null && Number.isInteger(year) && year > 1800 && year < 2200 ? { year } : say.wrongYear; })}
       ${line('identity_number', say.identity, values.identity_number ?? '', (identity_number) => ({ identity_number }))}
       ${line('remark', say.remark, values.remark ?? '', (remark) => ({ remark }))}
+      ${values.donor ? nothing : html`<asf-choice compact columns="2" .label=${say.painted} .options=${[{ value: 'yes', word: say.isPainted }, { value: '', word: say.notPainted }]} .value=${values.painted ? 'yes' : ''} @asf-change=${(event: CustomEvent<{ value: string }>) => { const painted = event.detail.value === 'yes'; void write(vehicle, [{ painted }], painted ? say.isPainted : say.notPainted); }}></asf-choice><p class="second">${say.paintedHint}</p>`}
       ${values.donor ? html`<asf-donor .vehicle=${vehicle}></asf-donor><asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${values.name ?? say.noName}" @click=${() => { void strikeOut(vehicle, say.struck(values.name ?? say.noName)); }}></asf-button>` : nothing}
     </asf-section>`;
   }

@@ -37,4 +37,9 @@ export const assemblies = {
   unnamed: 'Assembly without a name',
   gone: { first: 'This assembly is not in the job.', then: 'It may belong to another job, or its job file was not brought in yet.', go: 'To the assemblies' },
   withoutAssembly: 'Parts without an assembly',
+  early: {
+    title: (name: string) => `Strip ${name} now?`, kept: 'kept whole as the reference',
+    lead: (name: string, mirror: string) => `${name} is kept whole as the reference: the best drawing there is.${mirror ? ` ${mirror} is not together again yet.` : ' Its opposite number is not together again yet.'}`,
+    strip: 'Strip it all the same', leave: 'Leave it',
+  },
 };

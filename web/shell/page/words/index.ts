@@ -30,15 +30,20 @@ import { bought } from './bought';
 import { paste } from './paste';
 import { plan } from './plan';
 import { problems } from './problems';
+import { commissioning } from './commissioning';
 import { refit } from './refit';
+import { supply } from './supply';
 import { safeKeeping } from './safe-keeping';
 import { selfTest } from './self-test';
 import { settings } from './settings';
 import { sheet } from './sheet';
 import { rules } from './rules';
+import { scan } from './scan';
 import { stores } from './stores';
 import { stance, suppliers } from './suppliers';
+import { tightening } from './tightening';
 import { vehicles } from './vehicles';
+import { where } from './where';
 import { trade } from './speech';
 import { marks, standings } from './standings';
 import type { Vocabulary } from './vocabulary';
@@ -77,12 +82,16 @@ const all = (vocabulary: Vocabulary) => ({
   paste,
   plan,
   problems: problems(vocabulary),
-  refit,
+  refit: refit(vocabulary),
+  tightening, supply,
+  commissioning: commissioning(vocabulary),
   safeKeeping,
   selfTest,
   settings: settings(vocabulary),
   sheet: sheet(vocabulary),
+  scan: scan(vocabulary),
   stores: stores(vocabulary),
+  where: where(vocabulary),
   vehicles,
   suppliers: suppliers(vocabulary), stance, rules, gearing: gearing(vocabulary),
 });

@@ -9,6 +9,7 @@ export const settings = (trade: Vocabulary) => ({
   hour: 'What an hour of yours counts', hourHint: 'It decides between doing it yourself and paying. 0 counts only cash.', wrongMoney: 'Give a sum, like 20 or 12.50.',
   years: 'How long the vehicle will be kept', yearsHint: 'What wears out sooner is reckoned again within these years.', interest: 'Interest a year', interestHint: 'What money could earn elsewhere. 0 counts later costs as today’s.',
   tax: 'Usual tax on what is bought', taxHint: 'Worked out beside the tax of a quote, for prices that come without it.', threshold: 'Tell me when another route is cheaper by', thresholdHint: 'A decision comes back only for more than this.',
+  checking: 'Days to compare a new part with the old', checkingHint: 'Counted between the day something is due and the day it can go on.',
   limits: 'Limits of a plan', limitsCount: 'each may stay empty', noLimit: 'no limit', budget: 'Budget', budgetHint: 'The most that may be out at once, surcharges among it.', ownHours: 'Own hours at most', ownHoursHint: 'How many hours of yours there are for all of it.', wrongHours: 'Give hours, like 40, 7.5 or 1:30.',
   latest: 'All in by', latestHint: 'What takes longer to come in is left out.', wrongDay: 'Give a day.',
   percent: (n: string) => `${n} %`, wrongNumber: (least: number, most: number) => `Give a number from ${least} to ${most}.`,

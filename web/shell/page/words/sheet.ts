@@ -12,6 +12,8 @@ export const sheet = (trade: Vocabulary) => ({
     previous: 'Photo before', next: 'Photo after', open: (n: number) => `Open photo ${n}`, add: 'Add photos', added: (n: number) => `${count(n, 'photo')} added` },
   routes: { link: 'Routes', none: 'no quote yet', chosen: (route: string) => `${route} chosen`, open: (n: number) => `${count(n, 'quote')}, none chosen`, enter: 'Enter quotes and choose' },
   where: { title: 'Where it lies', nowhere: 'nowhere yet', move: 'Move', moved: (place: string) => `Moved to ${place}`, taken: 'Lies nowhere now', takeOut: 'Take it out of there' },
+  refit: { title: 'Refit', step: 'Its step', finished: 'Work on it', isFinished: 'done', notFinished: 'not done', finishedSaid: 'Work done', notFinishedSaid: 'Work not done', paint: 'Before or after the paint', paints: { before: 'before', after: 'after', '': 'as its assembly' }, paintSaid: (what: string) => `Paint: ${what}`,
+    time: 'Own time to put it on', timeHint: 'Empty: ten minutes, as a starting value.', wrongTime: 'Give hours, like 2, 1:30 or 45 min.' },
   word: { title: 'First word', label: 'At the strip one word will do', said: (what: string) => `Said: ${what}`, open: 'nothing said yet',
     options: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' } },
   notes: { title: 'Notes', add: 'Add a note', label: 'Note', put: 'Put the note down', put_done: 'Note put down', spoken: 'Spoken note', play: 'Play', stop: 'Stop', playing: 'playing',

@@ -7,6 +7,7 @@ export const vehicles = {
   name: 'Name', year: 'Year', identity: 'Chassis, engine or body number', remark: 'Remark',
   addDonor: 'Add a donor', addVehicle: 'Add the vehicle', newDonor: 'Donor', made: (name: string) => `${name} added`, needsName: 'Give it a name, as you call it.',
   wrongYear: 'Give the year in figures, like 1957.', saved: (what: string) => `${what} put down`,
+  painted: 'Paint', isPainted: 'painted', notPainted: 'not painted yet', paintedHint: 'What goes on after the paint waits for it in Refit.',
   strike: 'Strike out', struck: (name: string) => `${name} struck out`,
   none: { first: 'No vehicle yet.', then: 'A name is enough. Year and numbers can follow when you find them.' },
   assemblies: (n: number) => count(n, 'assembly', 'assemblies'),

@@ -1,0 +1,65 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { desk } from '../../bridge/desk';
+import type { Change, Gate, RecordView } from '../../bridge/protocol';
+import { carryOut } from '../carry-out';
+import '../kit/button';
+import '../kit/message';
+import '../kit/section';
+import { LightElement } from '../kit/light-element';
+import { Live } from '../live';
+import { seenOf } from '../sheet/write';
+import { words } from '../words';
+
+type Which = 'lowered' | 'on_the_road';
+
+/** Lowering, and the road: said by whoever stands beside the vehicle, refused while something is loose that is in the way. */
+@customElement('asf-gates')
+export class Gates extends LightElement {
+  @property({ attribute: false }) lowering!: Gate;
+  @property({ attribute: false }) road!: Gate;
+  /** How many joints stood in the way when it was last said. */
+  @state() private refused = 0;
+  private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
+
+  override render(): TemplateResult {
+    const say = words().refit.gates;
+    const { vehicle } = this;
+    return html`<asf-section .label=${say.title}>
+      ${this.refused > 0 ? html`<asf-message kind="alert" .happened=${say.held.happened(this.refused)} .safe=${say.held.safe} .todo=${say.held.todo}></asf-message>` : nothing}
+      ${this.head.view && !vehicle ? html`<p class="reckoned">${say.noVehicle}</p><asf-button icon="vehicle" word=${say.toVehicle} href="#/vehicles"></asf-button>` : nothing}
+      ${vehicle ? html`<div class="rf-gates">${this.gate('lowered', this.lowering, vehicle)}${this.gate('on_the_road', this.road, vehicle)}</div>` : nothing}</asf-section>`;
+  }
+
+  private get vehicle(): RecordView | undefined {
+    return this.head.view?.vehicles.find(({ values, struck }) => !values.donor && !struck);
+  }
+
+  private gate(which: Which, gate: Gate, vehicle: RecordView): TemplateResult {
+    const say = words().refit.gates;
+    const isLower = which === 'lowered';
+    const [word, done, back] = isLower ? [say.lower, say.lowered, say.raise] : [say.road, say.onTheRoad, say.offRoad];
+    const held = gate.joints.length ? (isLower ? say.lowerHeld : say.roadHeld)(gate.joints.length) : say.free;
+    return html`<div class="rf-gate"><p class="rf-gate-words"><asf-icon name=${gate.done ? 'proved' : gate.open ? 'not-proved' : 'proved-bad'}></asf-icon><span>${gate.done ? html`<b>${done}</b> ` : nothing}<span class="reckoned">${held}</span></span></p>
+      ${gate.done ? html`<asf-button compact plain word=${back} @click=${() => { void this.say(which, false, vehicle); }}></asf-button>` : html`<asf-button icon=${isLower ? 'bring' : 'vehicle'} word=${word} @click=${() => { void this.say(which, true, vehicle); }}></asf-button>`}</div>`;
+  }
+
+  // What is refused is told here, beside the list that has to be worked through, not above the page.
+  private async say(which: Which, is: boolean, vehicle: RecordView): Promise<void> {
+    const say = words().refit.gates;
+    this.refused = 0;
+    const gate = which === 'lowered' ? this.lowering : this.road;
+    const changes: Change[] = [which === 'lowered' ? { lowered: is } : { on_the_road: is }];
+    const command = { do: 'change' as const, ids: [vehicle.id], changes, seen: seenOf(vehicle, changes) };
+    if (is && !gate.open) {
+      const { ok, problems } = await desk.command(command);
+      this.refused = ok ? 0 : gate.joints.length;
+      if (!ok && !problems.some(({ code }) => code === 'still-loose')) document.dispatchEvent(new CustomEvent('asf-refused', { detail: { problems } }));
+      return;
+    }
+    const message = which === 'lowered' ? (is ? say.lowerDone : say.raised) : is ? say.roadDone : say.offRoadDone;
+    await carryOut(command, message);
+  }
+}
+
+declare global { interface HTMLElementTagNameMap { 'asf-gates': Gates } }
