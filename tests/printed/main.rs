@@ -197,6 +197,10 @@ fn a_job() -> Job {
         };
         send(json!({ "do": "create", "id": id(100 + nth), "kind": "part", "changes": changes }));
     }
+    send(json!({ "do": "create", "id": id(4), "kind": "place", "changes": [{ "name": "Rack B" }, { "tag": 700 }] }));
+    send(
+        json!({ "do": "create", "id": id(5), "kind": "place", "changes": [{ "name": "Box 07" }, { "tag": 512 }, { "within": id(4) }] }),
+    );
     job
 }
 
@@ -218,6 +222,8 @@ fn a4_labels_are_read_back() {
 fn letter_labels_are_read_back() {
     is_read_back(&a_job(), LETTER, &json!({ "of": "parts" }), 11, (0.0, 0.0), &run(1, 23));
     is_read_back(&Job::new(), LETTER, &blank(9_990, 30, true), 0, (0.8, -1.2), &run(9_990, 30));
+    // Places in the order in which they lie in one another.
+    is_read_back(&a_job(), LETTER, &json!({ "of": "places" }), 0, (0.0, 0.0), &[700, 512]);
 }
 
 #[test]

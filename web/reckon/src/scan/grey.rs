@@ -79,13 +79,11 @@ impl<'a> Grey<'a> {
         Some(upper + (lower - upper) * dy)
     }
 
-    /// How much darker (below nothing) or lighter a spot is than what lies around it, as a share of that.
-    pub(super) fn beside(&self, x: f32, y: f32, reach: usize) -> Option<f32> {
-        let value = self.at(x, y)?;
-        let (column, row) = (x as usize, y as usize);
+    /// The mean of so many pixels around a spot, as far as they lie in the frame.
+    pub(super) fn mean(&self, x: f32, y: f32, reach: usize) -> f32 {
+        let (column, row) = ((x as usize).min(self.width - 1), (y as usize).min(self.height - 1));
         let (left, right) = (column.saturating_sub(reach), (column + reach + 1).min(self.width));
         let (top, bottom) = (row.saturating_sub(reach), (row + reach + 1).min(self.height));
-        let mean = self.sum(left, top, right, bottom) as f32 / ((right - left) * (bottom - top)) as f32;
-        Some((value - mean) / (mean + 8.0))
+        self.sum(left, top, right, bottom) as f32 / ((right - left) * (bottom - top)) as f32
     }
 }

@@ -16,6 +16,28 @@ const OF_THREE: usize = 16;
 const LOOKED_AT: usize = 40;
 const OF_TWO: usize = 3;
 
+/// How much a module of data counts beside one that is known.
+const DATA: f32 = 0.4;
+/// So much of what is known must lie in the frame.
+const LEAST_SEEN: f32 = 150.0;
+/// What is as dark as this is not looked into further: differences there are grain.
+const DARKEST: f32 = 8.0;
+
+/// The ground that each module is held against. It hardly changes while a grid is moved, so it is worked out once.
+struct Ground(Vec<f32>);
+
+impl Ground {
+    fn of(grid: &Grid, grey: &Grey<'_>) -> Self {
+        let (map, reach) = (grid.map(), grid.reach());
+        let mean = |at: usize| {
+            let (x, y) =
+                map.as_ref().map_or((0.0, 0.0), |map| map.at((at % RING) as f32 - 0.5, (at / RING) as f32 - 0.5));
+            grey.mean(x, y, reach) + DARKEST
+        };
+        Self((0..RING * RING).map(mean).collect())
+    }
+}
+
 /// A grid's own map from modules to pixels.
 struct Map([f32; 8]);
 
@@ -51,35 +73,49 @@ impl Grid {
         ((b.0 - a.0).hypot(b.1 - a.1) + (c.0 - a.0).hypot(c.1 - a.1)) / 28.0
     }
 
-    /// How well a frame agrees with what is the same on every symbol: finders, white around them, timing. Modules that hold data
-    /// speak for a grid when they are clearly dark or clearly light.
-    fn score(&self, grey: &Grey<'_>) -> f32 {
+    /// How well a frame agrees with what is the same on every symbol: finders, white around them, timing.
+    fn rough_score(&self, grey: &Grey<'_>) -> f32 {
+        let reach = self.reach();
+        self.agreement(0.0, |_, x, y| Some((grey.at(x, y)?, grey.mean(x, y, reach) + DARKEST)))
+    }
+
+    /// The same, and modules that hold data speak for a grid when they are clearly dark or clearly light.
+    fn score(&self, grey: &Grey<'_>, ground: &Ground) -> f32 {
+        self.agreement(DATA, |at, x, y| Some((grey.at(x, y)?, ground.0[at])))
+    }
+
+    fn agreement(&self, data: f32, seen: impl Fn(usize, f32, f32) -> Option<(f32, f32)>) -> f32 {
         let Some(map) = self.map() else { return -1.0 };
-        let around = (self.module() * 5.0) as usize;
         let (mut sum, mut count) = (0.0, 0.0);
-        for (row, line) in KNOWN.iter().enumerate() {
-            for (column, known) in line.iter().enumerate() {
-                let (x, y) = map.at(column as f32 - 0.5, row as f32 - 0.5);
-                let Some(value) = grey.beside(x, y, around) else { continue };
-                let value = value.clamp(-0.6, 0.6);
-                match known {
-                    0 => (sum, count) = (sum + value.abs() * 0.4, count + 0.4),
-                    known => (sum, count) = (sum + value * f32::from(*known), count + 1.0),
-                }
+        for (at, known) in KNOWN.iter().flatten().enumerate() {
+            if *known == 0 && data == 0.0 {
+                continue;
+            }
+            let (x, y) = map.at((at % RING) as f32 - 0.5, (at / RING) as f32 - 0.5);
+            let Some((value, ground)) = seen(at, x, y) else { continue };
+            let value = ((value - ground) / ground).clamp(-0.6, 0.6);
+            match known {
+                0 => (sum, count) = (sum + value.abs() * data, count + data),
+                known => (sum, count) = (sum + value * f32::from(*known), count + 1.0),
             }
         }
-        if count < 150.0 { -1.0 } else { sum / count }
+        if count < LEAST_SEEN { -1.0 } else { sum / count }
+    }
+
+    /// How far around a module the ground is looked at, in pixels.
+    fn reach(&self) -> usize {
+        (self.module() * 5.0) as usize
     }
 
     /// Seen from an angle, the point opposite is where it cannot be reckoned from the others.
-    fn turn_opposite(&mut self, grey: &Grey<'_>, best: &mut f32) {
+    fn turn_opposite(&mut self, grey: &Grey<'_>, ground: &Ground, best: &mut f32) {
         let [a, b, c, from] = self.0;
         let step = |way: i32, to: (f32, f32)| ((to.0 - a.0) * way as f32 * 0.1, (to.1 - a.1) * way as f32 * 0.1);
         for right in -2..=2 {
             for down in -2..=2 {
                 let (along, across) = (step(right, b), step(down, c));
                 let other = Self([a, b, c, (from.0 + along.0 + across.0, from.1 + along.1 + across.1)]);
-                let score = other.score(grey);
+                let score = other.score(grey, ground);
                 if score > *best {
                     (*best, *self) = (score, other);
                 }
@@ -88,7 +124,7 @@ impl Grid {
     }
 
     /// Its points moved by a step until nothing agrees better.
-    fn move_points(&mut self, grey: &Grey<'_>, best: &mut f32, step: f32) {
+    fn move_points(&mut self, grey: &Grey<'_>, ground: &Ground, best: &mut f32, step: f32) {
         for _ in 0..4 {
             let before = *best;
             for point in [3, 0, 1, 2] {
@@ -96,7 +132,7 @@ impl Grid {
                     let mut other = *self;
                     other.0[point].0 += dx;
                     other.0[point].1 += dy;
-                    let score = other.score(grey);
+                    let score = other.score(grey, ground);
                     if score > *best {
                         (*best, *self) = (score, other);
                         break;
@@ -173,6 +209,7 @@ const fn finder(row: i32, column: i32) -> Option<bool> {
 /// A grid that is moved until nothing agrees better.
 pub(super) struct Fit<'a> {
     grey: &'a Grey<'a>,
+    ground: Ground,
     pub(super) grid: Grid,
     best: f32,
     step: usize,
@@ -183,16 +220,18 @@ const STEPS: [f32; 4] = [1.0, 0.5, 0.25, 0.12];
 
 impl<'a> Fit<'a> {
     pub(super) fn new(grey: &'a Grey<'a>, grid: Grid) -> Self {
-        Self { grey, grid, best: grid.score(grey), step: 0 }
+        let ground = Ground::of(&grid, grey);
+        Self { grey, best: grid.score(grey, &ground), ground, grid, step: 0 }
     }
 
     /// One step; false when the last one is done.
     pub(super) fn go_on(&mut self) -> bool {
         if self.step == 0 {
-            self.grid.turn_opposite(self.grey, &mut self.best);
+            self.grid.turn_opposite(self.grey, &self.ground, &mut self.best);
         } else {
             let Some(step) = STEPS.get(self.step - 1) else { return false };
-            self.grid.move_points(self.grey, &mut self.best, step * self.grid.module());
+            let step = step * self.grid.module();
+            self.grid.move_points(self.grey, &self.ground, &mut self.best, step);
         }
         self.step += 1;
         // What is no symbol does not become one by going on.
@@ -223,7 +262,7 @@ pub(super) fn from_three(grey: &Grey<'_>, found: &[Finder]) -> Vec<(Grid, [usize
         }
     }
     shaped.sort_by(|one, other| one.0.total_cmp(&other.0));
-    let scored = shaped.into_iter().take(OF_THREE).map(|(_, grid, of)| (grid.score(grey), grid, of));
+    let scored = shaped.into_iter().take(OF_THREE).map(|(_, grid, of)| (grid.rough_score(grey), grid, of));
     let mut grids: Vec<_> = scored.filter(|(score, ..)| *score > PROMISING).collect();
     grids.sort_by(|one, other| other.0.total_cmp(&one.0));
     grids.into_iter().map(|(_, grid, of)| (grid, of)).collect()
@@ -267,7 +306,7 @@ pub(super) fn from_two(grey: &Grey<'_>, found: &[Finder]) -> Vec<Grid> {
         }
     }
     shaped.sort_by(|one, other| one.0.total_cmp(&other.0));
-    let scored = shaped.into_iter().take(LOOKED_AT).map(|(_, grid)| (grid.score(grey), grid));
+    let scored = shaped.into_iter().take(LOOKED_AT).map(|(_, grid)| (grid.rough_score(grey), grid));
     let mut grids: Vec<_> = scored.filter(|(score, _)| *score > PROMISING).collect();
     grids.sort_by(|one, other| other.0.total_cmp(&one.0));
     grids.into_iter().take(OF_TWO).map(|(_, grid)| grid).collect()
