@@ -75,7 +75,7 @@ fn counts_and_settles(size: Size) -> anyhow::Result<()> {
     browser.wait_for_text(".scan-progress", "2 of 3")?;
     browser.wait_for_text(".scan-progress", "1 foreign")?;
     // Taken back and seen once more.
-    browser.press_words("asf-place-scan", "Take back the last")?;
+    browser.press_words("asf-place-scan", "Take back")?;
     browser.wait_for_text(".scan-sign", "Taken back")?;
     type_code(browser, &code(212)?, "foreign, belongs in Box 11")?;
     // The page is left and come back to: the count goes on.
@@ -139,7 +139,7 @@ fn chromium_scans_to_move() -> anyhow::Result<()> {
         std::thread::sleep(Duration::from_millis(100));
     }
     browser.wait_for_text(".scan-sign", "Wheel cylinder laid in Box 07")?;
-    browser.press_words("asf-place-scan", "Take back the last")?;
+    browser.press_words("asf-place-scan", "Take back")?;
     let start = Instant::now();
     while lies_in(browser, part)?.last().map(String::as_str) != Some("Box 11") {
         ensure!(start.elapsed() < READ, "it was not taken back");

@@ -288,6 +288,8 @@ fn heavy_low_fragile_high_sheet_on_edge_sides_apart() {
     part(&mut bench, 310, "Shoe", Some(BOX_07), json!([{ "assembly": id(12) }]));
     part(&mut bench, 311, "Spring", None, json!([{ "assembly": id(12) }]));
     assert_eq!(next(&bench, 311)[0], advice("Garage Rack B Shelf 2 Box 07", &["same-assembly"]));
+    // What lies with its own is not sent elsewhere.
+    assert_eq!(next(&bench, 310), []);
     // The other side's box is not proposed for it, whatever else speaks for that box.
     part(&mut bench, 312, "Shoe", Some(BOX_11), json!([{ "assembly": id(13) }]));
     part(&mut bench, 313, "Spring", Some(BOX_11), json!([{ "assembly": id(12) }]));

@@ -10,6 +10,8 @@ use crate::job::Job;
 use crate::job::vocabulary::{Build, PlaceKind, Side};
 use crate::record::{FieldName, Id, Item, Kind, in_order};
 
+/// What an empty place is worth.
+const ROOM: i64 = 5;
 /// So many places are proposed.
 const PROPOSED: usize = 3;
 
@@ -58,10 +60,12 @@ impl Job {
         let nature = Nature::of(self, item);
         let mates = self.mates(part, item, nature.side);
         let areas = self.areas_of(&mates);
+        // What lies well enough is not sent elsewhere because that happens to be empty.
+        let least = now.map_or(0, |now| self.rate(now, &nature, &mates, &areas).0.max(ROOM));
         let candidates = self.standing_ids(Kind::Place).filter(|place| Some(*place) != now && self.takes_parts(*place));
         let rated = candidates.filter_map(|place| {
             let (score, because) = self.rate(place, &nature, &mates, &areas);
-            (score > 0 && !because.is_empty()).then(|| (score, self.place_path(place), place, because))
+            (score > least && !because.is_empty()).then(|| (score, self.place_path(place), place, because))
         });
         let rated = in_order(rated.collect(), |(score, path, place, _): &(i64, Vec<String>, Id, Vec<Suits>)| {
             (-score, path.clone(), *place)
@@ -121,7 +125,8 @@ impl Job {
         rate(here > 0, 30 + i64::try_from(here.min(9)).unwrap_or(9), Some(Suits::SameAssembly));
         let area = self.chain_at(place, None).last().copied();
         rate(here == 0 && area.is_some_and(|area| areas.contains(&area)), 15, Some(Suits::SameArea));
-        rate(self.is_empty(place), 5, Some(Suits::Empty));
+        rate(kind == Some(PlaceKind::Hook) && !nature.sheet, -80, None);
+        rate(self.is_empty(place), ROOM, Some(Suits::Empty));
         (score, because)
     }
 

@@ -6,7 +6,8 @@ import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
 
-const KEYS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', 'X', '0'] as const;
+/** In rows of four; the empty one rubs out. */
+const KEYS = ['1', '2', '3', '', '4', '5', '6', 'X', '7', '8', '9', '0'] as const;
 const MOST = 12;
 
 /** Types the code on a tag: keys for gloves, or any keyboard. Tells `asf-code`. */
@@ -17,10 +18,10 @@ export class Keypad extends LightElement {
   override render(): TemplateResult {
     const say = words().scan;
     return html`<form class="keypad" @submit=${this.submitted}>
-      <label class="keypad-label" for="keypad-code">${say.code}</label><p class="second" id="keypad-hint">${say.codeHint}</p>
-      <input class="keypad-code" id="keypad-code" .value=${this.code} inputmode="none" autocomplete="off" spellcheck="false" maxlength=${MOST} aria-describedby="keypad-hint" @input=${(event: Event) => { this.code = textOf(event); }}>
-      <div class="keypad-keys" role="group" aria-label=${say.keys}>${KEYS.map((key) => html`<button type="button" class="keypad-key" @click=${() => { this.press(key); }}>${key}</button>`)}
-        <button type="button" class="keypad-key" aria-label=${say.rub} @click=${() => { this.code = this.code.slice(0, -1); }}><asf-icon name="back"></asf-icon></button></div>
+      <label class="keypad-label" for="keypad-code">${say.code}<span class="unseen" id="keypad-hint">${say.codeHint}</span></label>
+      <input class="keypad-code" id="keypad-code" .value=${this.code} inputmode="none" autocomplete="off" spellcheck="false" maxlength=${MOST} placeholder=${say.codeLike} aria-describedby="keypad-hint" @input=${(event: Event) => { this.code = textOf(event); }}>
+      <div class="keypad-keys" role="group" aria-label=${say.keys}>${KEYS.map((key) => (key ? html`<button type="button" class="keypad-key" @click=${() => { this.press(key); }}>${key}</button>`
+        : html`<button type="button" class="keypad-key" aria-label=${say.rub} @click=${() => { this.code = this.code.slice(0, -1); }}><asf-icon name="back"></asf-icon></button>`))}</div>
       <asf-primary kind="submit" small .verb=${say.take} icon="check"></asf-primary></form>`;
   }
 

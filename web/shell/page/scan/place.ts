@@ -83,16 +83,16 @@ export class ScanPlace extends LightElement {
     const say = words().scan;
     const { session } = this;
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: say.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: say.torchName }];
-    return html`<div class="scan" @click=${() => { this.finder.stir(); }}>
+    return html`<div class="scan ${this.isTyping && this.canSee ? 'scan-typing' : ''}" @click=${() => { this.finder.stir(); }}>
       <asf-head ink .name=${say.title} .second=${session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back="#/stores" .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
       <div class="scan-upper ${this.canSee ? '' : 'scan-blind'}"><asf-sight .finder=${this.finder} .todo=${this.finder.sight === 'refused' ? say.refused : say.noCamera} .over=${html`<span class="scan-frame" aria-hidden="true"></span>`} @asf-shoot=${this.wake}></asf-sight>${signPlate(session.sign, this.ready)}</div>
       <div class="scan-lower">
-        <asf-choice hide-label columns="3" .label=${say.mode} .options=${MODES.map((value) => ({ value, word: say.modes[value] }))} .value=${session.mode} @asf-change=${(event: CustomEvent<{ value: Mode }>) => { this.turn(event.detail.value); }}></asf-choice>
         ${this.asked()}
         ${this.isTyping || !this.canSee ? html`<asf-keypad @asf-code=${(event: CustomEvent<string>) => { void this.session.typed(event.detail); this.keypad?.focus(); }}></asf-keypad>` : nothing}
+        <asf-choice hide-label columns="3" .label=${say.mode} .options=${MODES.map((value) => ({ value, word: say.modes[value] }))} .value=${session.mode} @asf-change=${(event: CustomEvent<{ value: Mode }>) => { this.turn(event.detail.value); }}></asf-choice>
         ${this.work()}
         <div class="pair">${this.canSee ? html`<asf-button icon=${this.isTyping ? 'camera' : 'keyboard'} word=${this.isTyping ? say.camera : say.type} @click=${this.otherWay}></asf-button>` : nothing}
-          <asf-button icon="undo" key="Z" word=${say.undo} ?disabled=${!session.last} @click=${() => { void session.undo(); }}></asf-button></div>
+          <asf-button icon="undo" key="Z" word=${say.undo} .label=${say.undoName} ?disabled=${!session.last} @click=${() => { void session.undo(); }}></asf-button></div>
       </div>
       ${session.mode === 'count' && session.count ? html`<div class="foot"><asf-primary .verb=${say.end} .cost=${say.endCost(session.count.sums.missing)} @click=${this.end}></asf-primary></div>` : nothing}
       <asf-give-tag .open=${this.giving} .code=${this.unknown?.code ?? ''} @asf-close=${() => { this.giving = false; }} @asf-part=${this.give}></asf-give-tag></div>`;

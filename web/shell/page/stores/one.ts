@@ -69,8 +69,9 @@ export class OnePlace extends LightElement {
     return html`${line.record.struck ? html`<asf-message .happened=${say.isStruck}><asf-button icon="bring" word=${say.bring} @click=${() => { void strikeOut(line.record, say.brought(nameOf(line)), false); }}></asf-button></asf-message>` : nothing}
       ${line.record.conflicts.map((conflict) => html`<asf-conflict .conflict=${conflict}></asf-conflict>`)}
       ${rack ? html`<asf-rack .rack=${rack} at=${this.placeId}></asf-rack>` : nothing}
-      ${this.lying(view)}
+      ${view.parts.length || !inside.length || view.counted || view.running ? this.lying(view) : nothing}
       ${inside.length ? html`<asf-section .label=${say.inside} .count=${String(inside.length)}>${placeList(inside)}</asf-section>` : nothing}
+      ${view.parts.length || !inside.length || view.counted || view.running ? nothing : html`<asf-button icon="count" word=${say.count} href=${`#/scan?mode=count&place=${this.placeId}`}></asf-button>`}
       ${line.parts_within > line.parts ? html`<asf-button icon="list" word=${say.allParts} @click=${() => { this.asList(); }}></asf-button>` : nothing}
       <asf-place-photos .view=${view}></asf-place-photos>
       <asf-section .label=${say.more} .count=${line.code ? say.tag(line.code) : ''}><div class="pair stores-do">

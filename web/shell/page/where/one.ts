@@ -90,8 +90,9 @@ export class WhereOne extends LightElement {
       <asf-button icon="place" word=${say.lay(path.at(-1) ?? '')} @click=${() => { void this.lay(place, path.at(-1) ?? ''); }}></asf-button></li>`)}</ul></asf-section>`;
   }
 
-  private primary({ part }: WhereView): TemplateResult {
+  private primary({ part }: WhereView): TemplateResult | typeof nothing {
     const say = words().where;
+    if (part.lies !== 'place' && part.lies !== 'nowhere') return nothing;
     const { place } = part;
     if (place && (part.missed !== undefined || part.seen?.elsewhere)) {
       return html`<div class="primary-and-second"><asf-primary .verb=${say.found} icon="check" @click=${() => { void carryOut(seen(part.line.id, place), say.foundDone); }}></asf-primary><asf-button column icon="move" word=${say.move} @click=${() => { this.isMoving = true; }}></asf-button></div>`;

@@ -44,7 +44,7 @@ export const where = (trade: Vocabulary) => ({
     saved: 'Size saved', cleared: 'Size taken out', builtSaved: 'Build saved',
     guess: (mass: string, least: string, most: string) => `About ${mass} by its size and material: ${least} to ${most}.`,
     guessWide: 'Say how it is built, and the guess gets closer.', known: (mass: string) => `${mass} by the record.`, noGuess: 'Say size and material, and its mass is guessed.',
-    lift: { two: 'Two people lift it.', 'two-at-reach': 'One can lift it close to the body, two at arm’s reach.', alone: 'One can lift it.' }, liftSource: 'Two from about 15 kg, at arm’s reach from 10 kg: common practice.',
+    lift: { two: 'Two people lift it.', 'two-at-reach': 'One can lift it close to the body, two at arm’s reach.', alone: 'One can lift it.' }, liftSource: `Two from about 15${KEEP}kg, at arm’s reach from 10${KEEP}kg: common practice.`,
   },
   mass: (figure: string, unit: string) => `${figure}${KEEP}${unit}`,
 });
