@@ -45,9 +45,9 @@ fn it_is_the_same_to_the_byte_and_small() {
 }
 
 #[test]
-fn it_has_sixty_parts_or_so_and_no_problems() {
+fn it_has_seventy_parts_or_so_and_no_problems() {
     let rows = rows();
-    assert!((56..=70).contains(&rows.len()), "{}", rows.len());
+    assert!((66..=80).contains(&rows.len()), "{}", rows.len());
     // Whatever is wrong with the file or the job stands beside each answer, where `ask` looks for it.
     assert_eq!(ask("problems", &json!({}))["problems"], json!([]));
     let standing = |word: &str| rows.iter().filter(|row| row["standing"] == word).count();
@@ -57,6 +57,26 @@ fn it_has_sixty_parts_or_so_and_no_problems() {
     assert!(
         ask("assemblies", &json!({}))["vehicles"].as_array().unwrap().iter().any(|one| one["values"]["donor"] == true)
     );
+}
+
+/// One assembly is refitted, one ready, the others blocked, each by what is told; the box that was counted lacks one part and
+/// holds one that belongs elsewhere; only the hub nut, the seal and the stub axle of the hub have a day.
+#[test]
+fn it_is_being_put_together_again() {
+    let ready = ask("ready", &json!({"today": "2026-11-28"}));
+    let lines = ready["assemblies"].as_array().unwrap();
+    let state = |name: &str| lines.iter().find(|line| line["name"] == name).unwrap()["state"].clone();
+    assert_eq!((state("Pedals"), state("Hand brake"), state("Front hub")), (json!("refitted"), json!("ready"), json!("blocked")));
+    assert!(lines.iter().all(|line| line["state"] != "blocked" || line["lacks"] != json!([])));
+    let hub = lines.iter().find(|line| line["name"] == "Front hub").unwrap();
+    let dated = hub["lacks"].as_array().unwrap().iter().filter(|lack| lack.get("day").is_some());
+    let dated: BTreeSet<(&str, &str)> = dated.map(|lack| (lack["name"].as_str().unwrap(), lack["day"].as_str().unwrap())).collect();
+    let expected = [("Grease seal, hub", "2026-12-10"), ("Hub nut", "2026-12-05"), ("Stub axle", "2026-12-12")];
+    assert_eq!(dated, BTreeSet::from(expected));
+    assert_eq!((&ready["circles"], &ready["loose"]), (&json!([]), &json!([])));
+    let missing = ask("missing", &json!({"today": "2026-11-28"}));
+    assert!(missing.to_string().contains("Grease cap"), "{missing}");
+    assert!(!missing.to_string().contains("Thrust washer"), "{missing}");
 }
 
 #[test]

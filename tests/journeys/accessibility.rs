@@ -23,6 +23,11 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         "assemblies",
         "parts",
         "stores",
+        "scan",
+        "scan?mode=move",
+        "where",
+        "missing",
+        "missing/out",
         "plan",
         "bought",
         "paste",
@@ -51,9 +56,13 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         ("joint", "joint"),
         ("stores", "place"),
         ("refit", "assembly"),
+        ("where", "part"),
+        ("where", "lent"),
+        ("scan?mode=count&count=", "count"),
         ("suppliers", "supplier"),
     ];
-    places.extend(with_ids.map(|(place, of)| format!("{place}/{}", id(of))));
+    let at = |place: &str, id: String| if place.ends_with('=') { format!("{place}{id}") } else { format!("{place}/{id}") };
+    places.extend(with_ids.map(|(place, of)| at(place, id(of))));
     let judged = id("judged");
     places.push(format!("decide/{judged}"));
     places.extend(["refit/loose", "refit/commissioning", "refit/fluids", "refit/none"].map(str::to_owned));
@@ -68,11 +77,14 @@ const FURNISH: &str = "
     const desk = globalThis.desk;
     const { rows: [{ id: part }] } = await desk.ask({ ask: 'parts' });
     const view = await desk.ask({ ask: 'part', part });
-    const [rule, assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor] = [id(), id(), id(), id(), id(), id(), id(), id(), id(), id(), id(), id()];
+    const [rule, assembly, joint, place, quote, other, note, kit, seal, judged, supplier, donor, rack, shelf, counted, count, lent] = Array.from({ length: 17 }, id);
     const pounds = (minor) => ({ minor, currency: 'GBP' });
     const answer = await desk.command({ do: 'all', commands: [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { open: true }, { side: 'left' }] },
-        { do: 'create', id: place, kind: 'place', changes: [{ name: 'Box 07' }, { place_kind: 'box' }] },
+        { do: 'create', id: rack, kind: 'place', changes: [{ name: 'Rack B' }, { place_kind: 'rack' }] },
+        { do: 'create', id: shelf, kind: 'place', changes: [{ name: 'Shelf 2' }, { place_kind: 'shelf' }, { within: rack }] },
+        { do: 'create', id: id(), kind: 'place', changes: [{ name: 'Shelf 1' }, { place_kind: 'shelf' }, { within: rack }] },
+        { do: 'create', id: place, kind: 'place', changes: [{ name: 'Box 07' }, { place_kind: 'box' }, { within: shelf }] },
         { do: 'change', ids: [part], changes: [{ assembly }, { place }, { name: 'Wheel bearing' }, { stuck: false }, { single_use: true }] },
         { do: 'create', id: joint, kind: 'joint', changes: [{ name: 'A' }, { assembly }, { of: part }] },
         { do: 'create', id: id(), kind: 'piece', changes: [{ joint }, { order: 1 }, { name: 'Split pin' }] },
@@ -98,6 +110,12 @@ const FURNISH: &str = "
         { do: 'create', id: id(), kind: 'joint', changes: [{ name: 'C' }, { assembly }, { tightened: 'tight' }] },
         { do: 'create', id: id(), kind: 'finding', changes: [{ of: judged }, { question: 'lining' }, { outcome: 'contaminated' }, { taken: Date.now() }] },
         { do: 'create', id: id(), kind: 'caution', changes: [{ hazard: 'asbestos' }, { taken: Date.now() }] },
+        { do: 'create', id: lent, kind: 'part', changes: [{ name: 'Damper' }] },
+        { do: 'create', id: id(), kind: 'outing', changes: [{ of: lent }, { out_for: 'work' }, { who: 'Anvil Row Plating' }, { due: '2020-01-01' }, { taken: 1577836800000 }] },
+        { do: 'create', id: counted, kind: 'count', changes: [{ of: place }, { taken: Date.now() }] },
+        { do: 'create', id: id(), kind: 'sighting', changes: [{ of: seal }, { place }, { in_count: counted }, { taken: Date.now() }] },
+        { do: 'change', ids: [counted], changes: [{ ended: Date.now() }] },
+        { do: 'create', id: count, kind: 'count', changes: [{ of: shelf }, { taken: Date.now() }] },
         { do: 'create', id: supplier, kind: 'supplier', changes: [{ name: 'Anvil Row Plating' }, { shipping: pounds(900) }, { free_from: pounds(15000) }, { wait: 12 }, { wait_certainty: 'about' }, { stance: 'pinned' }] },
         { do: 'create', id: id(), kind: 'tier', changes: [{ of: supplier }, { from_mass: 10000 }, { shipping: pounds(2400) }] },
         { do: 'create', id: donor, kind: 'vehicle', changes: [{ name: 'The green one' }, { donor: true }, { cash: pounds(40000) }, { sold: pounds(26000) }, { bought: true }] },
@@ -111,7 +129,7 @@ const FURNISH: &str = "
         const { ok, problems } = await desk.command(command);
         if (!ok) throw new Error(JSON.stringify(problems));
     }
-    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place, supplier };";
+    return { part, judged, photo: view.photos[0].record.id, assembly, joint, place, supplier, count, lent };";
 
 /// A place that is added to the app has to be added here.
 fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Result<()> {
@@ -121,7 +139,7 @@ fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Res
         entries.filter_map(|line| line.trim().split(':').next()).map(|name| name.trim_matches('\'')).collect();
     ensure!(names.len() > 15, "page/places.ts reads otherwise now: {names:?}");
     for name in names {
-        ensure!(places.iter().any(|place| place.split('/').next() == Some(name)), "the place {name} is not looked at");
+        ensure!(places.iter().any(|place| place.split(['/', '?']).next() == Some(name)), "the place {name} is not looked at");
     }
     browser.wait_for("main").context("the app")
 }
@@ -139,7 +157,7 @@ fn nothing_is_found(size: Size) -> anyhow::Result<()> {
                 browser,
                 &format!(
                     "{size:?}-{}-{}",
-                    place.split('/').next().unwrap_or(place),
+                    place.split(['/', '?']).next().unwrap_or(place),
                     if dark { "dark" } else { "light" }
                 ),
                 &mut found,
@@ -303,7 +321,7 @@ fn too_wide(
     let wide = browser.run_js(WIDEST, vec![])?;
     if wide[0].as_f64() > wide[1].as_f64().map(|width| width + 1.0) {
         let seen = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/../.seen"));
-        let file = name.split('/').next().unwrap_or(name);
+        let file = name.split(['/', '?']).next().unwrap_or(name);
         browser.screenshot(&seen.join(format!("wide-{width}-{type_size}-{file}.png")))?;
         found.push(format!("\n{name} at {width} px and {type_size} %: {wide}"));
     }

@@ -20,7 +20,7 @@ fn chromium_sample() -> anyhow::Result<()> {
     let jobs = "return [[...document.querySelectorAll('.first-job')].map((job) => !!job.querySelector('strong'))].flat().sort()";
     let jobs = visit.browser.run_js(jobs, vec![])?;
     anyhow::ensure!(jobs == serde_json::json!([false, true]), "the first screen lists {jobs}");
-    visit.browser.wait_for_text("asf-place-first", "68\u{a0}parts, 81\u{a0}photos")?;
+    visit.browser.wait_for_text("asf-place-first", "75\u{a0}parts, 90\u{a0}photos")?;
     Ok(())
 }
 

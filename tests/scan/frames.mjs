@@ -139,17 +139,24 @@ function drawn(label, shot, marks, light, random) {
     return value;
   };
   const h = shot.back;
-  // Nine points of each pixel: edges fall between pixels.
+  const seen = (sx, sy) => {
+    const w = h[6] * sx + h[7] * sy + 1;
+    return shade((h[0] * sx + h[1] * sy + h[2]) / w, (h[3] * sx + h[4] * sy + h[5]) / w, sx, sy);
+  };
+  const isNear = (sx, sy) => {
+    const w = h[6] * sx + h[7] * sy + 1;
+    const [x, y] = [(h[0] * sx + h[1] * sy + h[2]) / w, (h[3] * sx + h[4] * sy + h[5]) / w];
+    return x > -2 && y > -2 && x < label.width + 2 && y < label.height + 2;
+  };
   for (let py = 0; py < HEIGHT; py++) {
     for (let px = 0; px < WIDTH; px++) {
-      let sum = 0;
-      for (let sub = 0; sub < 9; sub++) {
-        const [sx, sy] = [px + ((sub % 3) + 0.5) / 3, py + (Math.floor(sub / 3) + 0.5) / 3];
-        const w = h[6] * sx + h[7] * sy + 1;
-        sum += shade((h[0] * sx + h[1] * sy + h[2]) / w, (h[3] * sx + h[4] * sy + h[5]) / w, sx, sy);
-      }
+      // Nine points of each pixel on the label: edges fall between pixels.
+      let value = 0;
+      if (isNear(px + 0.5, py + 0.5)) {
+        for (let sub = 0; sub < 9; sub++) value += seen(px + ((sub % 3) + 0.5) / 3, py + (Math.floor(sub / 3) + 0.5) / 3) / 9;
+      } else value = seen(px + 0.5, py + 0.5);
       const lit = light.level * (1 + light.x * (px / WIDTH - 0.5) * 2 + light.y * (py / HEIGHT - 0.5) * 2);
-      picture[py * WIDTH + px] = Math.min(255, (sum / 9) * lit);
+      picture[py * WIDTH + px] = Math.min(255, value * lit);
     }
   }
   return picture;

@@ -26,6 +26,7 @@ export function labelOf(number) {
   const isDark = (x, y) => {
     const [column, row] = [Math.floor((x - corner[0]) / module), Math.floor((y - corner[1]) / module)];
     if (column >= 0 && row >= 0 && column < 21 && row < 21) return rows[row][column] === 1;
+    if (x < corner[0] + 22 * module) return false;
     const [px, py] = [x + left, y + top];
     if (lines.some(({ from, to, thick }) => beside(px, py, from, to) < thick / 2)) return true;
     const text = texts.find(({ x: begin, y: base, size, length }) => px > begin && px < begin + length && py < base && py > base - size * 0.72);

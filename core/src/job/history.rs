@@ -108,8 +108,17 @@ impl Job {
 }
 
 /// What is said about a part, and stands in its history.
-const SAID: [Kind; 7] =
-    [Kind::Finding, Kind::Reading, Kind::Limit, Kind::Quote, Kind::Choice, Kind::Purchase, Kind::Note];
+const SAID: [Kind; 9] = [
+    Kind::Finding,
+    Kind::Reading,
+    Kind::Limit,
+    Kind::Quote,
+    Kind::Choice,
+    Kind::Purchase,
+    Kind::Note,
+    Kind::Outing,
+    Kind::Sighting,
+];
 /// From the content of a kit over its quote to the part, with room to spare.
 const MOST_STEPS: usize = 8;
 

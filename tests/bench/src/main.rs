@@ -13,6 +13,7 @@ mod papers;
 mod plan;
 mod processes;
 mod row;
+mod scan;
 mod scroll;
 mod search;
 mod site;
@@ -29,7 +30,7 @@ use crate::row::Row;
 
 type Area = (&'static str, fn() -> anyhow::Result<Vec<Row>>);
 
-const AREAS: [Area; 9] = [
+const AREAS: [Area; 10] = [
     ("sizes", sizes::measure),
     ("capture", capture::measure),
     ("derive", derive::measure),
@@ -39,6 +40,7 @@ const AREAS: [Area; 9] = [
     ("papers", papers::measure),
     ("certainty", certainty::measure),
     ("plan", plan::measure),
+    ("scan", scan::measure),
 ];
 
 fn main() -> anyhow::Result<()> {

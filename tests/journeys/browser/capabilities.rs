@@ -26,18 +26,22 @@ fn chromium(size: Size, profile: &Profile) -> Value {
     let metrics = json!({
         "width": width, "height": height, "pixelRatio": if phone { 3.0 } else { 1.0 }, "touch": phone, "mobile": phone,
     });
+    let mut arguments: Vec<String> = [
+        "--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--disable-quic",
+        "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
+    ]
+    .map(str::to_owned)
+    .to_vec();
+    arguments.push(format!("--user-data-dir={}", profile.stored().display()));
+    arguments.push(format!("--window-size={width},{height}"));
+    arguments.extend(profile.film().map(|film| format!("--use-file-for-fake-video-capture={}", film.display())));
     json!({
         "browserName": "chrome",
         "goog:loggingPrefs": { "browser": "ALL" },
         "goog:chromeOptions": {
             "binary": Engine::Chromium.program(),
-            "args": [
-                "--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--disable-quic",
-                "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
-                format!("--user-data-dir={}", profile.stored().display()),
-                format!("--window-size={width},{height}"),
-            ],
+            "args": arguments,
             "mobileEmulation": { "deviceMetrics": metrics },
             "prefs": {
                 "download.default_directory": profile.downloads(),

@@ -11,15 +11,26 @@ use tempfile::TempDir;
 /// Both go when this value goes.
 pub struct Profile {
     folder: TempDir,
+    film: Option<PathBuf>,
 }
 
 impl Profile {
     /// A person who was never here before.
     pub fn fresh() -> anyhow::Result<Self> {
-        let profile = Self { folder: tempfile::tempdir()? };
+        let profile = Self { folder: tempfile::tempdir()?, film: None };
         fs::create_dir(profile.stored())?;
         fs::create_dir(profile.downloads())?;
         Ok(profile)
+    }
+
+    /// The same with a film (Y4M) before the camera, over and over, instead of the picture that the browser draws itself.
+    pub fn with_film(film: &Path) -> anyhow::Result<Self> {
+        Ok(Self { film: Some(film.to_owned()), ..Self::fresh()? })
+    }
+
+    /// What stands before the camera.
+    pub(crate) fn film(&self) -> Option<&Path> {
+        self.film.as_deref()
     }
 
     /// Where the browser keeps its own things.

@@ -1,5 +1,7 @@
 //! A person at the app: a browser, what it keeps, and the server behind it.
 
+use std::path::Path;
+
 use asfound_demo::server::Site;
 
 use crate::app::App;
@@ -22,17 +24,21 @@ pub struct Visit {
 impl Visit {
     /// Someone who was never here, at the first screen, with everything kept for use without a network.
     pub fn first(engine: Engine, size: Size) -> anyhow::Result<Self> {
-        Self::at(engine, size, "")
+        Self::at(engine, size, "", Profile::fresh()?)
     }
 
     /// The same with faults on purpose at hand, and the desk at `globalThis.desk`.
     pub fn with_faults(size: Size) -> anyhow::Result<Self> {
-        Self::at(Engine::Chromium, size, "?faults")
+        Self::at(Engine::Chromium, size, "?faults", Profile::fresh()?)
     }
 
-    fn at(engine: Engine, size: Size, after: &'static str) -> anyhow::Result<Self> {
+    /// The same with a film before the camera.
+    pub fn with_film(size: Size, film: &Path) -> anyhow::Result<Self> {
+        Self::at(Engine::Chromium, size, "?faults", Profile::with_film(film)?)
+    }
+
+    fn at(engine: Engine, size: Size, after: &'static str, profile: Profile) -> anyhow::Result<Self> {
         let app = App::start()?;
-        let profile = Profile::fresh()?;
         let browser = Browser::start(engine, size, &profile)?;
         let visit = Self { browser, profile, app, size, after };
         visit.open()?;

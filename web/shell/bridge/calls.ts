@@ -80,9 +80,9 @@ export type ReckonQuestion =
   | { ask: 'job-file'; job: Id; name: string; words: unknown }
   | { ask: 'read-job-file'; file: File }
   | { ask: 'weigh'; job: Id; query: HeavyQuery }
-  | { ask: 'wall-sheet'; job: Id; name: string; assembly: Id; called: string; today?: Day; words: unknown }
   /** Sheets of tags: a `File`, or with `view` the first one as it will be printed, a `TagSheetView`. */
   | { ask: 'tags'; job: Id; name: string; paper: TagsPaper; view?: boolean; words: unknown }
+  | { ask: 'wall-sheet'; job: Id; name: string; assembly: Id; called: string; today?: Day; words: unknown }
   | { ask: 'list'; kind: ListKind; job: Id; name: string; query: PartsQuery; today?: Day; words: unknown };
 
 /** A job file on its way out. */

@@ -2,15 +2,15 @@
 // at any moment and writes nothing that anybody would miss.
 
 import type { Call, Carried, Failure, ReckonCalls, ReckonNews, ReckonQuestion, Reply } from '../bridge/calls.ts';
-import init, { busy, readFrame, weigh } from '../pkg/reckon/reckon.js';
+import init, { busy, Copy, readFrame, weigh } from '../pkg/reckon/reckon.js';
 import wasm from '../pkg/reckon/reckon_bg.wasm?url';
 import { Database } from './database.ts';
 import { JobFile } from './job-file-in.ts';
 import { jobFileOut } from './job-file-out.ts';
 import { partsList } from './lists.ts';
-import { wallSheet } from './wall-sheet.ts';
 import { luminance } from './luminance.ts';
 import { tags } from './tags.ts';
+import { wallSheet } from './wall-sheet.ts';
 
 const loaded = init({ module_or_path: wasm });
 let opened: JobFile | undefined;
@@ -59,10 +59,11 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return jobFileOut(database, await database.copy(question.job), question.name, question.words, (done, of) => tell({ news: 'progress', done, of }));
     case 'weigh':
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
+    case 'tags':
+      // Numbers alone need nothing of the job.
+      return tags(question.paper.labels.of === 'blank' ? new Copy() : await database.copy(question.job), question);
     case 'wall-sheet':
       return wallSheet(database, await database.copy(question.job), question);
-    case 'tags':
-      return tags(await database.copy(question.job), question);
     case 'list':
       return partsList(database, await database.copy(question.job), question);
   }

@@ -40,6 +40,8 @@ function special(change: Change): string | undefined {
   if ('shot' in change) return say.photo.shots[change.shot];
   if ('aim' in change) return say.settings.aims[change.aim];
   if ('place_kind' in change) return say.stores.kinds[change.place_kind];
+  if ('build' in change) return say.where.care.builds[change.build];
+  if ('out_for' in change) return say.where.house.fors[change.out_for];
   if ('family' in change) return familyWords(change.family)?.name;
   if ('question' in change) return RECORD.test(change.question) ? say.judge.ownQuestion : checkWords(change).name;
   if ('outcome' in change) return outcomeWord(change.outcome);
@@ -83,11 +85,13 @@ function timeSaid(change: Change): string | undefined {
 function specialFigure(change: Change): string | undefined {
   if ('tag' in change) return String(change.tag).padStart(4, '0');
   if ('taken' in change) return moment(new Date(change.taken));
+  if ('ended' in change) return moment(new Date(change.ended));
   if ('handed_out' in change) return moment(new Date(change.handed_out));
   if ('held' in change) return words().history.heldOf(change.held.length);
   if ('length' in change) return bytes(change.length);
   if ('lasts' in change) return length(change.lasts / 1000);
   if ('thickness' in change) return `${number(change.thickness / 1000, 3)}\u00a0mm`;
+  if ('long' in change || 'wide' in change || 'high' in change) return `${number(Object.values(change)[0] as number / 1_000_000, 1)}\u00a0mm`;
   if ('mass' in change) return `${number(change.mass / 1000, 3)}\u00a0kg`;
   if ('area' in change) return `${number(change.area / 10_000, 4)}\u00a0dm²`;
   if ('from_mass' in change) return `${number(change.from_mass / 1000, 3)}\u00a0kg`;

@@ -40,6 +40,8 @@ export class PlacePhoto extends LightElement {
 
   private readonly live = new Live(this, 'photo', () => (this.photoId ? { ask: 'photo', photo: this.photoId } : null));
   private readonly whole = new Live(this, 'part', () => (this.of ? { ask: 'part', part: this.of } : null));
+  /** Of a place instead of a part. */
+  private readonly store = new Live(this, 'place', () => (this.of ? { ask: 'place', place: this.of } : null));
   private readonly keeping = new KeepingWord(this);
   private asked = '';
 
@@ -54,6 +56,7 @@ export class PlacePhoto extends LightElement {
     if (this.of !== this.asked) {
       this.asked = this.of;
       this.whole.anew();
+      this.store.anew();
     }
   }
 
@@ -79,10 +82,11 @@ export class PlacePhoto extends LightElement {
     const say = words().photo;
     const line = this.whole.view?.line;
     const [n, all] = this.position();
-    const back = this.of && line ? `#/part/${this.of}` : '#/parts';
+    const place = this.store.view?.line;
+    const back = this.of && line ? `#/part/${this.of}` : place ? `#/stores/${this.of}` : '#/parts';
     const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="40"></asf-tag>` : nothing;
     const taken = record.values.taken === undefined ? '' : momentWords(new Date(record.values.taken));
-    return html`<asf-head .name=${line?.name || say.title} .second=${[n ? say.of(n, all) : '', taken].filter(Boolean).join(', ')} back=${back} .tag=${tag} .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head .name=${line?.name || place?.record.values.name || say.title} .second=${[n ? say.of(n, all) : '', taken].filter(Boolean).join(', ')} back=${back} .tag=${tag} .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private viewer({ record, marks }: PhotoView): TemplateResult {

@@ -85,7 +85,7 @@ export class ScanPlace extends LightElement {
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: say.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: say.torchName }];
     return html`<div class="scan" @click=${() => { this.finder.stir(); }}>
       <asf-head ink .name=${say.title} .second=${session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back="#/stores" .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
-      <div class="scan-upper ${this.canSee ? '' : 'scan-blind'}"><asf-sight .finder=${this.finder} .over=${html`<span class="scan-frame" aria-hidden="true"></span>`} @asf-shoot=${this.wake}></asf-sight>${signPlate(session.sign, this.ready)}</div>
+      <div class="scan-upper ${this.canSee ? '' : 'scan-blind'}"><asf-sight .finder=${this.finder} .todo=${this.finder.sight === 'refused' ? say.refused : say.noCamera} .over=${html`<span class="scan-frame" aria-hidden="true"></span>`} @asf-shoot=${this.wake}></asf-sight>${signPlate(session.sign, this.ready)}</div>
       <div class="scan-lower">
         <asf-choice hide-label columns="3" .label=${say.mode} .options=${MODES.map((value) => ({ value, word: say.modes[value] }))} .value=${session.mode} @asf-change=${(event: CustomEvent<{ value: Mode }>) => { this.turn(event.detail.value); }}></asf-choice>
         ${this.asked()}
@@ -106,7 +106,7 @@ export class ScanPlace extends LightElement {
     const say = words().scan;
     const { mode, count } = this.session;
     if (mode === 'count') return count ? say.ready.count : say.ready.countPlace;
-    return say.ready[mode];
+    return mode === 'open' && !this.canSee ? say.ready.openTyped : say.ready[mode];
   }
 
   private get unknown(): { code: string; number: number } | null {

@@ -17,7 +17,6 @@ import '../styles/first.css';
 import '../styles/stores.css';
 import { today } from '../today';
 import { words } from '../words';
-import { number } from '../words/format';
 import { placeList } from './list';
 import './one';
 import './place-form';
@@ -60,20 +59,26 @@ export class PlaceStores extends LightElement {
 
   private top(outermost: readonly PlaceLine[], nowhere: number): TemplateResult {
     const say = words().stores;
-    if (outermost.length === 0) return html`<asf-empty .first=${say.none.first} .then=${say.none.then}></asf-empty>${this.ways()}`;
-    return html`${placeList(outermost)}
+    if (outermost.length === 0) return html`<asf-empty .first=${say.none.first} .then=${say.none.then}></asf-empty>${this.asked()}${this.ways()}`;
+    return html`${this.asked()}${placeList(outermost)}
       ${nowhere ? html`<a class="store-row" href="#/stores/nowhere"><asf-icon name="loose"></asf-icon><span class="store-name">${say.nowhere}</span><span class="store-count">${say.parts(nowhere)}</span><asf-icon name="next" size="20"></asf-icon></a>` : nothing}
       ${this.ways()}`;
   }
 
+  /** What is asked most stands first. */
+  private asked(): TemplateResult {
+    const say = words().stores;
+    const [missed = 0, , nowhere = 0, unseen = 0] = this.missing.view?.totals ?? [];
+    const amiss = missed + nowhere + unseen + (this.missing.view?.late ?? 0);
+    return html`<div class="pair stores-asked"><asf-button icon="find" word=${say.whereIsIt} href="#/where"></asf-button><asf-button icon="missing" word=${say.missingCount(amiss)} href="#/missing"></asf-button></div>`;
+  }
+
   private ways(): TemplateResult {
     const say = words().stores;
-    const [missed = 0, out = 0, nowhere = 0, unseen = 0] = this.missing.view?.totals ?? [];
-    const amiss = missed + nowhere + unseen + (this.missing.view?.late ?? 0);
-    const way = (href: string, icon: 'find' | 'missing' | 'route' | 'printer', word: string, second = ''): TemplateResult =>
+    const out = this.missing.view?.totals[1] ?? 0;
+    const way = (href: string, icon: 'route' | 'printer', word: string, second = ''): TemplateResult =>
       html`<a class="under-link" href=${href}><asf-icon name=${icon}></asf-icon><span>${word}</span><span class="second">${second}</span></a>`;
-    return html`<nav class="store-ways" aria-label=${say.title}>${way('#/where', 'find', say.whereIsIt)}${way('#/missing', 'missing', say.missing, amiss ? number(amiss) : '')}
-      ${way('#/missing/out', 'route', say.outOfHouse, out ? number(out) : '')}${way('#/tags-sheet', 'printer', say.printTags)}</nav>`;
+    return html`<nav class="store-ways" aria-label=${say.title}>${way('#/missing/out', 'route', say.outOfHouse, out ? say.parts(out) : '')}${way('#/tags-sheet', 'printer', say.printTags)}</nav>`;
   }
 
   private nowhere(parts: number): TemplateResult {

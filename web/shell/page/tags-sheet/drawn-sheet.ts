@@ -1,28 +1,37 @@
 import { html, svg, type TemplateResult } from 'lit';
-import { FIGURES_AT, HOLE_IN, RING, figuresLength, path, tagOutline, tagWidth } from '../kit/tag-shape';
-import { tagNumber } from '../teardown/tag-number';
-import type { Label, Sheet } from './labels';
+import type { TagShape, TagSheetView } from '../../bridge/protocol';
+import { words } from '../words';
 
-/** White left around the tag inside its label, in millimetres: printers are not exact. */
-const EDGE = 3.2;
-
-/** One sheet, drawn in millimetres. */
-export function drawnSheet(sheet: Sheet, labels: readonly Label[]): TemplateResult {
-  return html`<svg class="ts-sheet" viewBox="0 0 ${sheet.width} ${sheet.height}" width="${sheet.width}mm" height="${sheet.height}mm" role="img"
-    aria-label="${tagNumber(labels[0]?.number)} – ${tagNumber(labels[labels.length - 1]?.number)}">
-    <rect class="ts-paper" width=${sheet.width} height=${sheet.height} />${labels.map((label) => drawn(sheet, label))}</svg>`;
+/** A code as people read it: `0147-7`. */
+export function readable(code: string): string {
+  return `${code.slice(0, -1)}-${code.slice(-1)}`;
 }
 
-function drawn(sheet: Sheet, { number, x, y }: Label): TemplateResult {
-  const figures = tagNumber(number);
-  const wide = tagWidth(figures.length);
-  const { width, height } = sheet.label;
-  const scale = Math.min((width - 2 * EDGE) / wide, height - 2 * EDGE) / 100;
-  const left = x + (width - wide * scale * 100) / 2;
-  const top = y + (height - scale * 100) / 2;
-  // The hole is a mark to punch through, so only its ring is printed.
-  return svg`<g transform="translate(${left} ${top}) scale(${scale})">
-    <path class="ts-line" d=${path(tagOutline('off', wide))} />
-    <circle class="ts-line" cx=${HOLE_IN * 100} cy="50" r=${RING * 100} />
-    <text class="ts-figures" x=${FIGURES_AT * 100} y="72.4" font-size="63" textLength=${figuresLength(figures.length) * 100} lengthAdjust="spacingAndGlyphs">${figures}</text></g>`;
+/** The first sheet, drawn from the same shapes as the file. */
+export function drawnSheet({ grid, labels }: TagSheetView): TemplateResult {
+  const [width, height] = grid.page;
+  const [first, last] = [labels[0], labels[labels.length - 1]];
+  const said = first && last ? words().tagsSheet.drawn(readable(first.code), readable(last.code), labels.length) : '';
+  return html`<svg class="ts-sheet" viewBox="0 0 ${width} ${height}" role="img" aria-label=${said}>
+    <rect class="ts-paper" width=${width} height=${height} />
+    ${grid.strips ? '' : labels.map(({ x, y }) => svg`<rect class="ts-edge" x=${x} y=${y} width=${grid.label[0]} height=${grid.label[1]} rx="1.5" />`)}
+    ${labels.flatMap(({ shapes }) => shapes).map(drawn)}</svg>`;
+}
+
+function drawn(shape: TagShape): TemplateResult {
+  switch (shape.draw) {
+    case 'line':
+      return svg`<path class="ts-line" stroke-width=${shape.thick} stroke-dasharray=${shape.dashed ? '1.2' : 'none'} d="M${shape.points.map(([x, y]) => `${round(x)} ${round(y)}`).join('L')}${shape.closed ? 'Z' : ''}" />`;
+    case 'ring':
+      return svg`<circle class="ts-line" stroke-width=${shape.thick} cx=${round(shape.x)} cy=${round(shape.y)} r=${shape.radius} />`;
+    case 'text':
+      return svg`<text class="ts-text" font-size=${shape.size} textLength=${round(shape.length)} lengthAdjust="spacingAndGlyphs"
+        transform="translate(${round(shape.x)} ${round(shape.y)})${shape.turned ? ' rotate(180)' : ''}">${shape.text}</text>`;
+    case 'dark':
+      return svg`<path class="ts-dark" d=${shape.boxes.map(([x, y, width, height]) => `M${round(x)} ${round(y)}h${round(width)}v${round(height)}h${round(-width)}z`).join('')} />`;
+  }
+}
+
+function round(value: number): number {
+  return Math.round(value * 1000) / 1000;
 }

@@ -13,6 +13,8 @@ export class Sight extends LightElement {
   @property({ attribute: false }) finder!: Viewfinder;
   @property({ attribute: false }) series: Series | null = null;
   @property({ attribute: false }) over: unknown = nothing;
+  /** What to do without a camera, where it is not the shutter that takes files. */
+  @property() todo = '';
   /** The sight darkens for a moment when a picture was taken. */
   @state() private flash = false;
 
@@ -47,7 +49,8 @@ export class Sight extends LightElement {
   private blind(): TemplateResult {
     const { sight } = this.finder;
     const text = words().teardown;
-    const todo = sight === 'refused' ? text.refusedTodo : sight === 'none' ? text.noneTodo : '';
+    const way = { refused: text.refusedTodo, none: text.noneTodo } as const;
+    const todo = sight === 'refused' || sight === 'none' ? this.todo || way[sight] : '';
     return html`<p class="sight-words" role="status"><b>${sight === 'live' ? '' : text.sight[sight]}</b>${todo ? html`<span>${todo}</span>` : nothing}</p>`;
   }
 

@@ -4,7 +4,7 @@ import type { Vocabulary } from './vocabulary';
 
 /** From the last assembly to the road. */
 export const commissioning = (trade: Vocabulary) => ({
-  title: 'Commissioning', second: 'from the last assembly to the road', lead: 'The last assembly is the vehicle itself: each line done, with what was found, or left out.', open: (n: number) => `${count(n, 'assembly', 'assemblies')} not together yet`, allOn: 'Every assembly is together.',
+  title: 'Commissioning', second: 'from the last assembly to the road', lead: 'The last assembly is the vehicle itself: each line done, with what was found, or left out.', open: (n: number) => `${count(n, 'assembly', 'assemblies')} not together yet.`, allOn: 'Every assembly is together.',
   steps: {
     fluids: ['Fluids in', 'Engine, gearbox, axle, steering, cooling, brakes: as the refill list above.'],
     bleed: ['Bled', 'Brakes, clutch, cooling, fuel: until no air comes. Pedal firm, and firm after a night.'],

@@ -6,7 +6,7 @@ export const scan = (trade: Vocabulary) => ({
   title: 'Scan', modes: { open: 'Open', move: 'Move', count: 'Count' }, mode: 'What a tag does',
   second: { open: 'A tag opens its part or place', move: 'Part by part, then the place', count: 'Every tag in one place' },
   torch: 'Torch', torchName: 'Torch of the camera', torchOn: 'Torch on', torchOff: 'Torch off',
-  ready: { open: 'Hold a tag in the frame', move: 'First the part, then where it goes', countPlace: 'First the tag of the place', count: 'Now every tag that lies here' },
+  ready: { open: 'Hold a tag in the frame', openTyped: 'Type what stands on a tag', move: 'First the part, then where it goes', countPlace: 'First the tag of the place', count: 'Now every tag that lies here' },
   type: 'Type the code', camera: 'Back to the camera', code: 'Code on the tag', codeHint: 'The figures and the character after them, like 0147-X', take: 'Take it', rub: 'Rub out', keys: 'Keys for the code',
   figureName: (figure: string) => (figure === 'X' ? 'X' : figure),
   undo: 'Take back the last', undone: 'Taken back', undoneName: (what: string) => `Taken back: ${what}`, nothingToUndo: 'Nothing to take back',
@@ -27,5 +27,5 @@ export const scan = (trade: Vocabulary) => ({
   progress: (seen: number, of: number) => `${number(seen)} of ${number(of)}`, progressLabel: 'Seen so far', foreignCount: (n: number) => `${number(n)} foreign`, toSee: 'Not seen yet', toSeeNone: 'All that should be here was seen.', end: 'End the count', endCost: (n: number) => (n ? `${number(n)} not seen` : 'all seen'),
   ended: (name: string) => `${name} counted`,
   thePlace: (name: string, parts: number) => `${name}, ${count(parts, 'part')}`, lies: (place: string) => (place ? `lies in ${place}` : ''),
-  noName: 'no name yet', noCamera: 'No camera here: type the codes.', refused: 'No permission for the camera: type the codes, or allow it in the browser’s settings for this page.', goTo: trade.stores,
+  noName: 'no name yet', noCamera: 'Type the codes instead.', refused: 'Type the codes, or allow it in the browser’s settings for this page.', goTo: trade.stores,
 });

@@ -24,7 +24,7 @@ export const stores = (trade: Vocabulary) => ({
   path: (names: readonly string[]) => names.join(' · '),
   conflictMoved: 'Part moved',
 
-  scan: 'Scan', scanNext: 'Scan next', whereIsIt: 'Where is it?', missing: 'What is missing', outOfHouse: 'Out of the house', printTags: 'Print tags',
+  scan: 'Scan', scanNext: 'Scan next', whereIsIt: 'Where is it?', missing: 'What is missing', missingCount: (n: number) => (n ? `What is missing: ${number(n)}` : 'What is missing'), outOfHouse: 'Out of the house', printTags: 'Print tags',
   tag: (code: string) => `tag ${code}`, printTag: 'Print its tag', more: 'More about this place',
   counting: (seen: number, of: number) => `Counting: ${number(seen)} of ${number(of)}`,
   counted: (seen: number, of: number) => `Counted ${number(seen)} of ${number(of)}`,
