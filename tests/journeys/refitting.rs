@@ -40,8 +40,8 @@ fn take_off_three(browser: &Browser) -> anyhow::Result<()> {
         browser.record_part(1)?;
         if at == 1 {
             for pieces in 1..=2 {
-                browser.press_words(".td-joint", "+ piece")?;
-                browser.says(".td-joint-count", &format!("{pieces} "))?;
+                browser.click(".td-joint-next")?;
+                browser.wait_for_text(".td-joint-count b", &pieces.to_string())?;
             }
         }
         browser.click(".td-plate")?;
@@ -84,7 +84,9 @@ fn steps(browser: &Browser) -> anyhow::Result<Vec<Value>> {
 }
 
 fn at_step(browser: &Browser, name: &str) -> anyhow::Result<()> {
-    browser.says(&format!("{STEP} .rf-said h2"), name)
+    let there =
+        format!("document.querySelector('{STEP} .rf-said h2')?.textContent.trim().split(' × ')[0] === {}", json!(name));
+    browser.wait_for_js(&there, SOON).with_context(|| format!("at the step of {name}"))
 }
 
 /// The bearing is bought: ordered, in, compared.
@@ -128,7 +130,7 @@ fn chromium_from_an_empty_app_to_the_road() -> anyhow::Result<()> {
 
     // What came off last goes on first, and nothing was decided.
     browser.go("refit")?;
-    browser.says(".rf-assembly", "blocked by 4, no date known")?;
+    browser.says(".rf-assembly", "4 things of yours to do, no date known")?;
     browser.says(".rf-assembly", "0 of 3 on")?;
     browser.press_words("asf-refit-home .rf-assembly", "Front hub")?;
     browser.press_words("asf-refit-assembly .foot", "Begin")?;
@@ -144,6 +146,7 @@ fn chromium_from_an_empty_app_to_the_road() -> anyhow::Result<()> {
     browser.says(".tq", "manual, page 112 · dry")?;
     browser.says(".tq-figure", "40 lbf·ft")?;
     browser.press_words("asf-lacks-mended", "Use it again")?;
+    browser.wait_for_js("document.querySelectorAll('asf-lacks-mended li').length === 1", SOON)?;
     browser.press_words("asf-lacks-mended", "It is here")?;
     browser.wait_until_gone("asf-lacks-mended")?;
     browser.press_words(STEP, "Done, finger-tight")?;
@@ -171,6 +174,7 @@ fn loose_until_ticked(browser: &Browser) -> anyhow::Result<()> {
     browser.wait_for_text("asf-refit-home .rf-loose", "Still loose: 1")?;
     browser.press_words("asf-refit-home", "Still loose: 1")?;
     browser.says(".rf-joint-row", "Joint A · 0002 Wheel hub")?;
+    browser.says(".rf-joint-row", "finger-tight")?;
     browser.says(".rf-joint-row", "40 lbf·ft, dry")?;
     browser.press_words("asf-gates", "It stands on its wheels")?;
     browser.says("asf-gates asf-message", "1 joint is still loose. Nothing was changed.")?;

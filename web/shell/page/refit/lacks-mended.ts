@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { Lack, RefitStepView } from '../../bridge/protocol';
 import '../kit/button';
 import '../kit/dialog';
@@ -20,7 +21,7 @@ export class LacksMended extends LightElement {
 
   override render(): TemplateResult {
     const { lacks, line } = this.view.step;
-    return html`<asf-section .label=${words().refit.blocks} .count=${number(lacks.length)}><ul class="rf-mend">${lacks.map((lack) => html`<li>${this.lack(lack)}</li>`)}</ul></asf-section>
+    return html`<asf-section .label=${words().refit.blocks} .count=${number(lacks.length)}><ul class="rf-mend">${repeat(lacks, ({ why, other, pieces }) => `${why}/${other ?? ''}/${pieces ?? ''}`, (lack) => html`<li>${this.lack(lack)}</li>`)}</ul></asf-section>
       <asf-dialog .open=${this.ordering} .label=${words().supply.add} .body=${this.ordering ? html`<asf-delivery-form .partId=${line.id} .wanted=${line.quantity} @asf-put=${() => { this.ordering = false; }}></asf-delivery-form>` : nothing} @asf-close=${() => { this.ordering = false; }}></asf-dialog>`;
   }
 

@@ -14,6 +14,7 @@ import './home';
 import './loose';
 import './outside';
 import './step';
+import type { Ticked } from './step';
 
 const desk = matchMedia('(min-width: 62.5em)');
 
@@ -23,14 +24,18 @@ export class PlaceRefit extends LightElement {
   @property({ attribute: false }) address!: Address;
   @state() private wide = desk.matches;
   private shown = '';
+  /** The last tick: taken back by whichever way, its step is in hand again. */
+  private last: Ticked = { entry: '', part: '', assembly: undefined };
 
   override connectedCallback(): void {
     super.connectedCallback();
     desk.addEventListener('change', this.resized);
+    document.addEventListener('asf-taken-back', this.takenBack);
   }
 
   override disconnectedCallback(): void {
     desk.removeEventListener('change', this.resized);
+    document.removeEventListener('asf-taken-back', this.takenBack);
     super.disconnectedCallback();
   }
 
@@ -51,7 +56,7 @@ export class PlaceRefit extends LightElement {
 
   private assembly(id: string): TemplateResult {
     const { step } = this;
-    const one = step && step !== 'next' ? html`<asf-refit-step .partId=${step} .assembly=${id} ?beside=${this.wide} @asf-step=${this.to}></asf-refit-step>` : nothing;
+    const one = step && step !== 'next' ? html`<asf-refit-step .partId=${step} .assembly=${id} ?beside=${this.wide} @asf-step=${this.moved} @asf-ticked=${(event: CustomEvent<Ticked>) => { this.last = event.detail; }}></asf-refit-step>` : nothing;
     const list = id === 'none' ? html`<asf-refit-outside .current=${step}></asf-refit-outside>` : html`<asf-refit-assembly .assembly=${id} .current=${step} ?panes=${this.wide} ?lists=${this.wide && one !== nothing}></asf-refit-assembly>`;
     if (!this.wide) return one === nothing ? list : html`${one}`;
     if (one === nothing) return list;
@@ -59,10 +64,20 @@ export class PlaceRefit extends LightElement {
   }
 
   /** Another step comes in the place of this one: the way back leads to where the first was opened from. */
-  private readonly to = (event: CustomEvent<{ part: string; assembly: string | undefined }>): void => {
-    const { part, assembly } = event.detail;
-    go(part ? `#/refit/${assembly ?? 'none'}?step=${part}` : assembly ? `#/refit/${assembly}` : '#/refit', true);
+  private readonly moved = (event: CustomEvent<{ part: string; assembly: string | undefined }>): void => {
+    this.to(event.detail.part, event.detail.assembly);
   };
+
+  private readonly takenBack = ({ detail }: CustomEvent<string>): void => {
+    const { entry, part, assembly } = this.last;
+    if (!entry || detail !== entry) return;
+    this.last = { entry: '', part: '', assembly: undefined };
+    this.to(part, assembly);
+  };
+
+  private to(part: string, assembly: string | undefined): void {
+    go(part ? `#/refit/${assembly ?? 'none'}?step=${part}` : assembly ? `#/refit/${assembly}` : '#/refit', true);
+  }
 
   // One element serves all of it: what the app does for a new place is done here for a new page of this one.
   override updated(changed: PropertyValues<this>): void {

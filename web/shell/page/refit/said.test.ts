@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
-import type { Lack, RefitAssembly } from '../../bridge/protocol';
+import type { Lack, LackWhy, RefitAssembly } from '../../bridge/protocol';
 import { setSpeech, words } from '../words';
 import { standOf, standWords } from './assembly-row';
 import { dayWords, lackWhen } from './when';
@@ -41,7 +41,7 @@ test('a day of another year says which', () => {
 test('every lack has words, in both vocabularies', () => {
   for (const speech of ['british', 'american'] as const) {
     setSpeech(speech);
-    const { what } = words().refit.lacks;
+    const what: Record<LackWhy, (lack: Pick<Lack, 'name' | 'other_name' | 'pieces'>) => string> = words().refit.lacks.what;
     for (const say of Object.values(what)) {
       for (const pieces of [undefined, 1, 2]) expect(say({ name: '', other_name: '', ...(pieces !== undefined && { pieces }) })).toMatch(/\p{L}{2}/u);
     }

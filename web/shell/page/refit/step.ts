@@ -17,7 +17,6 @@ import '../kit/side';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { tagFigures } from '../parts/tag-figures';
-import { say as aloud } from '../say';
 import { endOf } from '../teardown/side-of';
 import { today } from '../today';
 import { words } from '../words';
@@ -30,7 +29,10 @@ import './step-photo';
 import type { StepPhoto } from './step-photo';
 import { ticking, type Tick } from './tick';
 
-/** One step: its photos, its hardware, how tight; ticked, and on to the next. Tells `asf-step` with where to go. */
+/** What was ticked last, and with which entry. */
+export interface Ticked { entry: string; part: Id; assembly: Id | undefined }
+
+/** One step: its photos, its hardware, how tight; ticked, and on to the next. Tells `asf-step` with where to go, `asf-ticked` with what was. */
 @customElement('asf-refit-step')
 export class RefitStep extends LightElement {
   @property() partId = '';
@@ -47,18 +49,15 @@ export class RefitStep extends LightElement {
   private readonly keeping = new KeepingWord(this);
   private readonly wakeLock = new WakeLock();
   private busy = false;
-  private undoable = { entry: '', part: '', assembly: '' };
 
   override connectedCallback(): void {
     super.connectedCallback();
     document.addEventListener('keydown', this.pressed);
-    document.addEventListener('asf-taken-back', this.takenBack);
     this.wakeLock.hold();
   }
 
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.pressed);
-    document.removeEventListener('asf-taken-back', this.takenBack);
     this.wakeLock.release();
     super.disconnectedCallback();
   }
@@ -178,7 +177,7 @@ export class RefitStep extends LightElement {
     this.busy = false;
     if (!ok) return;
     if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.(15);
-    this.undoable = { entry: entry ?? '', part: view.record.id, assembly: view.assembly ?? 'none' };
+    this.tell<Ticked>('asf-ticked', { entry: entry ?? '', part: view.record.id, assembly: view.assembly });
     if (tick === 'tightened' || tick === 'finger-tight') this.later();
   }
 
@@ -198,15 +197,6 @@ export class RefitStep extends LightElement {
   private turn(to: Id | undefined): void {
     if (to) this.to(to, this.view?.assembly);
   }
-
-  /** By whichever way the last tick was taken back: its step is in hand again. */
-  private readonly takenBack = ({ detail }: CustomEvent<string>): void => {
-    const { entry, part, assembly } = this.undoable;
-    if (!entry || detail !== entry) return;
-    this.undoable = { entry: '', part: '', assembly: '' };
-    if (part !== this.partId) this.to(part, assembly === 'none' ? undefined : assembly);
-    aloud(words().frame.undone);
-  };
 
   private readonly pressed = (event: KeyboardEvent): void => {
     const { key, target } = event;
