@@ -7,8 +7,6 @@ export const scan = (trade: Vocabulary) => ({
   second: { open: 'A tag opens its part or place', move: 'Part by part, then the place', count: 'Every tag in one place' },
   torch: 'Torch', torchName: 'Torch of the camera', torchOn: 'Torch on', torchOff: 'Torch off',
   ready: { open: 'Hold a tag in the frame', openTyped: 'Type what stands on a tag', move: 'First the part, then where it goes', countPlace: 'First the tag of the place', count: 'Now every tag that lies here' },
-  type: 'Type the code', camera: 'Back to the camera', code: 'Code on the tag', codeHint: 'The figures and the character after them, like 0147-X', take: 'Take it', rub: 'Rub out', keys: 'Keys for the code',
-  ready: { open: 'Hold a tag in the frame', move: 'First the part, then where it goes', countPlace: 'First the tag of the place', count: 'Now every tag that lies here' },
   type: 'Type the code', camera: 'Back to the camera', code: 'Code on the tag', codeHint: 'The figures and the character after them', codeLike: '0147-X', take: 'Take it', rub: 'Rub out', keys: 'Keys for the code',
   figureName: (figure: string) => (figure === 'X' ? 'X' : figure),
   undo: 'Take back', undoName: 'Take back the last', undone: 'Taken back', undoneName: (what: string) => `Taken back: ${what}`, nothingToUndo: 'Nothing to take back',
