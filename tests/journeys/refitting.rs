@@ -285,7 +285,7 @@ fn chromium_steps_by_keys() -> anyhow::Result<()> {
     let assembly = ids["assembly"].as_str().context("an assembly")?;
     browser.go(&format!("refit/{assembly}?step=next"))?;
     at_step(browser, "Bearing")?;
-    browser.press(Key::Space)?;
+    browser.type_text("d")?;
     at_step(browser, "Hub")?;
     browser.wait_for(".rf-panes .rf-step:first-child")?;
     browser.type_text("n")?;

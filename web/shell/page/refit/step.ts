@@ -143,9 +143,9 @@ export class RefitStep extends LightElement {
     switch (view.step.state) {
       case 'fitted': return html`<asf-primary verb=${view.next_open ? say.next : say.look} icon="next" key="L" @click=${() => { this.later(); }}></asf-primary>`;
       case 'tried': return pairOf(html`<asf-primary verb=${say.offAgain} icon="undo" @click=${() => { void this.tick('off-again'); }}></asf-primary>`, later);
-      case 'waiting': return html`<div class="primary-and-second rf-swapped"><asf-button column icon="check" word=${say.tightened} key="Space" @click=${() => { this.wants('tightened'); }}></asf-button>
+      case 'waiting': return html`<div class="primary-and-second rf-swapped"><asf-button column icon="check" word=${say.tightened} key="D" @click=${() => { this.wants('tightened'); }}></asf-button>
         <asf-primary verb=${say.later} icon="next" key="L" @click=${() => { this.later(); }}></asf-primary></div>`;
-      case 'ready': return pairOf(html`<asf-primary verb=${say.tightened} icon="check" key="Space" @click=${() => { this.wants('tightened'); }}></asf-primary>`, later);
+      case 'ready': return pairOf(html`<asf-primary verb=${say.tightened} icon="check" key="D" @click=${() => { this.wants('tightened'); }}></asf-primary>`, later);
     }
   }
 
@@ -202,8 +202,6 @@ export class RefitStep extends LightElement {
     const { key, target } = event;
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || event.repeat || document.querySelector('dialog[open]')) return;
     if (target instanceof HTMLElement && target.matches('input:not([type="radio"], [type="checkbox"]), textarea, select')) return;
-    const isTick = key === ' ' || key === 'Enter';
-    if (isTick && target instanceof Element && target.closest('button, a, summary, input, label')) return;
     if (this.carriesOut(key)) event.preventDefault();
   };
 
@@ -211,7 +209,8 @@ export class RefitStep extends LightElement {
     const { view } = this;
     if (!view) return false;
     switch (key.length === 1 ? key.toLowerCase() : key) {
-      case ' ': case 'Enter': if (view.step.state === 'fitted') this.later(); else if (view.step.state === 'tried') void this.tick('off-again'); else this.wants('tightened'); return true;
+      // Not the space bar: whoever scrolls with it must not tick.
+      case 'd': if (view.step.state === 'fitted') this.later(); else if (view.step.state === 'tried') void this.tick('off-again'); else this.wants('tightened'); return true;
       case 'f': if (view.step.state !== 'fitted') this.wants('finger-tight'); return true;
       case 'l': this.later(); return true;
       case 'n': this.turn(view.next); return true;
