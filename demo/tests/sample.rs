@@ -66,11 +66,15 @@ fn it_is_being_put_together_again() {
     let ready = ask("ready", &json!({"today": "2026-11-28"}));
     let lines = ready["assemblies"].as_array().unwrap();
     let state = |name: &str| lines.iter().find(|line| line["name"] == name).unwrap()["state"].clone();
-    assert_eq!((state("Pedals"), state("Hand brake"), state("Front hub")), (json!("refitted"), json!("ready"), json!("blocked")));
+    assert_eq!(
+        (state("Pedals"), state("Hand brake"), state("Front hub")),
+        (json!("refitted"), json!("ready"), json!("blocked"))
+    );
     assert!(lines.iter().all(|line| line["state"] != "blocked" || line["lacks"] != json!([])));
     let hub = lines.iter().find(|line| line["name"] == "Front hub").unwrap();
     let dated = hub["lacks"].as_array().unwrap().iter().filter(|lack| lack.get("day").is_some());
-    let dated: BTreeSet<(&str, &str)> = dated.map(|lack| (lack["name"].as_str().unwrap(), lack["day"].as_str().unwrap())).collect();
+    let dated: BTreeSet<(&str, &str)> =
+        dated.map(|lack| (lack["name"].as_str().unwrap(), lack["day"].as_str().unwrap())).collect();
     let expected = [("Grease seal, hub", "2026-12-10"), ("Hub nut", "2026-12-05"), ("Stub axle", "2026-12-12")];
     assert_eq!(dated, BTreeSet::from(expected));
     assert_eq!((&ready["circles"], &ready["loose"]), (&json!([]), &json!([])));

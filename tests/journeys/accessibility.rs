@@ -61,7 +61,8 @@ fn furnished(size: Size) -> anyhow::Result<(Visit, Vec<String>)> {
         ("scan?mode=count&count=", "count"),
         ("suppliers", "supplier"),
     ];
-    let at = |place: &str, id: String| if place.ends_with('=') { format!("{place}{id}") } else { format!("{place}/{id}") };
+    let at =
+        |place: &str, id: String| if place.ends_with('=') { format!("{place}{id}") } else { format!("{place}/{id}") };
     places.extend(with_ids.map(|(place, of)| at(place, id(of))));
     let judged = id("judged");
     places.push(format!("decide/{judged}"));
@@ -139,7 +140,10 @@ fn every_place_is_looked_at(browser: &Browser, places: &[String]) -> anyhow::Res
         entries.filter_map(|line| line.trim().split(':').next()).map(|name| name.trim_matches('\'')).collect();
     ensure!(names.len() > 15, "page/places.ts reads otherwise now: {names:?}");
     for name in names {
-        ensure!(places.iter().any(|place| place.split(['/', '?']).next() == Some(name)), "the place {name} is not looked at");
+        ensure!(
+            places.iter().any(|place| place.split(['/', '?']).next() == Some(name)),
+            "the place {name} is not looked at"
+        );
     }
     browser.wait_for("main").context("the app")
 }

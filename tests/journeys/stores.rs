@@ -92,7 +92,10 @@ fn counts_and_settles(size: Size) -> anyhow::Result<()> {
     browser.wait_until_gone("asf-one-place asf-settle")?;
     let missing = browser.view(&json!({ "ask": "missing" }))?;
     ensure!(missing["totals"] == json!([0, 0, 0, 0]), "{missing}");
-    ensure!(lies_in(browser, id(&made, "cylinder")?)?.last().map(String::as_str) == Some("Box 07"), "it lies elsewhere");
+    ensure!(
+        lies_in(browser, id(&made, "cylinder")?)?.last().map(String::as_str) == Some("Box 07"),
+        "it lies elsewhere"
+    );
     // What was found that evening stands.
     browser.wait_for_text("asf-one-place", "Counted 2 of 3")
 }

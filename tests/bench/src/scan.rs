@@ -15,16 +15,16 @@ pub(crate) fn measure() -> anyhow::Result<Vec<Row>> {
     let output = Command::new("node").arg(script).arg(EACH).output()?;
     anyhow::ensure!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
     let told: Value = serde_json::from_slice(&output.stdout).context("no JSON")?;
-    let reader = |name: &str| -> anyhow::Result<&Value> { told.get(name).with_context(|| format!("nothing of {name}")) };
+    let reader =
+        |name: &str| -> anyhow::Result<&Value> { told.get(name).with_context(|| format!("nothing of {name}")) };
     let (ours, fast, hard) = (reader("ours")?, reader("zxing-wasm fast")?, reader("zxing-wasm hard")?);
     let figure = |of: &Value, name: &str| of[name].as_f64().unwrap_or(f64::NAN);
     let read = |of: &Value| {
         let kinds = of["rates"].as_object().into_iter().flatten().map(|(kind, rate)| format!("{kind} {rate}"));
         format!("{} % ({})", of["overall"], kinds.collect::<Vec<_>>().join(", "))
     };
-    let times = |of: &Value| {
-        format!("{:.1} / {:.1} ms, mean {:.1}", figure(of, "p50"), figure(of, "p95"), figure(of, "mean"))
-    };
+    let times =
+        |of: &Value| format!("{:.1} / {:.1} ms, mean {:.1}", figure(of, "p50"), figure(of, "p95"), figure(of, "mean"));
     let best = figure(fast, "overall").max(figure(hard, "overall"));
     let frames = format!("{} frames of 640 × 480, seed {}", told["frames"], told["seed"]);
     Ok(vec![

@@ -27,9 +27,17 @@ fn chromium(size: Size, profile: &Profile) -> Value {
         "width": width, "height": height, "pixelRatio": if phone { 3.0 } else { 1.0 }, "touch": phone, "mobile": phone,
     });
     let mut arguments: Vec<String> = [
-        "--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--disable-quic",
-        "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-        "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-dev-shm-usage",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--use-fake-device-for-media-stream",
+        "--use-fake-ui-for-media-stream",
     ]
     .map(str::to_owned)
     .to_vec();
