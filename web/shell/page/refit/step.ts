@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Id, RefitStepView } from '../../bridge/protocol';
+import { Feedback } from '../camera/feedback';
 import { WakeLock } from '../camera/wake-lock';
 import { carryOut } from '../carry-out';
 import '../cautions/cautions';
@@ -48,6 +49,7 @@ export class RefitStep extends LightElement {
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly keeping = new KeepingWord(this);
   private readonly wakeLock = new WakeLock();
+  private readonly feedback = new Feedback();
   private busy = false;
 
   override connectedCallback(): void {
@@ -59,6 +61,7 @@ export class RefitStep extends LightElement {
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.pressed);
     this.wakeLock.release();
+    this.feedback.close();
     super.disconnectedCallback();
   }
 
@@ -175,8 +178,9 @@ export class RefitStep extends LightElement {
     const tag = `${tagFigures(view.step.line.tag)} ${view.step.line.name}`.trim();
     const { ok, entry } = await carryOut(command, words().refit.onStep.said[tick](tag));
     this.busy = false;
+    // Felt and heard only once it is stored: with gloves on nobody looks at the screen first.
+    this.feedback.give(ok ? 'taken' : 'wrong');
     if (!ok) return;
-    if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.(15);
     this.tell<Ticked>('asf-ticked', { entry: entry ?? '', part: view.record.id, assembly: view.assembly });
     if (tick === 'tightened' || tick === 'finger-tight') this.later();
   }
