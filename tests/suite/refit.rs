@@ -361,7 +361,10 @@ fn being_here_is_not_being_ready() {
     hub.delivery(401, STUB, 1, json!([{ "arrived": "2026-02-20" }, { "compared": "right" }]));
     assert_eq!(hub.ready()["state"], "ready");
     hub.make(402, "outing", json!([{ "of": id(STUB) }, { "due": "2026-03-20" }]));
-    assert_eq!((hub.lacks(), &hub.ready()["earliest"]), (vec!["Stub axle out-for-work".to_owned()], &json!("2026-03-21")));
+    assert_eq!(
+        (hub.lacks(), &hub.ready()["earliest"]),
+        (vec!["Stub axle out-for-work".to_owned()], &json!("2026-03-21"))
+    );
     hub.0.change(402, json!({ "arrived": "2026-02-28" }));
     hub.0.change(STUB, json!({ "fit": "off-again" }));
     assert_eq!(hub.lacks(), ["Stub axle to-finish"]);
@@ -415,7 +418,9 @@ fn an_evening_goes_step_by_step() {
     let evening = |hub: &Hub, minutes: i64| {
         let view = hub.0.asked(json!({ "ask": "this-evening", "minutes": minutes, "today": TODAY }));
         let items = view["items"].as_array().unwrap().iter();
-        items.map(|item| format!("{} {}/{}", item["name"].as_str().unwrap(), item["fits"], item["steps"])).collect::<Vec<_>>()
+        items
+            .map(|item| format!("{} {}/{}", item["name"].as_str().unwrap(), item["fits"], item["steps"]))
+            .collect::<Vec<_>>()
     };
     assert_eq!(evening(&hub, 40), ["Pedals 0/2"]);
     assert_eq!(evening(&hub, 60), ["Pedals 1/2"]);
@@ -432,7 +437,8 @@ fn the_old_piece_stays_where_it_lies() {
     let mut hub = Hub::new();
     hub.make(710, "place", json!([{ "name": "Box 07" }]));
     for part in [SEAL, STUB] {
-        hub.0.done(json!({ "do": "change", "ids": [id(part)], "changes": [{ "place": id(710) }, { "fit": "fitted" }] }));
+        hub.0
+            .done(json!({ "do": "change", "ids": [id(part)], "changes": [{ "place": id(710) }, { "fit": "fitted" }] }));
     }
     hub.0.change(STUB, json!({ "clear": "chosen" }));
     hub.0.quote(700, STUB, "use-again", 10, json!([]));
