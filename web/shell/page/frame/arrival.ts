@@ -38,6 +38,8 @@ export class Arrival {
       const free = now === null || now === document.body || now === given || (given === null && (now === before || now.matches('h1')));
       // Who has gone on meanwhile is not called back.
       if (!free || document.querySelector('dialog[open]')) return;
+      // Drawn anew, the heading has lost it; what has been pressed since then has a rule of its own.
+      if (given?.isConnected && now !== given) return;
       const heading = headingOf(place);
       if (!heading?.textContent.trim() || (isAsking() && performance.now() - begun < ANSWERS)) continue;
       // A heading that has the focus already is not read out again by itself.
