@@ -1,6 +1,7 @@
 import { html, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { desk } from '../bridge/desk';
+import { Arrival } from './frame/arrival';
 import './frame/notices';
 import { KeepingWord } from './frame/keeping-word';
 import { go, startAt } from './frame/start';
@@ -19,6 +20,7 @@ export class App extends LightElement {
   @state() private address: Address = addressOf('');
 
   private readonly keeping = new KeepingWord(this);
+  private readonly arrival = new Arrival();
   private place: PlaceElement | null = null;
   private shown = '';
 
@@ -67,16 +69,21 @@ export class App extends LightElement {
 
   private readonly turn = (): void => {
     const job = desk.current();
+    const last = this.address;
     this.address = addressOf(location.hash);
     if (job === null && this.entry && !this.entry.withoutJob) { go('#/first', true); return; }
     // With no job open, be it for want of storage, the place to come back to stays as it was.
     if (job !== null) journal.at({ job, hash: location.hash });
-    void this.show();
+    void this.show(last, document.activeElement);
   };
 
-  private async show(): Promise<void> {
-    const { place } = this.address;
-    if (this.shown === place && this.showing === 'here') return;
+  private async show(last: Address, before: Element | null): Promise<void> {
+    const { place, id } = this.address;
+    if (this.shown === place && this.showing === 'here') {
+      await this.updateComplete;
+      if (this.place && this.shown === place) void this.arrival.at(this.place, { before, focus: true, sameRecord: last.id === id });
+      return;
+    }
     const entry = this.entry;
     this.shown = place;
     if (!entry) { this.showing = 'unknown'; return; }
@@ -93,16 +100,7 @@ export class App extends LightElement {
     this.requestUpdate();
     await this.updateComplete;
     window.scrollTo(0, 0);
-    void this.named(!isFirst);
-  }
-
-  // The window is named after the place; a reader of the screen learns by the focus that it has changed.
-  private async named(focus: boolean): Promise<void> {
-    await this.place?.updateComplete;
-    await this.place?.querySelector('asf-head')?.updateComplete;
-    const title = this.place?.querySelector<HTMLElement>('h1');
-    document.title = [title?.textContent?.trim(), words().places.app].filter(Boolean).join(' – ');
-    if (focus) title?.focus({ preventScroll: true });
+    if (this.shown === place) void this.arrival.at(this.place, { before, focus: !isFirst, sameRecord: false });
   }
 
   private readonly skip = (event: Event): void => {

@@ -6,6 +6,13 @@ import { namesNothing } from './names-nothing';
 export type ViewName = View['view'];
 export type ViewOf<N extends ViewName> = Extract<View, { view: N }>;
 
+let open = 0;
+
+/** Whether anything that is shown still waits for its answer. */
+export function isAsking(): boolean {
+  return open > 0;
+}
+
 /**
  * A question that stays asked: the answer is in `view`, and is asked for again when entries arrive from here or another
  * window. An older answer never replaces a newer one, and the last good one stays on the screen while a new one is on its way.
@@ -57,6 +64,7 @@ export class Live<N extends ViewName> implements ReactiveController {
       this.host.requestUpdate();
       return;
     }
+    open += 1;
     try {
       const answer = await desk.ask(query);
       if (turn !== this.asked) return;
@@ -65,6 +73,8 @@ export class Live<N extends ViewName> implements ReactiveController {
       this.host.requestUpdate();
     } catch {
       // The desk tells of trouble by itself; what is on the screen stays.
+    } finally {
+      open -= 1;
     }
   }
 

@@ -6,10 +6,16 @@ import '../kit/button';
 import '../kit/message';
 import '../kit/undo';
 import { LightElement } from '../kit/light-element';
+import { addressOf } from '../places';
 import { applyUpdate, updateIsWaiting, updates } from '../update';
 import { words } from '../words';
 import './alerts';
 import { mayInterrupt } from './interrupting';
+
+/** An action that ends in another place is there within this time. */
+const LEADS_AWAY = 1500;
+/** These take back what was done there by themselves. */
+const TAKES_BACK = new Set(['scan']);
 
 /** What is said above all places: trouble with storing, what was refused, a new version, and what can be taken back. */
 @customElement('asf-notices')
@@ -18,6 +24,8 @@ export class Notices extends LightElement {
   @state() private done: Done | null = null;
   @state() private said = '';
   private saving = 0;
+  private place = addressOf(location.hash).place;
+  private doneAt = 0;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -86,6 +94,7 @@ export class Notices extends LightElement {
 
   private readonly isDone = (event: CustomEvent<Done>): void => {
     this.done = event.detail.entry ? event.detail : null;
+    this.doneAt = performance.now();
     if (!event.detail.entry) this.said = event.detail.message;
   };
 
@@ -94,8 +103,14 @@ export class Notices extends LightElement {
   };
 
   private readonly ready = (): void => { this.said = words().frame.offline; };
-  // Where nothing is under way the question may be put.
-  private readonly moved = (): void => { if (this.version !== 'none') this.requestUpdate(); };
+  private readonly moved = (): void => {
+    // What was done in a place that is left is no longer in hand there; what led away from it still is.
+    const { place } = addressOf(location.hash);
+    if (place !== this.place && (TAKES_BACK.has(place) || performance.now() - this.doneAt > LEADS_AWAY)) this.done = null;
+    this.place = place;
+    // Where nothing is under way the question may be put.
+    if (this.version !== 'none') this.requestUpdate();
+  };
   private readonly updateWaits = (): void => { this.version = 'waiting'; };
   private readonly updateChanged = (): void => { this.version = 'changed'; };
 }

@@ -29,7 +29,7 @@ export class Dialog extends LightElement {
   override render(): TemplateResult {
     return html`<dialog class="dialog" aria-labelledby=${this.mark} @close=${this.closed} @cancel=${(event: Event) => { event.stopPropagation(); }}
       @keydown=${this.key} @pointerdown=${(event: PointerEvent) => { this.pressedBeside = this.isBeside(event); }} @click=${this.clicked}>
-      ${this.open ? html`<div class="dialog-top"><div class="dialog-head"><h2 class="dialog-label" id=${this.mark}>${this.label}</h2>
+      ${this.open ? html`<div class="dialog-top"><div class="dialog-head"><h2 class="dialog-label" id=${this.mark} tabindex="-1" autofocus>${this.label}</h2>
         <button type="button" class="dialog-close" @click=${() => { this.dialog?.close(); }}><asf-icon name="close"></asf-icon><span class="unseen">${words().kit.close}</span></button></div>${saidOver()}</div>
       <div class="dialog-body">${this.body}</div>
       ${this.actions === nothing ? nothing : html`<div class="dialog-actions">${this.actions}</div>`}` : nothing}
@@ -41,12 +41,24 @@ export class Dialog extends LightElement {
     if (this.open && !this.dialog.open) {
       this.cameFrom = document.activeElement instanceof HTMLElement ? document.activeElement : null;
       this.dialog.showModal();
+      void this.enter();
     } else if (!this.open && this.dialog.open) this.dialog.close();
   }
 
   override disconnectedCallback(): void {
     if (this.dialog?.open) this.dialog.close();
     super.disconnectedCallback();
+  }
+
+  /** The heading is read out; then the first field, unless the sheet has gone to one of its own. */
+  private async enter(): Promise<void> {
+    const heading = this.querySelector<HTMLElement>('.dialog-label');
+    heading?.focus({ preventScroll: true });
+    await new Promise((soon) => { requestAnimationFrame(soon); });
+    if (!this.open || document.activeElement !== heading) return;
+    const field = [...this.querySelectorAll<HTMLInputElement>('.dialog-body :is(input, textarea, select):not(:disabled)')].find((one) => one.type !== 'radio' || one.checked);
+    // With a finger one chooses from the list; the keys of the screen would lie over it.
+    if (field && !(field.type === 'search' && matchMedia('(pointer: coarse)').matches)) field.focus();
   }
 
   private get dialog(): HTMLDialogElement | null {

@@ -6,7 +6,6 @@ import type { Address } from '../places';
 import '../styles/parts.css';
 import '../styles/refit.css';
 import '../styles/sheet.css';
-import { words } from '../words';
 import './assembly';
 import './commissioning';
 import './fluids-place';
@@ -79,30 +78,16 @@ export class PlaceRefit extends LightElement {
     go(part ? `#/refit/${assembly ?? 'none'}?step=${part}` : assembly ? `#/refit/${assembly}` : '#/refit', true);
   }
 
-  // One element serves all of it: what the app does for a new place is done here for a new page of this one.
+  // One element serves all of it: a new page of it begins at its top.
   override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
     const now = `${this.address.id ?? ''}?${this.step}`;
     if (!changed.has('address') || now === this.shown) return;
     const isFirst = this.shown === '';
     this.shown = now;
-    if (!isFirst) void this.arrive(now);
-  }
-
-  private async arrive(now: string): Promise<void> {
+    if (isFirst) return;
     window.scrollTo(0, 0);
     this.querySelector('.parts-pane-sheet')?.scrollTo(0, 0);
-    // The title comes with the answer to what the page asks.
-    for (let turn = 0; turn < 20 && now === this.shown; turn += 1) {
-      const titles = this.querySelectorAll<HTMLElement>('h1');
-      const title = titles[titles.length - 1];
-      if (title?.textContent.trim()) {
-        document.title = `${title.textContent.trim()} – ${words().places.app}`;
-        if (!this.contains(document.activeElement) || document.activeElement?.closest('asf-head')) title.focus({ preventScroll: true });
-        return;
-      }
-      await new Promise((soon) => { setTimeout(soon, 50); });
-    }
   }
 
   private readonly resized = (): void => { this.wide = desk.matches; };

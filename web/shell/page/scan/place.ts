@@ -83,12 +83,12 @@ export class ScanPlace extends LightElement {
     const say = words().scan;
     const { session } = this;
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: say.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: say.torchName }];
-    return html`<div class="scan ${this.isTyping && this.canSee ? 'scan-typing' : ''}" @click=${() => { this.finder.stir(); }}>
+    return html`<div class="scan ${this.keys ? 'scan-keys' : ''} ${this.isTyping && this.canSee ? 'scan-typing' : ''}" @click=${() => { this.finder.stir(); }}>
       <asf-head ink .name=${say.title} .second=${session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back="#/stores" .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
       <div class="scan-upper ${this.canSee ? '' : 'scan-blind'}"><asf-sight .finder=${this.finder} .todo=${this.finder.sight === 'refused' ? say.refused : say.noCamera} .over=${html`<span class="scan-frame" aria-hidden="true"></span>`} @asf-shoot=${this.wake}></asf-sight>${signPlate(session.sign, this.ready)}</div>
       <div class="scan-lower">
         ${this.asked()}
-        ${this.isTyping || !this.canSee ? html`<asf-keypad @asf-code=${(event: CustomEvent<string>) => { void this.session.typed(event.detail); this.keypad?.focus(); }}></asf-keypad>` : nothing}
+        ${this.keys ? html`<asf-keypad @asf-code=${(event: CustomEvent<string>) => { void this.session.typed(event.detail); this.keypad?.focus(); }}></asf-keypad>` : nothing}
         <asf-choice hide-label columns="3" .label=${say.mode} .options=${MODES.map((value) => ({ value, word: say.modes[value] }))} .value=${session.mode} @asf-change=${(event: CustomEvent<{ value: Mode }>) => { this.turn(event.detail.value); }}></asf-choice>
         ${this.work()}
         <div class="pair">${this.canSee ? html`<asf-button icon=${this.isTyping ? 'camera' : 'keyboard'} word=${this.isTyping ? say.camera : say.type} @click=${this.otherWay}></asf-button>` : nothing}
@@ -102,11 +102,16 @@ export class ScanPlace extends LightElement {
     return this.finder.sight !== 'none' && this.finder.sight !== 'refused';
   }
 
+  /** The code is typed: by choice, or for want of a camera. */
+  private get keys(): boolean {
+    return this.isTyping || !this.canSee;
+  }
+
   private get ready(): string {
     const say = words().scan;
     const { mode, count } = this.session;
     if (mode === 'count') return count ? say.ready.count : say.ready.countPlace;
-    return mode === 'open' && !this.canSee ? say.ready.openTyped : say.ready[mode];
+    return mode === 'open' && this.keys ? say.ready.openTyped : say.ready[mode];
   }
 
   private get unknown(): { code: string; number: number } | null {
