@@ -1,12 +1,12 @@
-use super::SIDE;
-use super::grey::Grey;
-use super::grid::Grid;
-use super::solomon::ALL;
+use crate::SIDE;
+use crate::grey::Grey;
+use crate::grid::Grid;
+use crate::solomon::ALL;
 
 /// The codewords as they were seen, each with how sure its least sure module is.
-pub(super) struct Reading {
-    pub(super) words: [u8; ALL],
-    pub(super) sure: [f32; ALL],
+pub(crate) struct Reading {
+    pub(crate) words: [u8; ALL],
+    pub(crate) sure: [f32; ALL],
 }
 
 /// Format information of level Q by mask, 15 bits: ISO/IEC 18004, 2-bit level 11, BCH, mask 101010000010010.
@@ -28,13 +28,13 @@ const REACH: usize = 5;
 const REACHES: [usize; 3] = [REACH, 3, 9];
 
 /// The likeliest reading of a grid.
-pub(super) fn reading(grey: &Grey<'_>, grid: &Grid) -> Option<Reading> {
+pub(crate) fn reading(grey: &Grey<'_>, grid: &Grid) -> Option<Reading> {
     let dark = darkness(&grid.sampled(grey)?, REACH);
     Some(read(&dark, masks(&dark)[0]))
 }
 
 /// All readings of a grid: several ways to tell dark from light, and the two masks that fit best.
-pub(super) fn readings(grey: &Grey<'_>, grid: &Grid) -> impl Iterator<Item = Reading> + use<> {
+pub(crate) fn readings(grey: &Grey<'_>, grid: &Grid) -> impl Iterator<Item = Reading> + use<> {
     let sampled = grid.sampled(grey);
     let ways = sampled.into_iter().flat_map(|values| REACHES.map(|reach| darkness(&values, reach)));
     ways.flat_map(|dark| masks(&dark).map(|mask| read(&dark, mask)))

@@ -1,11 +1,11 @@
-use super::SIDE;
-use super::finders::Finder;
-use super::grey::Grey;
+use crate::SIDE;
+use crate::finders::Finder;
+use crate::grey::Grey;
 
 /// Where the modules lie: the middles of the three finders, and the point opposite that would make a square of them, in pixels.
 /// Upper left, upper right, lower left, lower right.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Grid([(f32, f32); 4]);
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Grid([(f32, f32); 4]);
 
 /// The least that all that is known must agree with a frame: before anything is fitted, and after it. On frames made by code
 /// those that could be read began at 0.24 or more.
@@ -146,7 +146,7 @@ impl Grid {
     }
 
     /// Luminance of a module: the mean of five spots in it. Nothing where it leaves the frame.
-    pub(super) fn sampled(&self, grey: &Grey<'_>) -> Option<Vec<f32>> {
+    pub(crate) fn sampled(&self, grey: &Grey<'_>) -> Option<Vec<f32>> {
         let map = self.map()?;
         let spots = [(0.5, 0.5), (0.3, 0.5), (0.7, 0.5), (0.5, 0.3), (0.5, 0.7)];
         let cells = (0..SIDE).flat_map(|row| (0..SIDE).map(move |column| (row as f32, column as f32)));
@@ -207,10 +207,10 @@ const fn finder(row: i32, column: i32) -> Option<bool> {
 }
 
 /// A grid that is moved until nothing agrees better.
-pub(super) struct Fit<'a> {
+pub(crate) struct Fit<'a> {
     grey: &'a Grey<'a>,
     ground: Ground,
-    pub(super) grid: Grid,
+    pub(crate) grid: Grid,
     best: f32,
     step: usize,
 }
@@ -219,13 +219,13 @@ pub(super) struct Fit<'a> {
 const STEPS: [f32; 4] = [1.0, 0.5, 0.25, 0.12];
 
 impl<'a> Fit<'a> {
-    pub(super) fn new(grey: &'a Grey<'a>, grid: Grid) -> Self {
+    pub(crate) fn new(grey: &'a Grey<'a>, grid: Grid) -> Self {
         let ground = Ground::of(&grid, grey);
         Self { grey, best: grid.score(grey, &ground), ground, grid, step: 0 }
     }
 
     /// One step; false when the last one is done.
-    pub(super) fn go_on(&mut self) -> bool {
+    pub(crate) fn go_on(&mut self) -> bool {
         if self.step == 0 {
             self.grid.turn_opposite(self.grey, &self.ground, &mut self.best);
         } else {
@@ -238,7 +238,7 @@ impl<'a> Fit<'a> {
         self.step < 3 || self.is_sound()
     }
 
-    pub(super) fn is_sound(&self) -> bool {
+    pub(crate) fn is_sound(&self) -> bool {
         self.best > AGREES
     }
 }
@@ -248,7 +248,7 @@ fn away(a: &Finder, b: &Finder) -> f32 {
 }
 
 /// Grids of three finders that may belong together, the likeliest first, each with its finders.
-pub(super) fn from_three(grey: &Grey<'_>, found: &[Finder]) -> Vec<(Grid, [usize; 3])> {
+pub(crate) fn from_three(grey: &Grey<'_>, found: &[Finder]) -> Vec<(Grid, [usize; 3])> {
     let mut shaped: Vec<(f32, Grid, [usize; 3])> = Vec::new();
     for a in 0..found.len() {
         for b in 0..found.len() {
@@ -290,7 +290,7 @@ fn corner(a: &Finder, b: &Finder, c: &Finder) -> Option<(f32, Grid)> {
 }
 
 /// Grids of two finders alone, where the third is hidden: seen straight on.
-pub(super) fn from_two(grey: &Grey<'_>, found: &[Finder]) -> Vec<Grid> {
+pub(crate) fn from_two(grey: &Grey<'_>, found: &[Finder]) -> Vec<Grid> {
     let mut shaped: Vec<(f32, Grid)> = Vec::new();
     for (nth, a) in found.iter().enumerate() {
         for b in &found[nth + 1..] {

@@ -1,7 +1,7 @@
 use asfound_core::job::{TagCode, TagRead};
 
-use super::modules::Reading;
-use super::solomon::{ALL, PARITY, corrected};
+use crate::modules::Reading;
+use crate::solomon::{ALL, PARITY, corrected};
 
 const DATA: usize = ALL - PARITY;
 const ALPHANUMERIC: &[u8; 45] = b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
@@ -44,12 +44,12 @@ impl Mode {
 const GIVEN_UP: [usize; 4] = [0, 4, 7, 9];
 
 /// The code that codewords hold; nothing when they hold none of ours, or not as they are.
-pub(super) fn in_haste(reading: &Reading) -> Option<String> {
+pub(crate) fn in_haste(reading: &Reading) -> Option<String> {
     corrected(&reading.words, &[]).and_then(|words| decoded(&words))
 }
 
 /// The same with all that can be put right.
-pub(super) fn with_care(reading: &Reading) -> Option<String> {
+pub(crate) fn with_care(reading: &Reading) -> Option<String> {
     if let Some(text) = in_haste(reading) {
         return Some(text);
     }

@@ -1,12 +1,12 @@
-use super::grey::Grey;
+use crate::grey::Grey;
 
 /// A square mark: dark, light, three dark, light, dark along every line through its middle.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Finder {
-    pub(super) x: f32,
-    pub(super) y: f32,
+pub(crate) struct Finder {
+    pub(crate) x: f32,
+    pub(crate) y: f32,
     /// What a module measures there, along rows and columns together.
-    pub(super) module: f32,
+    pub(crate) module: f32,
     /// On how many rows it was seen.
     seen: u32,
 }
@@ -17,7 +17,7 @@ const MOST: usize = 12;
 const EACH: usize = 3;
 
 /// Finders, those seen most often first.
-pub(super) fn find(grey: &Grey<'_>) -> Vec<Finder> {
+pub(crate) fn find(grey: &Grey<'_>) -> Vec<Finder> {
     let mut found: Vec<Finder> = Vec::new();
     let mut row = Vec::with_capacity(grey.width);
     for y in (EACH / 2..grey.height).step_by(EACH) {

@@ -1,8 +1,8 @@
 //! Reed and Solomon over 256 elements, as ISO/IEC 18004 has it: roots from α⁰ on, modulo x⁸ + x⁴ + x³ + x² + 1.
 
 /// Codewords that correct, of version 1 at level Q.
-pub(super) const PARITY: usize = 13;
-pub(super) const ALL: usize = 26;
+pub(crate) const PARITY: usize = 13;
+pub(crate) const ALL: usize = 26;
 
 const fn tables() -> ([u8; 512], [u8; 256]) {
     let (mut power, mut log) = ([0; 512], [0; 256]);
@@ -50,7 +50,7 @@ fn syndromes(words: &[u8; ALL]) -> [u8; PARITY] {
 }
 
 /// The codewords put right, when that can be done; `erased` are the places that are not trusted.
-pub(super) fn corrected(words: &[u8; ALL], erased: &[usize]) -> Option<[u8; ALL]> {
+pub(crate) fn corrected(words: &[u8; ALL], erased: &[usize]) -> Option<[u8; ALL]> {
     let syndromes = syndromes(words);
     if syndromes.iter().all(|one| *one == 0) {
         return Some(*words);

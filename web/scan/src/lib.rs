@@ -17,7 +17,6 @@ mod solomon;
 
 use grey::Grey;
 use grid::{Fit, Grid};
-use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Modules along a side of a version 1 symbol.
 const SIDE: usize = 21;
@@ -25,14 +24,8 @@ const SIDE: usize = 21;
 const FITTED: usize = 4;
 
 /// The codes of all tags that can be read in a frame of `width` × `height` bytes of luminance, each once. What is no frame holds none.
-#[wasm_bindgen(js_name = readFrame)]
 #[must_use]
-pub fn read_frame(luma: &[u8], width: usize, height: usize) -> Vec<String> {
-    read(luma, width, height)
-}
-
-/// The texts of all tags that can be read, each once.
-fn read(luma: &[u8], width: usize, height: usize) -> Vec<String> {
+pub fn read(luma: &[u8], width: usize, height: usize) -> Vec<String> {
     let Some(grey) = Grey::new(luma, width, height) else { return Vec::new() };
     let found = finders::find(&grey);
     let mut texts: Vec<String> = Vec::new();
@@ -59,10 +52,15 @@ fn read(luma: &[u8], width: usize, height: usize) -> Vec<String> {
 /// The text of a grid: tried in haste while it is fitted, and with all care at the end.
 fn text_of(grey: &Grey<'_>, grid: Grid) -> Option<String> {
     let mut fit = Fit::new(grey, grid);
+    let mut before = None;
     loop {
-        let text = modules::reading(grey, &fit.grid).and_then(|reading| payload::in_haste(&reading));
-        if text.is_some() {
-            return text;
+        // What was not read is not read by asking again.
+        if fit.is_sound() && before != Some(fit.grid) {
+            let text = modules::reading(grey, &fit.grid).and_then(|reading| payload::in_haste(&reading));
+            if text.is_some() {
+                return text;
+            }
+            before = Some(fit.grid);
         }
         if !fit.go_on() {
             break;

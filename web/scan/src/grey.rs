@@ -1,9 +1,9 @@
 /// A frame of luminance with the sums of all rectangles from its corner.
-pub(super) struct Grey<'a> {
+pub(crate) struct Grey<'a> {
     luma: &'a [u8],
     sums: Vec<u32>,
-    pub(super) width: usize,
-    pub(super) height: usize,
+    pub(crate) width: usize,
+    pub(crate) height: usize,
 }
 
 /// Half the side of the square whose mean a spot is held against: more than a finder's dark middle.
@@ -13,7 +13,7 @@ const LEAST: usize = 40;
 const MOST: usize = 4_000;
 
 impl<'a> Grey<'a> {
-    pub(super) fn new(luma: &'a [u8], width: usize, height: usize) -> Option<Self> {
+    pub(crate) fn new(luma: &'a [u8], width: usize, height: usize) -> Option<Self> {
         let sides = [width, height].iter().all(|side| (LEAST..=MOST).contains(side));
         if !sides || luma.len() != width * height {
             return None;
@@ -32,7 +32,7 @@ impl<'a> Grey<'a> {
     }
 
     /// Whether each pixel of a row is darker than what lies around it.
-    pub(super) fn dark_row(&self, y: usize, dark: &mut Vec<bool>) {
+    pub(crate) fn dark_row(&self, y: usize, dark: &mut Vec<bool>) {
         dark.clear();
         let wide = self.width + 1;
         let (top, bottom) = (y.saturating_sub(AROUND), (y + AROUND + 1).min(self.height));
@@ -46,7 +46,7 @@ impl<'a> Grey<'a> {
     }
 
     /// The same of one pixel.
-    pub(super) fn is_dark(&self, x: usize, y: usize) -> bool {
+    pub(crate) fn is_dark(&self, x: usize, y: usize) -> bool {
         let (left, right) = (x.saturating_sub(AROUND), (x + AROUND + 1).min(self.width));
         let (top, bottom) = (y.saturating_sub(AROUND), (y + AROUND + 1).min(self.height));
         let area = ((right - left) * (bottom - top)) as u32;
@@ -63,7 +63,7 @@ impl<'a> Grey<'a> {
     }
 
     /// Luminance between pixels; nothing outside the frame.
-    pub(super) fn at(&self, x: f32, y: f32) -> Option<f32> {
+    pub(crate) fn at(&self, x: f32, y: f32) -> Option<f32> {
         let (x, y) = (x - 0.5, y - 0.5);
         if !(x >= 0.0 && y >= 0.0) {
             return None;
@@ -80,7 +80,7 @@ impl<'a> Grey<'a> {
     }
 
     /// The mean of so many pixels around a spot, as far as they lie in the frame.
-    pub(super) fn mean(&self, x: f32, y: f32, reach: usize) -> f32 {
+    pub(crate) fn mean(&self, x: f32, y: f32, reach: usize) -> f32 {
         let (column, row) = ((x as usize).min(self.width - 1), (y as usize).min(self.height - 1));
         let (left, right) = (column.saturating_sub(reach), (column + reach + 1).min(self.width));
         let (top, bottom) = (row.saturating_sub(reach), (row + reach + 1).min(self.height));
