@@ -75,4 +75,8 @@ fn new_pieces_stand_with_the_part() {
     let step = bench.asked(json!({ "ask": "refit-step", "part": id(WHEEL) }));
     assert_eq!(listed(&step), wanted);
     assert_eq!(step["outings"], json!([]));
+    let history = bench.asked(json!({ "ask": "history", "id": id(WHEEL) }));
+    let told =
+        history["lines"].as_array().expect("lines").iter().filter(|line| line["about"] == json!(id(401))).count();
+    assert_eq!(told, 1, "what was said of it stands in its history");
 }

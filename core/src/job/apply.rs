@@ -42,6 +42,7 @@ pub fn apply(job: &Job, sent: &Sent, context: &Context) -> Applied {
     }
     let mut draft = Draft::new(job, context);
     draft.carry_out(&sent.command);
+    draft.check_gates();
     if draft.ops.is_empty() && draft.problems.is_empty() {
         draft.refuse(Problem::error(Code::Missing).hint(Hint::CorrectValue));
     }
@@ -271,10 +272,6 @@ impl Draft<'_> {
         if self.job.item(quote).is_some() {
             return costing::quote_now(self.job, part, quote);
         }
-        let seq = self.job.record().last_seq(self.context.replica).saturating_add(1);
-        let id = EntryId { replica: self.context.replica, seq };
-        let mut ahead = self.job.clone();
-        ahead.absorb([Entry { id, at: self.context.at, ops: self.ops.clone() }]);
-        costing::quote_now(&ahead, part, quote)
+        costing::quote_now(&self.ahead(), part, quote)
     }
 }

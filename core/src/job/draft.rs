@@ -6,7 +6,7 @@ use super::tags::Drawn;
 use super::whole::Job;
 use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
-use crate::record::{EntryId, FieldName, Id, Kind, Op, Stored};
+use crate::record::{Entry, EntryId, FieldName, Id, Kind, Op, Stored, Value};
 use crate::refit::loose::{gates, still_loose};
 
 /// What a limit is, and where its ends are.
@@ -122,21 +122,37 @@ impl<'a> Draft<'a> {
             self.refuse(problem.value("most", bound.most));
         }
         self.check_target(id, kind, change);
-        self.check_gate(id, change);
         self.problems.len() == before
     }
 
-    /// Refuses to call a vehicle lowered, or on the road, while something is loose that stands in the way.
-    fn check_gate(&mut self, id: Id, change: &Change) {
-        if !matches!(change, Change::Lowered(true) | Change::OnTheRoad(true)) {
+    /// Refuses to call a vehicle lowered, or on the road, while something is loose that stands in the way once this entry is
+    /// in: what it loosens counts, and so does what it tightens.
+    pub(super) fn check_gates(&mut self) {
+        let says = |field: FieldName| {
+            let ops = self.ops.iter().filter(move |op| op.field == field.id() && op.value == Value::Flag(true));
+            ops.map(|op| op.record).collect::<Vec<Id>>()
+        };
+        let (lowered, on_the_road) = (says(FieldName::Lowered), says(FieldName::OnTheRoad));
+        if lowered.is_empty() && on_the_road.is_empty() {
             return;
         }
-        let (lowering, road) = gates(self.job, &still_loose(self.job, None));
-        let gate = if matches!(change, Change::Lowered(_)) { lowering } else { road };
-        if !gate.open {
-            let problem = Problem::error(Code::StillLoose).at(id).field(change.field()).hint(Hint::TightenFirst);
-            self.refuse(problem.value("joints", gate.joints.len()).with(gate.joints));
+        let ahead = self.ahead();
+        let (lowering, road) = gates(&ahead, &still_loose(&ahead, None));
+        for (ids, gate, field) in [(lowered, lowering, FieldName::Lowered), (on_the_road, road, FieldName::OnTheRoad)] {
+            if let Some(id) = ids.first().filter(|_| !gate.open) {
+                let problem = Problem::error(Code::StillLoose).at(*id).field(field).hint(Hint::TightenFirst);
+                self.refuse(problem.value("joints", gate.joints.len()).with(gate.joints));
+            }
         }
+    }
+
+    /// The job as this very entry leaves it.
+    pub(super) fn ahead(&self) -> Job {
+        let seq = self.job.record().last_seq(self.context.replica).saturating_add(1);
+        let id = EntryId { replica: self.context.replica, seq };
+        let mut ahead = self.job.clone();
+        ahead.absorb([Entry { id, at: self.context.at, ops: self.ops.clone() }]);
+        ahead
     }
 
     /// Refuses an answer that its question does not have.

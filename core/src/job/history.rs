@@ -108,7 +108,7 @@ impl Job {
 }
 
 /// What is said about a part, and stands in its history.
-const SAID: [Kind; 9] = [
+const SAID: [Kind; 10] = [
     Kind::Finding,
     Kind::Reading,
     Kind::Limit,
@@ -116,6 +116,7 @@ const SAID: [Kind; 9] = [
     Kind::Choice,
     Kind::Purchase,
     Kind::Note,
+    Kind::Delivery,
     Kind::Outing,
     Kind::Sighting,
 ];

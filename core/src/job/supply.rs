@@ -3,10 +3,10 @@
 use super::vocabulary::{Compared, Fit, OutFor, Route, Standing};
 use super::whole::Job;
 use crate::quantity::Day;
-use crate::record::{FieldName, Id, Kind};
+use crate::record::{FieldName, Id, Kind, in_order};
 
 /// What came of the new pieces of a part.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Delivered {
     /// Pieces that are wanted.
     pub wanted: i64,
@@ -18,10 +18,8 @@ pub struct Delivered {
     pub arrived: Option<Day>,
     /// Pieces that are here and cannot go on.
     pub wrong: i64,
-    /// Pieces that are on their way.
-    pub coming: i64,
-    /// The latest day on which they are due; nothing where one of them has none.
-    pub due: Option<Day>,
+    /// Pieces that are on their way, each lot with its day; those without one last.
+    pub coming: Vec<(Option<Day>, i64)>,
 }
 
 impl Delivered {
@@ -55,36 +53,28 @@ impl Job {
         self.item(part).and_then(|item| item.read(FieldName::Quantity)).unwrap_or(1).max(1)
     }
 
-    /// The new pieces of a part. What was taken off a donor needs no delivery.
+    /// The new pieces of a part. What was taken off a donor needs no delivery, but may have one that says how it compared.
     #[must_use]
     pub fn delivered(&self, part: Id) -> Delivered {
         let mut sum = Delivered { wanted: self.pieces_wanted(part), ..Delivered::default() };
-        if self.is_fetched(part) {
+        let mut deliveries = self.children(Kind::Delivery, FieldName::Of, part).peekable();
+        if deliveries.peek().is_none() && self.is_fetched(part) {
             sum.right = sum.wanted;
             return sum;
         }
-        let mut latest: Option<Option<Day>> = None;
-        for item in self.children(Kind::Delivery, FieldName::Of, part).filter_map(|id| self.item(id)) {
+        for item in deliveries.filter_map(|id| self.item(id)) {
             let pieces = item.read(FieldName::Quantity).unwrap_or(1_i64).max(0);
-            let arrived: Option<Day> = item.read(FieldName::Arrived);
-            match (arrived, item.read::<Compared>(FieldName::Compared)) {
+            match (item.read::<Day>(FieldName::Arrived), item.read::<Compared>(FieldName::Compared)) {
                 (_, Some(Compared::Right)) => sum.right = sum.right.saturating_add(pieces),
                 (_, Some(Compared::Wrong)) => sum.wrong = sum.wrong.saturating_add(pieces),
                 (Some(day), None) => {
                     sum.to_compare = sum.to_compare.saturating_add(pieces);
                     sum.arrived = sum.arrived.max(Some(day));
                 }
-                (None, None) => {
-                    sum.coming = sum.coming.saturating_add(pieces);
-                    let due: Option<Day> = item.read(FieldName::Due);
-                    latest = Some(match latest {
-                        None => due,
-                        Some(known) => known.zip(due).map(|(one, other)| one.max(other)),
-                    });
-                }
+                (None, None) => sum.coming.push((item.read(FieldName::Due), pieces)),
             }
         }
-        sum.due = latest.flatten();
+        sum.coming = in_order(sum.coming, |(due, _)| (due.is_none(), *due));
         sum
     }
 
@@ -99,14 +89,18 @@ impl Job {
     /// The outing of a part that is not in again; of several the one that is due last, or has no day.
     #[must_use]
     pub fn out(&self, part: Id) -> Option<Out> {
+        self.outs(part).max_by_key(|out| (out.due.is_none(), out.due, out.outing))
+    }
+
+    /// All outings of a part that are not in again.
+    pub(crate) fn outs(&self, part: Id) -> impl Iterator<Item = Out> {
         let outings = self.children(Kind::Outing, FieldName::Of, part);
-        let open = outings.filter_map(|id| {
+        outings.filter_map(|id| {
             let item = self.item(id)?;
             let is_back = item.read::<Day>(FieldName::Arrived).is_some();
             let out_for = item.read(FieldName::OutFor).unwrap_or(OutFor::Work);
             (!is_back).then_some(Out { outing: id, out_for, due: item.read(FieldName::Due) })
-        });
-        open.max_by_key(|out| (out.due.is_none(), out.due, out.outing))
+        })
     }
 
     /// What came of the last outing for work that ended: whether it was looked at, and what was found.
@@ -139,12 +133,13 @@ impl Job {
             let delivered = self.delivered(part);
             return match delivered {
                 _ if delivered.is_complete() => Some(Standing::Ready),
-                _ if delivered.coming > 0 => Some(Standing::OnOrder),
+                _ if !delivered.coming.is_empty() => Some(Standing::OnOrder),
                 _ => None,
             };
         }
         let is_finished = self.item(part).is_some_and(|item| item.is(FieldName::Finished));
         let came_back = self.back_from_work(part).is_some_and(|(_, found)| found == Some(Compared::Right));
-        (is_finished || (route == Route::SendOut && came_back)).then_some(Standing::Ready)
+        let is_ready = if route == Route::SendOut { came_back } else { is_finished };
+        is_ready.then_some(Standing::Ready)
     }
 }

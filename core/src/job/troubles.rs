@@ -12,7 +12,7 @@ use crate::problem::{Code, Hint, Problem};
 use crate::quantity::{Currency, Money};
 use crate::record::{Fault, FieldName, Id, Item, Kind};
 use crate::refit::RefitOrder;
-use crate::refit::loose::still_loose;
+use crate::refit::loose::{Gate, gates, still_loose};
 
 /// Every problem of a job, sorted: errors first, then by code and place.
 #[must_use]
@@ -29,7 +29,7 @@ pub fn troubles(job: &Job) -> Vec<Problem> {
     problems.extend(pairs_apart(job));
     problems.extend(answers_apart(job));
     problems.extend(refit_circles(job));
-    problems.extend(loose_on_the_road(job));
+    problems.extend(loose_although(job));
     if job.ids(Kind::Job).count() > 1 {
         problems.push(Problem::error(Code::OtherJob).with(job.ids(Kind::Job).collect()));
     }
@@ -221,13 +221,19 @@ fn refit_circles(job: &Job) -> Vec<Problem> {
     problems.collect()
 }
 
-/// A vehicle that is said to be on the road although something is loose: a merge may bring that about.
-fn loose_on_the_road(job: &Job) -> Option<Problem> {
-    let on_the_road = |id: &Id| job.item(*id).is_some_and(|item| item.is(FieldName::OnTheRoad));
-    let vehicle = job.standing_ids(Kind::Vehicle).find(on_the_road)?;
-    let loose: Vec<Id> = still_loose(job, None).into_iter().map(|joint| joint.joint).collect();
-    let problem = Problem::warning(Code::StillLoose).at(vehicle).field(FieldName::OnTheRoad).hint(Hint::TightenFirst);
-    (!loose.is_empty()).then(|| problem.value("joints", loose.len()).with(loose))
+/// A vehicle that is said to stand on its wheels, or to be on the road, although something is loose: what is slackened later,
+/// or a merge, may bring that about.
+fn loose_although(job: &Job) -> Option<Problem> {
+    let says = |field| job.standing_ids(Kind::Vehicle).find(|id| job.item(*id).is_some_and(|item| item.is(field)));
+    let (lowered, on_the_road) = (says(FieldName::Lowered), says(FieldName::OnTheRoad));
+    lowered.or(on_the_road)?;
+    let (lowering, road) = gates(job, &still_loose(job, None));
+    let of = |vehicle: Option<Id>, gate: Gate, field| {
+        let vehicle = vehicle.filter(|_| !gate.open)?;
+        let problem = Problem::warning(Code::StillLoose).at(vehicle).field(field).hint(Hint::TightenFirst);
+        Some(problem.value("joints", gate.joints.len()).with(gate.joints))
+    };
+    of(on_the_road, road, FieldName::OnTheRoad).or_else(|| of(lowered, lowering, FieldName::Lowered))
 }
 
 /// Findings by which two devices answered one question differently, neither knowing of the other's.

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::lack::LackWhy;
 use super::order::assembly_of;
-use super::ready::{Readiness, minutes_of};
+use super::ready::{Readiness, USUAL_MINUTES, minutes_of};
 use crate::job::Job;
 use crate::job::vocabulary::{Fit, Side};
 use crate::quantity::{Day, Minutes};
@@ -12,6 +12,8 @@ use crate::record::{FieldName, Id, in_order, stored_enum};
 
 /// Minutes to compare what came in with the old part: a starting value (common practice, no source).
 const COMPARING: i64 = 10;
+/// Minutes to repair something at the bench: a starting value (common practice, no source).
+const REPAIRING: i64 = 60;
 /// Minutes to take a part that was tried off again: a starting value (common practice, no source).
 const OFF_AGAIN: i64 = 15;
 
@@ -75,28 +77,34 @@ pub fn this_evening(job: &Job, minutes: Minutes, today: Option<Day>) -> EveningV
     let readiness = Readiness::of(job, today);
     let mut items = refits(&readiness);
     items.extend(single(&readiness));
-    let mut items = in_order(items, |item: &(bool, EveningItem)| {
-        (!item.0, item.1.minutes.0 > minutes.0 || !item.1.whole, item.1.kind, item.1.minutes.0, item.1.id)
+    let mut items = in_order(items, |found: &Found| {
+        let item = &found.item;
+        (!found.begun, item.minutes.0 > minutes.0 || !item.whole, item.kind, item.minutes.0, item.id)
     });
     let mut left = minutes.0.max(0);
-    for (_, item) in &mut items {
-        let each = item.minutes.0 / i64::try_from(item.steps.max(1)).unwrap_or(1);
-        item.fits = if item.minutes.0 <= left {
-            item.steps
-        } else if item.steps > 1 && each > 0 {
-            usize::try_from(left / each).unwrap_or(0).min(item.steps)
-        } else {
-            0
-        };
-        let taken = if item.fits == item.steps { item.minutes.0 } else { each * i64::try_from(item.fits).unwrap_or(0) };
-        left = (left - taken).max(0);
+    for found in &mut items {
+        // Step after step, each with its own time, until the next one is too long.
+        for time in &found.times {
+            if *time > left {
+                break;
+            }
+            left -= time;
+            found.item.fits += 1;
+        }
     }
     let picked = Minutes::new(minutes.0.max(0) - left);
-    EveningView { minutes, items: items.into_iter().map(|(_, item)| item).collect(), picked }
+    EveningView { minutes, items: items.into_iter().map(|found| found.item).collect(), picked }
 }
 
-/// Assemblies with a run of steps that can be done, and whether each was begun.
-fn refits(readiness: &Readiness<'_>) -> Vec<(bool, EveningItem)> {
+/// Something that can be done, whether it was begun, and how long each of its steps takes.
+struct Found {
+    item: EveningItem,
+    begun: bool,
+    times: Vec<i64>,
+}
+
+/// Assemblies with a run of steps that can be done.
+fn refits(readiness: &Readiness<'_>) -> Vec<Found> {
     let job = readiness.job;
     let lines = readiness.assemblies().into_iter();
     let items = lines.filter_map(|line| {
@@ -118,6 +126,7 @@ fn refits(readiness: &Readiness<'_>) -> Vec<(bool, EveningItem)> {
             return None;
         }
         let (minutes, starting) = minutes_of(job, line.id, &run, parts.len());
+        let times = times_of(job, line.id, &run, minutes);
         let item = EveningItem {
             kind: EveningKind::Refit,
             id: line.id,
@@ -130,13 +139,27 @@ fn refits(readiness: &Readiness<'_>) -> Vec<(bool, EveningItem)> {
             starting,
             fits: 0,
         };
-        Some((line.fitted > 0, item))
+        Some(Found { item, begun: line.fitted > 0, times })
     });
     items.collect()
 }
 
+/// How long each step of a run takes; where one time was said for the whole assembly, its steps share it.
+fn times_of(job: &Job, assembly: Id, run: &[Id], minutes: Minutes) -> Vec<i64> {
+    let said = |id: Id| job.item(id)?.read::<Minutes>(FieldName::FitTime);
+    if said(assembly).is_none() {
+        return run.iter().map(|part| said(*part).map_or(USUAL_MINUTES, |minutes| minutes.0)).collect();
+    }
+    let count = i64::try_from(run.len()).unwrap_or(i64::MAX).max(1);
+    // What does not divide falls on the first ones, so that all of them take the time of all.
+    (0..count).map(|at| minutes.0 / count + i64::from(at < minutes.0 % count)).collect()
+}
+
 /// Whether all parts of an assembly that were off are in a run, or on.
 fn is_all_in(job: &Job, assembly: Id, run: &[Id]) -> bool {
+    if job.kind(assembly) != Some(crate::record::Kind::Assembly) {
+        return false;
+    }
     let inside = job.within(crate::record::Kind::Assembly, FieldName::Inside, assembly);
     inside.into_iter().all(|assembly| {
         let parts = job.children(crate::record::Kind::Part, FieldName::Assembly, assembly);
@@ -146,18 +169,19 @@ fn is_all_in(job: &Job, assembly: Id, run: &[Id]) -> bool {
 }
 
 /// What is done with one part: compare, repair, take off again.
-fn single(readiness: &Readiness<'_>) -> Vec<(bool, EveningItem)> {
+fn single(readiness: &Readiness<'_>) -> Vec<Found> {
     let job = readiness.job;
     let parts = readiness.order.parts.iter().copied();
     let items = parts.filter_map(|part| {
         let (kind, usual) = readiness.lacks(part).iter().find_map(|lack| match lack.why {
             LackWhy::ToCompare => Some((EveningKind::Compare, COMPARING)),
-            LackWhy::ToRepair => Some((EveningKind::Repair, 0)),
+            LackWhy::ToRepair => Some((EveningKind::Repair, REPAIRING)),
             LackWhy::TriedOnly => Some((EveningKind::TakeOff, OFF_AGAIN)),
             _ => None,
         })?;
         let own_time = job.choice_of(part).and_then(|choice| job.item(choice)?.read::<Minutes>(FieldName::OwnTime));
-        let minutes = own_time.filter(|_| kind == EveningKind::Repair).unwrap_or(Minutes::new(usual));
+        let own_time = own_time.filter(|minutes| kind == EveningKind::Repair && minutes.0 > 0);
+        let minutes = own_time.unwrap_or(Minutes::new(usual));
         let item = EveningItem {
             kind,
             id: part,
@@ -167,10 +191,10 @@ fn single(readiness: &Readiness<'_>) -> Vec<(bool, EveningItem)> {
             steps: 1,
             whole: true,
             minutes,
-            starting: kind != EveningKind::Repair,
+            starting: own_time.is_none(),
             fits: 0,
         };
-        Some((false, item))
+        Some(Found { times: vec![item.minutes.0], item, begun: false })
     });
     items.collect()
 }

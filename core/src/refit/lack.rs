@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::job::Job;
-use crate::job::vocabulary::{Compared, Fit, OutFor, Route};
+use crate::job::vocabulary::{Compared, Fit, OutFor, Route, Side};
 use crate::quantity::Day;
 use crate::record::{FieldName, Id, Item, Kind, stored_enum};
 use crate::tables::renewed_by_name;
@@ -70,6 +70,12 @@ pub struct Lack {
     /// What that is called, where it is a part or an assembly.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub other_name: String,
+    /// Its tag, where it is a part.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other_tag: Option<i64>,
+    /// Its side.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other_side: Option<Side>,
     /// How many pieces are short.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pieces: Option<i64>,
@@ -132,6 +138,8 @@ impl Lack {
             name: String::new(),
             other: None,
             other_name: String::new(),
+            other_tag: None,
+            other_side: None,
             pieces: None,
             own: false,
             day: None,
@@ -179,26 +187,33 @@ fn of_itself(job: &Job, part: Id, terms: Terms) -> Vec<Lack> {
         return vec![lack(LackWhy::TriedOnly).own()];
     }
     let Some(route) = job.route_of(part) else { return vec![lack(LackWhy::Undecided).own().undated()] };
-    if Job::brings_new(route) {
-        return of_new(job, part, route, terms);
+    let brings_new = Job::brings_new(route);
+    let coming = if brings_new { of_new(job, part, route, terms) } else { Vec::new() };
+    if !coming.is_empty() {
+        return coming;
     }
-    if let Some(out) = job.out(part) {
-        let why = if out.out_for == OutFor::Loan { LackWhy::OnLoan } else { LackWhy::OutForWork };
-        return vec![Lack { other: Some(out.outing), ..lack(why).due(terms, out.due) }];
+    // New pieces, too, may be at the painter's.
+    let outs: Vec<Lack> = job
+        .outs(part)
+        .map(|out| {
+            let why = if out.out_for == OutFor::Loan { LackWhy::OnLoan } else { LackWhy::OutForWork };
+            Lack { other: Some(out.outing), ..lack(why).due(terms, out.due) }
+        })
+        .collect();
+    if !outs.is_empty() {
+        return outs;
     }
-    if item.is(FieldName::MissingFromStart) || job.is_missed(part) {
+    if !brings_new && (item.is(FieldName::MissingFromStart) || job.is_missed(part)) {
         return vec![lack(LackWhy::Missing).undated()];
     }
     let is_finished = item.is(FieldName::Finished);
     match route {
-        _ if is_finished => Vec::new(),
-        _ if job.fit(part) == Some(Fit::OffAgain) => vec![lack(LackWhy::ToFinish).own()],
-        Route::RepairHere => vec![lack(LackWhy::ToRepair).own()],
+        _ if job.fit(part) == Some(Fit::OffAgain) && !is_finished => vec![lack(LackWhy::ToFinish).own()],
+        Route::RepairHere if !is_finished => vec![lack(LackWhy::ToRepair).own()],
+        // Work done at the bench says nothing of work that is sent out.
         Route::SendOut => match job.back_from_work(part) {
             None => vec![lack(LackWhy::ToSend).own().undated()],
-            Some((day, None)) => {
-                vec![Lack { day: terms.from_now(Some(day)), ..lack(LackWhy::ToCompare).own() }]
-            }
+            Some((day, None)) => vec![Lack { day: terms.from_now(Some(day)), ..lack(LackWhy::ToCompare).own() }],
             Some((_, Some(Compared::Wrong))) => vec![lack(LackWhy::Wrong).undated()],
             Some((_, Some(Compared::Right))) => Vec::new(),
         },
@@ -223,7 +238,13 @@ fn of_new(job: &Job, part: Id, route: Route, terms: Terms) -> Vec<Lack> {
     };
     let lack = |why| Lack::new(job, part, why);
     take(delivered.to_compare, Lack { day: terms.from_now(delivered.arrived), ..lack(LackWhy::ToCompare).own() });
-    take(delivered.coming, lack(LackWhy::OnOrder).due(terms, delivered.due));
+    // Those first of which it is known when they come; what is overdue is waited for last.
+    let due: Vec<(i64, Lack)> =
+        delivered.coming.iter().map(|(due, pieces)| (*pieces, lack(LackWhy::OnOrder).due(terms, *due))).collect();
+    let (dated, undated): (Vec<_>, Vec<_>) = due.into_iter().partition(|(_, lack)| !lack.no_date);
+    for (pieces, lack) in dated.into_iter().chain(undated) {
+        take(pieces, lack);
+    }
     take(delivered.wrong, lack(LackWhy::Wrong).undated());
     let rest = match route {
         Route::Donor => lack(LackWhy::ToFetch).own(),

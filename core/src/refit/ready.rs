@@ -181,7 +181,14 @@ impl<'a> Readiness<'a> {
         if missing.is_empty() {
             return None;
         }
-        let told = |lack: Lack| Lack { other: Some(other), other_name: self.job.name(other), ..lack };
+        let other_tag = self.job.item_of(Kind::Part, other).and_then(|item| item.read(FieldName::Tag));
+        let other_side = match self.job.kind(other) {
+            Some(Kind::Assembly) => self.job.side_of_assembly(other),
+            _ => self.job.item(other).and_then(|item| self.job.side_of_part(item)),
+        };
+        let other_name = self.job.name(other);
+        let told =
+            |lack: Lack| Lack { other: Some(other), other_name: other_name.clone(), other_tag, other_side, ..lack };
         let known: Option<Vec<When>> = missing.iter().map(|source| whens.get(source).copied()).collect();
         let Some(known) = known else { return Some(told(Lack { no_date: true, ..Lack::of(LackWhy::Circle) })) };
         let when = known.into_iter().fold(When { own: true, ..When::default() }, When::and);
@@ -197,19 +204,27 @@ impl<'a> Readiness<'a> {
     pub(super) fn lacks_of_assembly(&self, assembly: Id, parts: &[Id]) -> Vec<Lack> {
         let own: BTreeSet<Id> = parts.iter().copied().collect();
         let mut told: BTreeSet<(LackWhy, Option<Id>)> = BTreeSet::new();
+        // Of each rule, looked up once, whether it waits for anything outside.
+        let mut outside: BTreeMap<usize, bool> = BTreeMap::new();
         let mut lacks = Vec::new();
         for part in parts.iter().copied() {
             for mut lack in self.lacks(part).iter().cloned() {
                 if lack.why == LackWhy::GoesAfter {
-                    let waits = self.waits.get(&part).cloned().unwrap_or_default().into_iter();
-                    let mut by = waits.filter(|rule| Some(self.order.rules[*rule].other) == lack.other);
-                    if by.all(|rule| self.unfitted_sources(rule).iter().all(|source| own.contains(source))) {
-                        continue;
-                    }
                     // One rule for all of it is told once.
-                    if !told.insert((lack.why, lack.other)) {
+                    if told.contains(&(lack.why, lack.other)) {
                         continue;
                     }
+                    let waits = self.waits.get(&part).into_iter().flatten().copied();
+                    let mut by = waits.filter(|rule| Some(self.order.rules[*rule].other) == lack.other);
+                    let is_outside = by.any(|rule| {
+                        *outside
+                            .entry(rule)
+                            .or_insert_with(|| self.unfitted_sources(rule).iter().any(|source| !own.contains(source)))
+                    });
+                    if !is_outside {
+                        continue;
+                    }
+                    told.insert((lack.why, lack.other));
                 }
                 if lack.why == LackWhy::Paint {
                     if !told.insert((lack.why, None)) {

@@ -207,7 +207,19 @@ pub(super) fn step_joint(job: &Job, joint: Id) -> Option<StepJoint> {
 /// All that is wanted at the step of one part; nothing when it was never off.
 #[must_use]
 pub fn step(job: &Job, part: Id, today: Option<Day>) -> Option<RefitStepView> {
+    step_of(&Readiness::of(job, today), part)
+}
+
+/// All that is wanted at each step of an assembly, in order.
+#[must_use]
+pub fn each_step(job: &Job, assembly: Id, today: Option<Day>) -> Vec<RefitStepView> {
     let readiness = Readiness::of(job, today);
+    let parts = readiness.order.of_assembly(job, assembly);
+    parts.into_iter().filter_map(|part| step_of(&readiness, part)).collect()
+}
+
+fn step_of(readiness: &Readiness<'_>, part: Id) -> Option<RefitStepView> {
+    let job = readiness.job;
     let assembly = assembly_of(job, part);
     let parts = match assembly {
         Some(assembly) => readiness.order.of_assembly(job, assembly),
@@ -225,7 +237,7 @@ pub fn step(job: &Job, part: Id, today: Option<Day>) -> Option<RefitStepView> {
     let mut photos = job.photos_of(part);
     photos.retain(|photo| !photo.record.struck);
     Some(RefitStepView {
-        step: step_line(&readiness, part)?,
+        step: step_line(readiness, part)?,
         record: job.record_view(part)?,
         assembly_name: assembly.map(|assembly| job.name(assembly)).unwrap_or_default(),
         number: at + 1,

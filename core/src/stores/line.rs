@@ -41,7 +41,7 @@ impl Job {
         SeenAt {
             at: seen.at,
             path: seen.place.map(|place| self.place_path(place)).unwrap_or_default(),
-            elsewhere: seen.place.is_some_and(|at| place.is_none_or(|place| !self.chain_at(place, None).contains(&at))),
+            elsewhere: seen.place.zip(place).is_some_and(|(at, place)| !self.chain_at(place, None).contains(&at)),
         }
     }
 

@@ -31,10 +31,10 @@ impl Job {
         let mut missed: Option<Millis> = None;
         for (depth, at) in chain.iter().enumerate() {
             for count in self.children(Kind::Count, FieldName::Of, *at) {
-                let Some(ended) = self.item(count).and_then(|item| item.read::<Millis>(FieldName::Ended)) else {
-                    continue;
-                };
-                let says = Some(ended) >= came && Some(ended) >= seen;
+                let Some(item) = self.item(count) else { continue };
+                let Some(ended) = item.read::<Millis>(FieldName::Ended) else { continue };
+                // What somebody else saw while this count was under way was there.
+                let says = Some(ended) >= came && Some(taken(item)) >= seen;
                 if says
                     && !self.is_in_count(part, count)
                     && !chain[..depth].iter().any(|bag| self.is_in_count(*bag, count))

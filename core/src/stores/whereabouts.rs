@@ -30,8 +30,11 @@ impl Job {
     pub(super) fn whereabouts_at(&self, part: Id, moment: Option<Millis>) -> Whereabouts {
         let Some(item) = self.item_of(Kind::Part, part) else { return Whereabouts::Nowhere };
         let fit: Option<Fit> = value_at(item, FieldName::Fit, moment);
+        let place = value_at(item, FieldName::Place, moment).filter(|place| self.is_place(*place));
         if fit == Some(Fit::Fitted) {
-            return Whereabouts::Refitted;
+            // Where another went on in its place, the old one lies where it was laid until somebody takes it out of there.
+            let is_old = self.route_of(part).is_some_and(Self::brings_new);
+            return place.filter(|_| is_old).map_or(Whereabouts::Refitted, Whereabouts::In);
         }
         if let Some(outing) = self.out_at(part, moment) {
             return Whereabouts::Out(outing);
@@ -40,8 +43,7 @@ impl Job {
             return Whereabouts::On;
         }
         // A part that somebody laid in a place is there, whatever was said of the vehicle.
-        let place = value_at(item, FieldName::Place, moment);
-        if let Some(place) = place.filter(|place| self.is_place(*place)) {
+        if let Some(place) = place {
             return Whereabouts::In(place);
         }
         let is_off = value_at(item, FieldName::Off, moment).unwrap_or(false) || fit == Some(Fit::OffAgain);

@@ -1967,6 +1967,14 @@ export interface Lack {
      */
     other_name?: string;
     /**
+     * Its tag, where it is a part.
+     */
+    other_tag?: number;
+    /**
+     * Its side.
+     */
+    other_side?: Side;
+    /**
      * How many pieces are short.
      */
     pieces?: number;
@@ -6837,9 +6845,9 @@ export interface TagsPaper {
      */
     sheet?: TagSheet;
     /**
-     * What stands on the labels.
+     * What stands on the labels; left out: all parts.
      */
-    labels: TagLabels;
+    labels?: TagLabels;
     /**
      * How many labels of the first sheet are used already.
      */

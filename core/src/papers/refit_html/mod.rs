@@ -13,16 +13,14 @@ use crate::job::vocabulary::{Lubrication, Paint, Route, Tightened, TorqueUnit};
 use crate::job::{Job, RecordView, Values};
 use crate::quantity::Day;
 use crate::record::{Hash, Id};
-use crate::refit::step::{step, steps};
+use crate::refit::step::{each_step, steps};
 use crate::refit::{RefitStepView, RefitStepsView, StepJoint, StepPiece, StepState};
 use crate::tables::hazards::Step;
 
 /// The small photos that the sheet of an assembly shows: of each part the first, before anything was slackened where there is one.
 #[must_use]
 pub fn photos_of_refit(job: &Job, assembly: Id) -> BTreeSet<Hash> {
-    let Some(view) = steps(job, assembly, None) else { return BTreeSet::new() };
-    let each = view.steps.iter().filter_map(|line| step(job, line.line.id, None));
-    each.filter_map(|view| photo_of(&view)).collect()
+    each_step(job, assembly, None).iter().filter_map(photo_of).collect()
 }
 
 fn photo_of(view: &RefitStepView) -> Option<Hash> {
@@ -42,10 +40,8 @@ pub fn refit_html(job: &Job, assembly: Id, today: Option<Day>, thumbs: &Thumbs, 
     let mut html = sheet.opening(&view);
     sheet.before(&mut html, &view);
     html.push_str("<ol class=\"steps\">\n");
-    for line in &view.steps {
-        if let Some(view) = step(job, line.line.id, today) {
-            sheet.step(&mut html, &view);
-        }
+    for step in each_step(job, assembly, today) {
+        sheet.step(&mut html, &step);
     }
     html.push_str("</ol>\n");
     sheet.free(&mut html, &view.joints);

@@ -52,7 +52,7 @@ fn blank(from: i64, count: usize, is_place: bool) -> Result<Vec<Entry>, Problem>
     if count > MOST {
         return Err(bound("labels", 1, i64::try_from(MOST).unwrap_or(i64::MAX)));
     }
-    let numbers = (0..count).zip(from..).map(|(_, number)| TagCode::new(number));
+    let numbers = (0_i64..).take(count).map(|past| TagCode::new(from.checked_add(past)?));
     let codes: Option<Vec<TagCode>> = numbers.collect();
     let codes = codes.ok_or_else(|| bound("tag", bounds::TAG.least, bounds::TAG.most))?;
     Ok(codes.into_iter().map(|code| Entry { code, is_place, name: String::new(), second: String::new() }).collect())

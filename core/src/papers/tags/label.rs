@@ -110,8 +110,13 @@ impl Label<'_> {
     fn beside(&self, frame: Frame, left: f64, right: f64, shapes: &mut Vec<TagShape>) {
         let (width, height) = (right - left, frame.size.1 - 2.0 * EDGE);
         let size = (height * 0.13).clamp(2.0, 4.0);
-        let lines = self.lines(size, width);
-        let words: f64 = lines.iter().map(|(_, size)| size * 1.3).sum();
+        let mut lines = self.lines(size, width);
+        let words_of = |lines: &[(String, f64)]| lines.iter().map(|(_, size)| size * 1.3).sum::<f64>();
+        // The figures are what a tag is for: words give way until they have most of what is left.
+        while !lines.is_empty() && height - words_of(&lines) - size * 0.4 < (width / self.width()).min(height * 0.5) {
+            lines.pop();
+        }
+        let words = words_of(&lines);
         let gap = if lines.is_empty() { 0.0 } else { size * 0.4 };
         let unit = (width / self.width()).min(height - words - gap);
         let top = (frame.size.1 - unit - gap - words) / 2.0;

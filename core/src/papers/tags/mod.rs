@@ -39,7 +39,8 @@ pub struct TagsPaper {
     /// The sheet.
     #[serde(default)]
     pub sheet: TagSheet,
-    /// What stands on the labels.
+    /// What stands on the labels; left out: all parts.
+    #[serde(default)]
     pub labels: TagLabels,
     /// How many labels of the first sheet are used already.
     #[serde(default)]
@@ -79,6 +80,12 @@ pub enum TagLabels {
         #[serde(default)]
         ids: Option<Vec<Id>>,
     },
+}
+
+impl Default for TagLabels {
+    fn default() -> Self {
+        Self::Parts { ids: None, assembly: None }
+    }
 }
 
 /// How far everything is moved, in millimetres.

@@ -4,6 +4,7 @@ import { desk } from '../../bridge/desk';
 import type { Change, Gate, RecordView } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import '../kit/button';
+import '../kit/dialog';
 import '../kit/message';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
@@ -20,19 +21,42 @@ export class Gates extends LightElement {
   @property({ attribute: false }) road!: Gate;
   /** How many joints stood in the way when it was last said. */
   @state() private refused = 0;
-  private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
+  /** It is said to be on the road with something left to do: asked about first. */
+  @state() private asking = false;
+  private readonly whole = new Live(this, 'commissioning', () => ({ ask: 'commissioning' }));
+
+  override willUpdate(): void {
+    if (this.lowering.open && this.road.open) this.refused = 0;
+  }
 
   override render(): TemplateResult {
     const say = words().refit.gates;
     const { vehicle } = this;
     return html`<asf-section .label=${say.title}>
       ${this.refused > 0 ? html`<asf-message kind="alert" .happened=${say.held.happened(this.refused)} .safe=${say.held.safe} .todo=${say.held.todo}></asf-message>` : nothing}
-      ${this.head.view && !vehicle ? html`<p class="reckoned">${say.noVehicle}</p><asf-button icon="vehicle" word=${say.toVehicle} href="#/vehicles"></asf-button>` : nothing}
-      ${vehicle ? html`<div class="rf-gates">${this.gate('lowered', this.lowering, vehicle)}${this.gate('on_the_road', this.road, vehicle)}</div>` : nothing}</asf-section>`;
+      ${this.whole.view && !vehicle ? html`<p class="reckoned">${say.noVehicle}</p><asf-button icon="vehicle" word=${say.toVehicle} href="#/vehicles"></asf-button>` : nothing}
+      ${vehicle ? html`<div class="rf-gates">${this.gate('lowered', this.lowering, vehicle)}${this.gate('on_the_road', this.road, vehicle)}</div>` : nothing}</asf-section>
+      ${vehicle ? this.anyway(vehicle) : nothing}`;
   }
 
   private get vehicle(): RecordView | undefined {
-    return this.head.view?.vehicles.find(({ values, struck }) => !values.donor && !struck);
+    return this.whole.view?.vehicle;
+  }
+
+  /** What the record knows to be left before the road. */
+  private get left(): string[] {
+    const say = words().refit.gates.anyway;
+    const { view } = this.whole;
+    if (!view) return [];
+    const lines = view.steps.filter(({ record }) => !record).length;
+    return [...(this.lowering.done ? [] : [say.wheels]), ...(view.open ? [say.assemblies(view.open)] : []), ...(lines ? [say.lines(lines)] : [])];
+  }
+
+  private anyway(vehicle: RecordView): TemplateResult {
+    const say = words().refit.gates.anyway;
+    const close = (): void => { this.asking = false; };
+    return html`<asf-dialog .open=${this.asking} .label=${say.title} .body=${html`<p class="reckoned">${say.lead}</p><ul>${this.left.map((line) => html`<li>${line}</li>`)}</ul>`}
+      .actions=${html`<asf-button word=${say.leave} @click=${close}></asf-button><asf-button icon="vehicle" word=${say.go} @click=${() => { close(); void this.say('on_the_road', true, vehicle); }}></asf-button>`} @asf-close=${close}></asf-dialog>`;
   }
 
   private gate(which: Which, gate: Gate, vehicle: RecordView): TemplateResult {
@@ -41,7 +65,12 @@ export class Gates extends LightElement {
     const [word, done, back] = isLower ? [say.lower, say.lowered, say.raise] : [say.road, say.onTheRoad, say.offRoad];
     const held = gate.joints.length ? (isLower ? say.lowerHeld : say.roadHeld)(gate.joints.length) : say.free;
     return html`<div class="rf-gate"><p class="rf-gate-words"><asf-icon name=${gate.done ? 'proved' : gate.open ? 'not-proved' : 'proved-bad'}></asf-icon><span>${gate.done ? html`<b>${done}</b> ` : nothing}<span class="reckoned">${held}</span></span></p>
-      ${gate.done ? html`<asf-button compact plain word=${back} @click=${() => { void this.say(which, false, vehicle); }}></asf-button>` : html`<asf-button icon=${isLower ? 'bring' : 'vehicle'} word=${word} @click=${() => { void this.say(which, true, vehicle); }}></asf-button>`}</div>`;
+      ${gate.done ? html`<asf-button compact plain word=${back} @click=${() => { void this.say(which, false, vehicle); }}></asf-button>` : html`<asf-button icon=${isLower ? 'bring' : 'vehicle'} word=${word} @click=${() => { this.wants(which, gate, vehicle); }}></asf-button>`}</div>`;
+  }
+
+  private wants(which: Which, gate: Gate, vehicle: RecordView): void {
+    if (which === 'on_the_road' && gate.open && this.left.length > 0) this.asking = true;
+    else void this.say(which, true, vehicle);
   }
 
   // What is refused is told here, beside the list that has to be worked through, not above the page.

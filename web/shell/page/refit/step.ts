@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Id, RefitStepView } from '../../bridge/protocol';
+import { Feedback } from '../camera/feedback';
 import { WakeLock } from '../camera/wake-lock';
 import { carryOut } from '../carry-out';
 import '../cautions/cautions';
@@ -48,6 +49,7 @@ export class RefitStep extends LightElement {
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly keeping = new KeepingWord(this);
   private readonly wakeLock = new WakeLock();
+  private readonly feedback = new Feedback();
   private busy = false;
 
   override connectedCallback(): void {
@@ -59,6 +61,7 @@ export class RefitStep extends LightElement {
   override disconnectedCallback(): void {
     document.removeEventListener('keydown', this.pressed);
     this.wakeLock.release();
+    this.feedback.close();
     super.disconnectedCallback();
   }
 
@@ -143,9 +146,9 @@ export class RefitStep extends LightElement {
     switch (view.step.state) {
       case 'fitted': return html`<asf-primary verb=${view.next_open ? say.next : say.look} icon="next" key="L" @click=${() => { this.later(); }}></asf-primary>`;
       case 'tried': return pairOf(html`<asf-primary verb=${say.offAgain} icon="undo" @click=${() => { void this.tick('off-again'); }}></asf-primary>`, later);
-      case 'waiting': return html`<div class="primary-and-second rf-swapped"><asf-button column icon="check" word=${say.tightened} key="Space" @click=${() => { this.wants('tightened'); }}></asf-button>
+      case 'waiting': return html`<div class="primary-and-second rf-swapped"><asf-button column icon="check" word=${say.tightened} key="D" @click=${() => { this.wants('tightened'); }}></asf-button>
         <asf-primary verb=${say.later} icon="next" key="L" @click=${() => { this.later(); }}></asf-primary></div>`;
-      case 'ready': return pairOf(html`<asf-primary verb=${say.tightened} icon="check" key="Space" @click=${() => { this.wants('tightened'); }}></asf-primary>`, later);
+      case 'ready': return pairOf(html`<asf-primary verb=${say.tightened} icon="check" key="D" @click=${() => { this.wants('tightened'); }}></asf-primary>`, later);
     }
   }
 
@@ -175,8 +178,9 @@ export class RefitStep extends LightElement {
     const tag = `${tagFigures(view.step.line.tag)} ${view.step.line.name}`.trim();
     const { ok, entry } = await carryOut(command, words().refit.onStep.said[tick](tag));
     this.busy = false;
+    // Felt and heard only once it is stored: with gloves on nobody looks at the screen first.
+    this.feedback.give(ok ? 'taken' : 'wrong');
     if (!ok) return;
-    if (navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.(15);
     this.tell<Ticked>('asf-ticked', { entry: entry ?? '', part: view.record.id, assembly: view.assembly });
     if (tick === 'tightened' || tick === 'finger-tight') this.later();
   }
@@ -202,8 +206,6 @@ export class RefitStep extends LightElement {
     const { key, target } = event;
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || event.repeat || document.querySelector('dialog[open]')) return;
     if (target instanceof HTMLElement && target.matches('input:not([type="radio"], [type="checkbox"]), textarea, select')) return;
-    const isTick = key === ' ' || key === 'Enter';
-    if (isTick && target instanceof Element && target.closest('button, a, summary, input, label')) return;
     if (this.carriesOut(key)) event.preventDefault();
   };
 
@@ -211,7 +213,8 @@ export class RefitStep extends LightElement {
     const { view } = this;
     if (!view) return false;
     switch (key.length === 1 ? key.toLowerCase() : key) {
-      case ' ': case 'Enter': if (view.step.state === 'fitted') this.later(); else if (view.step.state === 'tried') void this.tick('off-again'); else this.wants('tightened'); return true;
+      // Not the space bar: whoever scrolls with it must not tick.
+      case 'd': if (view.step.state === 'fitted') this.later(); else if (view.step.state === 'tried') void this.tick('off-again'); else this.wants('tightened'); return true;
       case 'f': if (view.step.state !== 'fitted') this.wants('finger-tight'); return true;
       case 'l': this.later(); return true;
       case 'n': this.turn(view.next); return true;

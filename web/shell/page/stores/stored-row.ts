@@ -1,10 +1,12 @@
 import { html, type TemplateResult } from 'lit';
-import type { Care, StoredLine } from '../../bridge/protocol';
+import type { Care, Route, StoredLine } from '../../bridge/protocol';
 import '../kit/row';
 import { partName } from '../parts/part-row';
 import { tagFigures, tagMarks } from '../parts/tag-figures';
 import { words } from '../words';
 import { when } from './when';
+
+const NEW: ReadonlySet<Route> = new Set(['buy', 'kit', 'exchange', 'donor']);
 
 /** A part in stores as a row; `second` says what there is to say of it there. */
 export function storedRow(stored: StoredLine, picture: string, second: unknown, href = `#/part/${stored.line.id}`): TemplateResult {
@@ -26,7 +28,14 @@ export function inPlace(stored: StoredLine): TemplateResult | string {
     return seen?.elsewhere ? html`<b>${say.countedWord.missing}, ${say.elsewhere(seen.path.at(-1) ?? '', when(seen.at))}</b>` : html`<b>${say.missingSeen(seen ? when(seen.at) : '')}</b>`;
   }
   if (stored.counted === 'foreign' && !stored.settled) return html`<b>${belongs(stored)}</b>`;
-  return [stored.counted === 'with-bag' ? say.countedWord['with-bag'] : say.hereWords, ...careWords(stored.care), ...stored.awkward.map((one) => say.suits[one])].join(', ');
+  return [stored.counted === 'with-bag' ? say.countedWord['with-bag'] : say.hereWords, ...pattern(stored), ...careWords(stored.care), ...stored.awkward.map((one) => say.suits[one])].join(', ');
+}
+
+/** Another goes on in its place: the old one is kept to compare with, and lies here until it is taken out. */
+function pattern({ line }: StoredLine): string[] {
+  const { route, standing } = line;
+  if (!route || !NEW.has(route)) return [];
+  return [standing === 'refitted' ? words().stores.oldOne : words().stores.pattern];
 }
 
 /** Where a foreign part belongs by the record. */

@@ -1,11 +1,18 @@
 import type { Lack, LackWhy } from '../../bridge/protocol';
 import { count, number } from './format';
+import { sides } from './sides';
 import type { Vocabulary } from './vocabulary';
 
-type Named = Pick<Lack, 'name' | 'other_name' | 'pieces'>;
+type Named = Pick<Lack, 'name' | 'other_name' | 'other_tag' | 'other_side' | 'pieces'>;
 
 const times = (pieces: number | undefined, name: string): string => ((pieces ?? 1) > 1 ? `${number(pieces ?? 1)} × ${name}` : name);
 const many = (pieces: number | undefined, one: string, more: (n: string) => string): string => ((pieces ?? 1) > 1 ? more(number(pieces ?? 1)) : one);
+
+/** Two of one name are told apart by tag and side. */
+function other({ other_name, other_tag, other_side }: Named, unnamed: string): string {
+  const name = [other_tag === undefined ? '' : String(other_tag).padStart(4, '0'), other_name, other_side ? sides[other_side] : ''].filter(Boolean).join(' ');
+  return name || unnamed;
+}
 
 /** What stands in the way of a part or an assembly: after its name, in the words of the bench. */
 export const lacks = (trade: Vocabulary) => ({
@@ -25,9 +32,9 @@ export const lacks = (trade: Vocabulary) => ({
     wrong: ({ pieces }) => many(pieces, 'what came in is wrong', (n) => `${n} that came in are wrong`),
     hardware: ({ name, pieces }) => `${times(pieces, name || 'new hardware')}, new, not here`,
     consumable: ({ name, pieces }) => `${times(pieces, name || 'something it uses up')} not here`,
-    'goes-after': ({ other_name }) => `goes on after ${other_name || 'something else'}, which is not on`,
+    'goes-after': (lack) => `goes on after ${other(lack, 'something else')}, which is not on`,
     paint: () => 'goes on after the paint',
-    circle: ({ other_name }) => `waits for itself, by way of ${other_name || 'others'}`,
+    circle: (lack) => `waits for itself, by way of ${other(lack, 'others')}`,
   } satisfies Record<LackWhy, (lack: Named) => string>,
   own: 'yours to do', from: (day: string) => `from ${day}`, overdue: 'was due, and is not here', noDate: 'no date known',
   wholeAssembly: 'the whole assembly',   ways: {

@@ -23,6 +23,7 @@ export const refit = (trade: Vocabulary) => ({
     tight: 'Tight', tightOf: (joint: string, part: string) => `Tight: ${joint}${part ? `, ${part}` : ''}`, tightened: (joint: string) => `${joint} is tight`, checks: 'Second check', checksLead: 'Tight, and gone over a second time: with the wrench set again, nut by nut.', checked: 'Checked', checkedOf: (joint: string, part: string) => `Checked again: ${joint}${part ? `, ${part}` : ''}`, checkedDone: (joint: string) => `${joint} checked a second time`,
     noPart: 'holds no part that is named', open: (n: number) => `${count(n, 'joint')} not checked a second time`,   },
   gates: {
+    anyway: { title: 'On the road all the same?', lead: 'By the record this is left to do. The manual, local codes and whoever inspects it come first.', wheels: 'It does not stand on its wheels.', assemblies: (n: number) => `${count(n, 'assembly', 'assemblies')} not together.`, lines: (n: number) => `${count(n, 'line')} of commissioning open.`, go: 'On the road all the same', leave: 'Leave it' },
     title: 'Lowering and the road', lower: 'It stands on its wheels', road: 'It is on the road', lowered: 'It stands on its wheels.', onTheRoad: 'It is on the road.', lowerDone: 'Lowered on to its wheels', roadDone: 'On the road', raise: 'It is on stands again', raised: 'On stands again', offRoad: 'It is off the road again', offRoadDone: 'Off the road again',
     lowerHeld: (n: number) => `${count(n, 'joint')} loose: in the way of lowering.`, roadHeld: (n: number) => `${count(n, 'joint')} loose: in the way of the road.`, free: 'Nothing loose is in the way.', noVehicle: 'Name the vehicle first, in Vehicles and donors.', toVehicle: 'Vehicles and donors',
     held: { happened: (n: number) => `${count(n, 'joint')} ${n === 1 ? 'is' : 'are'} still loose.`, safe: 'Nothing was changed.', todo: 'Tighten what stands in the list, tick it, then say it again.' },
@@ -55,6 +56,6 @@ export const refit = (trade: Vocabulary) => ({
     tightened: 'Done, tightened', later: 'Later', next: 'Next step', all: 'To Refit', look: 'All steps', looseHere: 'in this assembly',
     said: { tightened: (tag: string) => `${tag} on, tightened`, 'finger-tight': (tag: string) => `${tag} on, finger-tight`, tried: (tag: string) => `${tag} on for trial`, 'off-again': (tag: string) => `${tag} off again for finish`, 'not-on': (tag: string) => `${tag} is off after all` },
     anyway: { title: 'On all the same?', lead: 'By the record this stands in the way. You are at the vehicle: you know best. It stays told.', go: 'On all the same', leave: 'Leave it' },
-    keys: { 'Space': 'done, tightened', F: 'finger-tight', L: 'later', '← →': 'photos', 'N P': 'step after, before', Z: 'undo', '?': 'keys' } as const, keysTitle: 'Keys', reference: 'The other side, kept whole',   },
+    keys: { D: 'done, tightened', F: 'finger-tight', L: 'later', '← →': 'photos', 'N P': 'step after, before', Z: 'undo', '?': 'keys' } as const, keysTitle: 'Keys', reference: 'The other side, kept whole',   },
   time: (minutes: number) => hours(minutes),
 });

@@ -44,7 +44,7 @@ export const stores = (trade: Vocabulary) => ({
   belongs: (place: string) => `foreign, belongs in ${place}`,
   foreignLies: (lies: string) => `foreign, ${lies}`,
   elsewhere: (place: string, when: string) => `seen in ${place}, ${when}`,
-  hereWords: 'here',
+  hereWords: 'here', pattern: 'kept as pattern', oldOne: 'the old one, another is on',
   care: { oiled: 'oiled', wrapped: 'wrapped', fragile: 'fragile', two: 'two to lift', 'two-at-reach': 'two to lift at arm’s reach' },
   oiledAndWrapped: 'oiled and wrapped',
   suits: {
