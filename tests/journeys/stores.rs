@@ -96,8 +96,11 @@ fn counts_and_settles(size: Size) -> anyhow::Result<()> {
         lies_in(browser, id(&made, "cylinder")?)?.last().map(String::as_str) == Some("Box 07"),
         "it lies elsewhere"
     );
-    // What was found that evening stands.
-    browser.wait_for_text("asf-one-place", "Counted 2 of 3")
+    // Once all of it is put right, the sum of that evening stands there no more.
+    browser.wait_for_text("asf-one-place", "Parts here")?;
+    let rows = browser.text("asf-one-place")?;
+    ensure!(!rows.contains("Counted 2 of 3"), "{rows}");
+    Ok(())
 }
 
 #[test]

@@ -5,6 +5,7 @@ import '../kit/icon';
 import '../kit/message';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
+import { say } from '../say';
 import { words } from '../words';
 import { share, waysOut } from './ways-out';
 
@@ -28,7 +29,9 @@ export class Prepared extends LightElement {
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('file')) return;
     this.drop();
-    if (this.file) this.address = URL.createObjectURL(this.file);
+    if (!this.file) return;
+    this.address = URL.createObjectURL(this.file);
+    say(`${words().handOver.readyWord} ${words().handOver.ready(this.file.name, this.file.size)}`);
   }
 
   override disconnectedCallback(): void {

@@ -15,6 +15,8 @@ export class Tag extends LightElement {
   /** 32 desk list, 36–40 list, 52 sheet head, 56–64 on a photo, 88 Teardown. */
   @property({ type: Number }) size = 40;
   @property({ type: Boolean, attribute: 'in-hand' }) inHand = false;
+  /** What the page is about: it looks as if in hand, but only what is in hand is said to be. */
+  @property({ type: Boolean }) about = false;
   @property({ type: Boolean }) irreplaceable = false;
   @property({ type: Boolean }) missing = false;
   @property({ type: Boolean }) foreign = false;
@@ -37,7 +39,7 @@ export class Tag extends LightElement {
   }
 
   private classes(): string {
-    const over = { hand: this.inHand, missing: this.missing };
+    const over = { hand: this.inHand || this.about, missing: this.missing };
     return ['tag', `tag-${this.standing}`, ...Object.entries(over).filter(([, on]) => on).map(([name]) => `tag-${name}`)].join(' ');
   }
 

@@ -50,7 +50,7 @@ export class MissingPlace extends LightElement {
     const say = words().where.house;
     return html`<asf-head .name=${say.title} .second=${say.second(view.out.length, view.late)} back="#/stores"></asf-head><div class="body">
       ${view.out.length === 0 ? html`<asf-empty .first=${say.none} .then=${say.noneThen}></asf-empty>` : html`<ul class="stores-list">${view.out.map((line) => html`<li>${this.row(line, outSecond(line))}<asf-in-again .stored=${line}></asf-in-again></li>`)}</ul>
-        ${view.unpriced === view.out.length ? nothing : html`<asf-leader result .label=${say.worth} .value=${money(view.worth)}></asf-leader>`}<p class="second">${say.worthSecond(view.unpriced)}</p>`}</div>`;
+        ${view.unpriced === view.out.length ? html`<p class="second">${say.unpriced}</p>` : html`<asf-leader result .label=${say.worth} .value=${money(view.worth)}></asf-leader><p class="second">${say.worthSecond(view.unpriced)}</p>`}`}</div>`;
   }
 
   private section(label: string, lines: readonly StoredLine[], total: number, lead: string, second: (line: StoredLine) => unknown): TemplateResult | typeof nothing {

@@ -90,7 +90,12 @@ export class Fluids extends LightElement {
     const drained = readVolume(this.draft.drained, this.units);
     const unread = this.draft.drained.trim() !== '' && drained === null;
     this.errors = { ...(!name && { name: say.needsName }), ...(unread && { drained: say.wrong }) };
-    if (!name || unread) return;
+    if (!name || unread) {
+      await this.updateComplete;
+      await new Promise((soon) => { requestAnimationFrame(soon); });
+      this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+      return;
+    }
     const condition = this.draft.condition.trim();
     const { vehicle } = this;
     const changes: Change[] = [{ name }, ...(vehicle ? [{ of: vehicle.id }] : []), ...(drained === null ? [] : [{ drained }]), ...(condition ? [{ text: condition }] : [])];

@@ -124,6 +124,7 @@ export class EditLine extends LightElement {
     this.wrong = wrong ?? '';
     // What was not stored, or was typed in the meantime, stays in the field and in the journal.
     if (wrong === '' && this.text === text) this.close(withFocus);
+    else if (wrong && withFocus) this.querySelector<HTMLElement>('input, textarea')?.focus();
   }
 
   private close(withFocus: boolean): void {

@@ -84,20 +84,27 @@ export class OnePlace extends LightElement {
   private lying(view: PlaceView): TemplateResult {
     const say = words().stores;
     const { line, parts, counted, running } = view;
-    const label = running ? say.counting(running.seen, running.expected) : counted ? (counted.expected ? say.counted(counted.seen, counted.expected) : say.nothingExpected) : say.lying;
-    const beside = running ? '' : counted?.ended !== undefined ? moment(new Date(counted.ended)) : say.parts(line.parts);
+    // What was missed or foreign is put right: the sum of that evening says no more of what lies here.
+    const past = counted && (parts.length === 0 ? counted.expected > 0 : counted.seen < counted.expected && !parts.some(isAmiss));
+    const label = running ? say.counting(running.seen, running.expected) : counted && !past ? (counted.expected ? say.counted(counted.seen, counted.expected) : say.nothingExpected) : say.lying;
+    const beside = running ? '' : counted?.ended !== undefined && !past ? moment(new Date(counted.ended)) : say.parts(line.parts);
     return html`<asf-section .label=${label} .count=${beside}>
-      ${parts.length === 0 ? html`<p class="second">${say.nothing}</p>` : nothing}
+      ${parts.length === 0 ? html`<p class="second">${say.nothing}</p>${running || line.record.struck ? nothing : this.putIn()}` : nothing}
       <ul>${parts.map((part) => html`<li>${this.row(part, view)}</li>`)}</ul>
       <div class="pair stores-do">${running
         ? html`<asf-button icon="scan" word=${say.goOn} href=${`#/scan?mode=count&count=${running.count}`}></asf-button><asf-button icon="check" word=${say.endCount} @click=${() => { void this.end(running.count, nameOf(line)); }}></asf-button>`
         : html`<asf-button icon="count" word=${counted ? say.countAgain : say.count} href=${`#/scan?mode=count&place=${this.placeId}`}></asf-button>`}</div></asf-section>`;
   }
 
+  private putIn(): TemplateResult {
+    const say = words().stores;
+    return html`<div class="pair stores-do"><asf-button icon="scan" word=${say.scanIn} href="#/scan?mode=move"></asf-button>
+      <asf-button icon="place" word=${say.chooseIn} href=${`#/stores/nowhere?into=${this.placeId}`}></asf-button></div>`;
+  }
+
   private row(part: StoredLine, view: PlaceView): TemplateResult {
-    const amiss = isMissing(part) || (part.counted === 'foreign' && !part.settled);
     return html`${storedRow(part, part.line.photo ? this.pictures.small(part.line.photo) : '', inPlace(part), `#/where/${part.line.id}`)}
-      ${amiss ? html`<asf-settle .stored=${part} place=${this.placeId} name=${nameOf(view.line)}></asf-settle>` : nothing}`;
+      ${isAmiss(part) ? html`<asf-settle .stored=${part} place=${this.placeId} name=${nameOf(view.line)}></asf-settle>` : nothing}`;
   }
 
   private dialogs(view: PlaceView): TemplateResult {
@@ -141,6 +148,11 @@ export class OnePlace extends LightElement {
   private async change(changes: Change[], message: string): Promise<void> {
     await carryOut({ do: 'change', ids: [this.placeId], changes }, message);
   }
+}
+
+/** Missed by the count, or not of this place, and nothing was done about it yet. */
+function isAmiss(part: StoredLine): boolean {
+  return isMissing(part) || (part.counted === 'foreign' && !part.settled);
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-one-place': OnePlace } }

@@ -11,13 +11,13 @@ import '../kit/icon';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
-import { keepListState } from '../parts/list-state';
 import type { Address } from '../places';
 import '../styles/first.css';
 import '../styles/stores.css';
 import { today } from '../today';
 import { words } from '../words';
 import { placeList } from './list';
+import './nowhere';
 import './one';
 import './place-form';
 import type { PlaceNamed } from './place-form';
@@ -47,9 +47,9 @@ export class PlaceStores extends LightElement {
   override render(): TemplateResult {
     const say = words().stores;
     if (this.isOne) return html`<asf-one-place .placeId=${this.here}></asf-one-place>`;
+    if (this.here === 'nowhere') return html`<asf-nowhere .into=${this.address?.search.get('into') ?? ''}></asf-nowhere>`;
     const { view } = this.places;
     if (!view) return html`<asf-head .name=${say.title}></asf-head>`;
-    if (this.here === 'nowhere') return this.nowhere(view.nowhere);
     const standing = view.places.filter(({ record }) => !record.struck);
     return html`<asf-head .name=${say.title} .second=${say.second(standing.length, view.nowhere)} .cells=${[this.keeping.cell]}></asf-head>
       <div class="body stores-body">${this.top(standing.filter(({ depth }) => depth === 0), view.nowhere)}</div>
@@ -78,16 +78,7 @@ export class PlaceStores extends LightElement {
     const out = this.missing.view?.totals[1] ?? 0;
     const way = (href: string, icon: 'route' | 'printer', word: string, second = ''): TemplateResult =>
       html`<a class="under-link" href=${href}><asf-icon name=${icon}></asf-icon><span>${word}</span><span class="second">${second}</span></a>`;
-    return html`<nav class="store-ways" aria-label=${say.title}>${way('#/missing/out', 'route', say.outOfHouse, out ? say.parts(out) : '')}${way('#/tags-sheet', 'printer', say.printTags)}</nav>`;
-  }
-
-  private nowhere(parts: number): TemplateResult {
-    const say = words().stores;
-    return html`<asf-head .name=${say.nowhere} .second=${say.parts(parts)} back="#/stores"></asf-head>
-      <div class="body"><p class="reckoned">${say.nowhereLead}</p><div class="pair"><asf-button icon="missing" word=${say.missing} href="#/missing"></asf-button><asf-button icon="list" word=${say.allParts} @click=${() => {
-        keepListState({ group: 'place', place: undefined, assembly: undefined, standing: undefined, route: undefined, struck: false, find: '', at: 0 });
-        location.hash = '#/parts';
-      }}></asf-button></div></div>`;
+    return html`<nav class="store-ways" aria-label=${say.title}>${way('#/missing/out', 'route', say.outOfHouse, out ? say.parts(out) : '')}${way('#/tags-sheet?from=stores', 'printer', say.printTags)}</nav>`;
   }
 
   private readonly made = async (event: CustomEvent<PlaceNamed>): Promise<void> => {

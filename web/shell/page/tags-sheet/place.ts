@@ -84,7 +84,7 @@ export class TagsSheetPlace extends LightElement {
     const { view } = this;
     const [first, last] = [view?.labels[0], view?.labels[view.labels.length - 1]];
     const second = first && last && view ? text.second(readable(first.code), readable(last.code), view.sheets) : '';
-    return html`<asf-head .name=${text.title} .second=${second} back=${this.only ? `#/stores/${this.only}` : '#/job'}></asf-head>
+    return html`<asf-head .name=${text.title} .second=${second} back=${this.back}></asf-head>
       <div class="body ts-body">
         <p class="reckoned">${text.why}</p>
         ${this.papers()}
@@ -98,6 +98,14 @@ export class TagsSheetPlace extends LightElement {
       </div>
       <div class="foot ts-foot">${this.out()}</div>
       ${view && !this.problem ? html`<section class="ts-sheets" aria-label=${text.preview}><h2 class="choice-label">${text.preview}</h2>${drawnSheet(view)}</section>` : nothing}`;
+  }
+
+  /** Where it was come from. */
+  private get back(): string {
+    const { search } = this.address;
+    const [place, from] = [search.get('place'), search.get('from')];
+    if (place) return `#/stores/${place}`;
+    return from === 'stores' || from === 'teardown' ? `#/${from}` : '#/job';
   }
 
   private papers(): TemplateResult {

@@ -134,7 +134,7 @@ export class More extends LightElement {
       <asf-button icon="photo" word=${this.text.files} @click=${() => { this.tell('asf-files', null); }}></asf-button>
       ${SERIES.map((every) => html`<asf-button icon="timer" word=${this.text.series(every)} @click=${() => { this.tell('asf-series', { every }); }}></asf-button>`)}
       ${this.bench.isRecorded ? html`<asf-button icon="parts" word=${this.text.sheet} href="#/part/${this.bench.part ?? ''}"></asf-button>` : nothing}
-      <asf-button icon="printer" word=${this.text.tags} href="#/tags-sheet"></asf-button></div></asf-section>`;
+      <asf-button icon="printer" word=${this.text.tags} href="#/tags-sheet?from=teardown"></asf-button></div></asf-section>`;
   }
 
   private undo(): TemplateResult | typeof nothing {

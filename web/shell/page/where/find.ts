@@ -33,6 +33,7 @@ export class WhereFind extends LightElement {
       <div class="body where-find">
         <asf-field kind="find" icon="find" hide-label .label=${say.find} .placeholder=${say.find} .value=${this.sought} @input=${this.typed}></asf-field>
         <asf-button icon="scan" word=${say.scan} href="#/scan?mode=open"></asf-button>
+        <p class="unseen" role="status">${view && this.sought.trim() ? say.foundCount(this.rows(view.rows).length + Math.max(0, view.found - view.rows.length)) : ''}</p>
         ${view ? this.grid(this.rows(view.rows), view.found) : nothing}</div>`;
   }
 

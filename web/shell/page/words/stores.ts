@@ -18,6 +18,8 @@ export const stores = (trade: Vocabulary) => ({
   parts: (n: number) => count(n, 'part'), here: (right: number, within: number) => (right === within ? number(within) : `${number(right)} of ${number(within)}`),
   inside: 'Places inside', lying: 'Parts here', nothing: 'Nothing lies here yet.', allParts: 'All parts here and inside, as a list',
   nowhere: 'Lies nowhere yet', nowhereLead: 'Off the vehicle, and nobody has said a place for them.',
+  noneNowhere: 'Whatever is off has its place.', allNowhere: 'All parts by their place, as a list', putHere: 'Put it here', layTitle: (name: string) => `Where ${name} lies`,
+  putInto: (name: string) => `Into ${name}`, scanIn: 'Scan parts in', chooseIn: 'Choose from what lies nowhere',
   none: { first: 'Say where things will lie.', then: 'Make the first place: the garage, a rack, a box. Places hold places; a part is put in one with a tap.' },
   gone: { first: 'This place is not in the job.', then: 'It may not have been brought in yet.', go: `To ${trade.stores}` },
   choose: 'Choose a place', newHere: 'New place, put it there', findPlace: 'Find a place', noneFound: 'No place is called that.',

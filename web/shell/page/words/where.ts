@@ -4,7 +4,7 @@ import type { Vocabulary } from './vocabulary';
 
 /** Where one part is, what is missing, what is out of the house, how a part is kept. */
 export const where = (trade: Vocabulary) => ({
-  title: 'Where is it?', find: 'Tag, name, number, note or place', second: (n: number) => count(n, 'part'),
+  title: 'Where is it?', find: 'Tag, name, number, note or place', second: (n: number) => count(n, 'part'), foundCount: (n: number) => (n ? `${count(n, 'part')} found` : 'Nothing answers to that.'),
   none: { first: 'Nothing answers to that.', then: 'Try the tag, part of the name, or a word of a note. One wrong letter is no matter.' },
   noParts: { first: 'There are no parts yet.', then: 'They come at Teardown, each with its tag.', go: 'Teardown' },
   more: (n: number) => `${count(n, 'more part')}: type more of it`,
@@ -33,7 +33,7 @@ export const where = (trade: Vocabulary) => ({
   },
   house: {
     title: 'Out of the house', none: 'Nothing is out of the house.', noneThen: 'Lend a part or send it for work from its sheet.', second: (n: number, late: number) => [count(n, 'part'), late ? `${number(late)} late` : ''].filter(Boolean).join(', '),
-    worth: 'Another of each would cost', worthSecond: (unpriced: number) => (unpriced ? `not counted: ${count(unpriced, 'part')} with no quote for another` : 'by the cheapest quote for each'),
+    worth: 'Another of each would cost', unpriced: 'Nobody has quoted for another of any of them.', worthSecond: (unpriced: number) => (unpriced ? `not counted: ${count(unpriced, 'part')} with no quote for another` : 'by the cheapest quote for each'),
     inAgain: 'In again', inAgainDone: (name: string) => `${name} is in again`, inAgainName: (name: string) => `${name} is in again`,
     send: 'Send for work or lend', sendTitle: (name: string) => `${name} leaves the house`, for: 'What for', fors: { work: 'Work', loan: 'Loan' } satisfies Record<OutFor, string>,
     who: 'Who has it', day: 'Due back on', dayHint: 'Leave it empty when no day was said.', notADay: 'That is no day.', go: 'It leaves now', gone: (name: string) => `${name} is out of the house`,
