@@ -76,7 +76,11 @@ fn prints(size: Size) -> anyhow::Result<()> {
     browser.press_words(PLACE, "One sheet more")?;
     for paper in PAPERS {
         browser.press_words(PLACE, paper.word)?;
-        let sides = if paper.word.starts_with("Strips") { 2 } else { 1 };
+        let is_strips = paper.word.starts_with("Strips");
+        if is_strips {
+            browser.press_words(&format!("{PLACE} asf-choice:nth-of-type(2)"), "A4")?;
+        }
+        let sides = if is_strips { 2 } else { 1 };
         // The part that is there has taken number 1: the sheet begins with the next one.
         shows(browser, paper.page.0, paper.labels * sides, "0002-8 to").context(paper.word)?;
         let sizes = made(&visit).context(paper.word)?;

@@ -54,7 +54,7 @@ impl Job {
         };
         let settled = match counted {
             Counted::Missing => line.missed.is_none() && tally.sums.ended.is_some(),
-            Counted::Foreign => is_here || line.place.is_none() || went(),
+            Counted::Foreign => is_here || matches!(line.lies, LiesIn::Refitted | LiesIn::Out) || went(),
             Counted::Here | Counted::WithBag => false,
         };
         Some(StoredLine { counted: Some(counted), sighting: sighted, settled, ..line })

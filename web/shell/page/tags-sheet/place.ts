@@ -83,9 +83,11 @@ export class TagsSheetPlace extends LightElement {
     const text = words().tagsSheet;
     const { view } = this;
     const [first, last] = [view?.labels[0], view?.labels[view.labels.length - 1]];
-    const second = first && last && view ? text.second(readable(first.code), readable(last.code), view.sheets) : '';
+    // Only numbers run on from the first to the last.
+    const what = this.of === 'blank' && first && last ? text.range(readable(first.code), readable(last.code)) : text.labels(view?.all ?? 0);
+    const second = view ? text.second(what, view.sheets) : '';
     return html`<asf-head .name=${text.title} .second=${second} back=${this.back}></asf-head>
-      <div class="body ts-body">
+      <div class="ts-columns"><div><div class="body ts-body">
         <p class="reckoned">${text.why}</p>
         ${this.papers()}
         ${this.what()}
@@ -96,8 +98,8 @@ export class TagsSheetPlace extends LightElement {
           .label=${text[way]} .value=${this.paper[way]} .error=${nudgeFigure(this.paper[way]) === null ? text.nudgeWrong : ''} @input=${(event: Event) => { this.change({ [way]: textOf(event) }); }}></asf-field>`)}</div>
           <p class="second">${text.nudgeHint}</p></fieldset>
       </div>
-      <div class="foot ts-foot">${this.out()}</div>
-      ${view && !this.problem ? html`<section class="ts-sheets" aria-label=${text.preview}><h2 class="choice-label">${text.preview}</h2>${drawnSheet(view)}</section>` : nothing}`;
+      <div class="foot ts-foot">${this.out()}</div></div>
+      ${view && !this.problem ? html`<section class="ts-sheets" aria-label=${text.preview}><h2 class="choice-label">${text.preview}</h2>${drawnSheet(view)}</section>` : nothing}</div>`;
   }
 
   /** Where it was come from. */

@@ -4,7 +4,8 @@ import { count, number } from './format';
 /** Tags to print. */
 export const tagsSheet = {
   title: 'Print tags',
-  second: (from: string, to: string, sheets: number) => `${from} to ${to}, ${count(sheets, 'sheet')}`,
+  range: (from: string, to: string) => `${from} to ${to}`,
+  second: (what: string, sheets: number) => `${what}, ${count(sheets, 'sheet')}`,
   why: 'Each label has a code to scan and the same code to read; its last character shows a slip. Print at actual size, without margins or scaling.',
   paper: 'Paper',
   papers: { a4: 'A4 labels', letter: 'Letter labels', strips: 'Strips to tie on', own: 'Labels of your own' },
@@ -28,7 +29,6 @@ export const tagsSheet = {
   forParts: 'Parts', forPlaces: 'Places',
   assembly: 'Which parts', allParts: 'All parts of the job',
   pages: 'Sheets', fewer: 'One sheet fewer', another: 'One sheet more',
-  sheets: (n: number) => count(n, 'sheet'),
   labels: (n: number) => count(n, 'label'),
   skip: 'Labels already used on the first sheet',
   skipWrong: (most: number) => `From 0 to ${most}`,
