@@ -116,7 +116,7 @@ impl Terms {
     }
 
     /// The day after checking what is here.
-    fn from_now(self, arrived: Option<Day>) -> Option<Day> {
+    fn checked_by(self, arrived: Option<Day>) -> Option<Day> {
         let from = arrived.max(self.today)?;
         Day::from_count(from.count() + self.checking)
     }
@@ -213,7 +213,7 @@ fn of_itself(job: &Job, part: Id, terms: Terms) -> Vec<Lack> {
         // Work done at the bench says nothing of work that is sent out.
         Route::SendOut => match job.back_from_work(part) {
             None => vec![lack(LackWhy::ToSend).own().undated()],
-            Some((day, None)) => vec![Lack { day: terms.from_now(Some(day)), ..lack(LackWhy::ToCompare).own() }],
+            Some((day, None)) => vec![Lack { day: terms.checked_by(Some(day)), ..lack(LackWhy::ToCompare).own() }],
             Some((_, Some(Compared::Wrong))) => vec![lack(LackWhy::Wrong).undated()],
             Some((_, Some(Compared::Right))) => Vec::new(),
         },
@@ -237,7 +237,7 @@ fn of_new(job: &Job, part: Id, route: Route, terms: Terms) -> Vec<Lack> {
         }
     };
     let lack = |why| Lack::new(job, part, why);
-    take(delivered.to_compare, Lack { day: terms.from_now(delivered.arrived), ..lack(LackWhy::ToCompare).own() });
+    take(delivered.to_compare, Lack { day: terms.checked_by(delivered.arrived), ..lack(LackWhy::ToCompare).own() });
     // Those first of which it is known when they come; what is overdue is waited for last.
     let due: Vec<(i64, Lack)> =
         delivered.coming.iter().map(|(due, pieces)| (*pieces, lack(LackWhy::OnOrder).due(terms, *due))).collect();
