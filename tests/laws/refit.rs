@@ -14,10 +14,13 @@ use proptest::prelude::*;
 use crate::cases;
 use crate::garage::Garage;
 
-/// A job: for each part its assembly, its place in the order of removal if it has one, its paint, and how far it is on.
+/// Of a part its assembly, its place in the order of removal if it has one, its paint, and how far it is on.
+type Off = (usize, Option<i64>, Option<Paint>, Option<Fit>);
+
+/// A job.
 #[derive(Debug, Clone)]
 struct Stripped {
-    parts: Vec<(usize, Option<i64>, Option<Paint>, Option<Fit>)>,
+    parts: Vec<Off>,
     /// What goes on after what: parts, or assemblies.
     rules: Vec<(bool, usize, bool, usize)>,
 }

@@ -123,7 +123,7 @@ fn is_read_back(job: &Job, paper: Paper, labels: &Value, skip: usize, nudge: (f6
     let (zbar, zxing) = (read_by_zbar(&cut), read_by_zxing(&cut));
     for (at, (code, area, turned)) in wanted.iter().enumerate() {
         let told = format!("{} on {}, {area:?}", code, paper.kind);
-        assert_eq!(zbar[at], [code.clone()], "zbar: {told}");
+        assert_eq!(zbar[at], std::slice::from_ref(code), "zbar: {told}");
         let [Seen { text, corners }] = &zxing[at][..] else { panic!("zxing-cpp: {told}: {:?}", zxing[at]) };
         assert_eq!(text, code, "zxing-cpp: {told}");
         lies_right(paper, *area, *turned, corners, &told);

@@ -44,7 +44,7 @@ impl Modules {
     fn codewords(&self) -> Vec<u8> {
         let mask = MASKS[self.format().1];
         let is_fixed = |row: usize, column: usize| {
-            let finder = (row < 9 && column < 9) || (row < 9 && column > 12) || (row > 12 && column < 9);
+            let finder = (row < 9 && !(9..=12).contains(&column)) || (row > 12 && column < 9);
             finder || row == 6 || column == 6
         };
         let mut bits = Vec::new();

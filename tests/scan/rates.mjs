@@ -70,7 +70,6 @@ console.log(JSON.stringify({ frames: all, seed, ...result }));
 const failures = [];
 const best = Math.max(result['zxing-wasm fast'].overall, result['zxing-wasm hard'].overall);
 if (result.ours.overall < best - 2) failures.push(`ours reads ${result.ours.overall} %, the general decoder ${best} %`);
-// A frame takes us less of the processor than it takes the faster manner of the other.
 if (result.ours.wrong > 0) failures.push(`${result.ours.wrong} codes were read that nobody printed`);
 if (failures.length > 0) {
   console.error(failures.join('\n'));
