@@ -39,8 +39,11 @@ export class Rack extends LightElement {
   private box({ id, name, parts, missing, here }: BoxView): TemplateResult {
     const say = words().stores;
     const many = missing ? say.ofParts(parts - missing, parts) : number(parts);
-    return html`<a class="rack-box ${here ? 'rack-box-here' : ''}" href=${`#/stores/${id}`} aria-current=${here ? 'true' : nothing} aria-label=${say.boxName(name || say.noName, missing ? many : say.parts(parts))}>
-      <span class="rack-name" aria-hidden="true">${short(name) || '–'}</span><span class="rack-many" aria-hidden="true">${many}</span></a>`;
+    // What is seen is part of what is read out: the whole name, of which the box shows the end.
+    const shown = short(name) || '–';
+    const before = name.endsWith(shown) ? name.slice(0, -shown.length) : `${name || say.noName} `;
+    return html`<a class="rack-box ${here ? 'rack-box-here' : ''}" href=${`#/stores/${id}`} aria-current=${here ? 'true' : nothing} aria-description=${missing ? nothing : say.parts(parts)}>
+      <span class="unseen">${before}</span><span class="rack-name">${shown}</span> <span class="rack-many">${many}</span></a>`;
   }
 }
 

@@ -36,7 +36,7 @@ export const stores = (trade: Vocabulary) => ({
   photo: 'Photo of the place', addPhoto: 'Take or choose a photo', photoAdded: 'Photo of the place added', photoOf: (name: string) => `Photo of ${name}`,
   shelves: (n: number) => `All ${number(n)} shelves`, fewerShelves: 'Fewer shelves',
   rackOf: (name: string) => `${name}, its lowest shelf at the bottom`, shelfName: (name: string) => name || 'without a shelf',
-  boxName: (name: string, parts: string) => `${name}: ${parts}`, ofParts: (here: number, of: number) => `${number(here)} of ${number(of)}`, emptyShelf: 'nothing here',
+  ofParts: (here: number, of: number) => `${number(here)} of ${number(of)}`, emptyShelf: 'nothing here',
   pieces: (name: string, n: number) => (n > 1 ? `${name} ${number(n)}` : name),
   lies: { place: 'in a place', nowhere: 'nowhere by the record', out: 'out of the house by the record', vehicle: 'on the vehicle by the record', refitted: 'refitted by the record' } satisfies Record<LiesIn, string>,
   countedWord: { here: 'here', 'with-bag': 'with its bag', missing: 'missing', foreign: 'foreign' } satisfies Record<Counted, string>,
