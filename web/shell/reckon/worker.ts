@@ -61,7 +61,7 @@ async function reckoned(question: Exclude<ReckonQuestion, { ask: 'busy' }>, data
       return weigh(await database.copy(question.job), question.query, everySoOften(), (answer) => tell({ news: 'so-far', answer }));
     case 'tags':
       // Numbers alone need nothing of the job.
-      return tags(question.paper.labels.of === 'blank' ? new Copy() : await database.copy(question.job), question);
+      return tags(question.paper.labels?.of === 'blank' ? new Copy() : await database.copy(question.job), question);
     case 'wall-sheet':
       return wallSheet(database, await database.copy(question.job), question);
     case 'list':
