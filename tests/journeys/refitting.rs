@@ -314,7 +314,11 @@ fn chromium_steps_by_keys() -> anyhow::Result<()> {
     browser.press_words(STEP, "On for trial")?;
     browser.says(&format!("{STEP} .rf-said"), "It is on for trial.")?;
     browser.type_text("d")?;
-    browser.says("asf-lacks-mended", "tried, and off for finish")
+    browser.says("asf-lacks-mended", "tried, and off for finish")?;
+    // What was pressed is gone: the page scrolls to what has the focus instead, and only then stands still.
+    browser.wait_for_js("document.activeElement !== document.body", SOON)?;
+    browser.press_words("asf-lacks-mended", "Finish done")?;
+    browser.wait_until_gone("asf-lacks-mended")
 }
 
 /// The other side is kept whole: it asks before it is stripped, and its opposite number is told of it.
