@@ -193,6 +193,10 @@ fn what_is_out_or_not_seen_is_told() {
     bench.quote(200, 301, "buy", 40_00, json!([]));
     bench.quote(201, 301, "exchange", 30_00, json!([]));
     bench.quote(202, 301, "send-out", 5_00, json!([]));
+    // By the piece, of which there are four; and a kit, whose price is not that of this one thing.
+    bench.change(302, json!({ "quantity": 4 }));
+    bench.done(json!({ "do": "create", "id": id(203), "kind": "quote", "changes": [{ "of": id(302) }, { "route": "buy" }, { "rate": money(2_50) }, { "rate_basis": "piece" }] }));
+    bench.quote(204, 302, "kit", 1_00, json!([]));
     bench.change(PART, json!({ "missing_from_start": true }));
     part(&mut bench, 305, "Lying", Some(BOX_07), json!([]));
     part(&mut bench, 306, "Loose", None, json!([]));
@@ -206,7 +210,7 @@ fn what_is_out_or_not_seen_is_told() {
     assert_eq!(names("out"), [(303, Some(80)), (301, Some(2)), (302, None), (304, None)]);
     assert_eq!(names("nowhere"), [(306, None)]);
     assert_eq!(names("unseen"), [(305, None)]);
-    assert_eq!((&view["late"], &view["worth"], &view["unpriced"]), (&json!(2), &money(30_00), &json!(3)));
+    assert_eq!((&view["late"], &view["worth"], &view["unpriced"]), (&json!(2), &money(40_00), &json!(2)));
     let no_day = bench.asked(json!({ "ask": "missing" }));
     assert_eq!((&no_day["late"], &no_day["totals"]), (&json!(0), &json!([0, 4, 1, 0])));
     bench.change(72, json!({ "arrived": "1970-05-01" }));

@@ -53,7 +53,7 @@ pub use kit::{CoverView, KitView};
 pub use limits::WhyNot;
 pub(crate) use limits::{Barred, PRICES, stray_price, why_not_choose};
 pub use priced_test::{PricedTest, Tested, tested};
-pub(crate) use rated::{OnTop, lacks};
+pub(crate) use rated::{OnTop, lacks, paid};
 pub use rated::{Rated, at_rate};
 pub use simulation::{Simulated, Simulation, simulate};
 pub(crate) use spread::wait_of;

@@ -129,7 +129,7 @@ pub(crate) fn rated(job: &Job, quote: &Item) -> Option<Rated> {
 }
 
 /// A price of a quote as it is paid: at its rate; duty and tax that were not said, by the terms of its supplier.
-pub(super) fn paid(job: &Job, quote: &Item, field: FieldName) -> Option<Money> {
+pub(crate) fn paid(job: &Job, quote: &Item, field: FieldName) -> Option<Money> {
     match field {
         FieldName::Cash => match said(quote, field)? {
             (FieldName::Rate, _) => rated(job, quote).map(|rated| rated.total),

@@ -105,7 +105,17 @@ impl<'a> Draft<'a> {
         match kind {
             Kind::Finding if says(&[FieldName::Question, FieldName::Outcome]) => self.check_answer(id),
             Kind::Limit if says(&LIMITING) => self.check_limit(id),
+            Kind::GoesAfter if says(&[FieldName::Of, FieldName::Other]) => self.check_goes_after(id),
             _ => {}
+        }
+    }
+
+    /// Refuses that something goes on after itself.
+    fn check_goes_after(&mut self, id: Id) {
+        let (of, other) = (self.read::<Id>(id, FieldName::Of), self.read::<Id>(id, FieldName::Other));
+        if of.is_some() && of == other {
+            let problem = Problem::error(Code::Loop).at(id).field(FieldName::Other).hint(Hint::CorrectValue);
+            self.refuse(problem.with(of.into_iter().collect()));
         }
     }
 

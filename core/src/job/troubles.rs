@@ -212,11 +212,11 @@ fn refit_circles(job: &Job) -> Vec<Problem> {
     if job.ids(Kind::GoesAfter).next().is_none() {
         return Vec::new();
     }
-    let circles = RefitOrder::of(job).circles.into_iter();
-    let problems = circles.filter_map(|circle| {
-        let mut rules = circle.rules.into_iter();
+    let order = RefitOrder::of(job);
+    let problems = order.open_circles(job).filter_map(|circle| {
+        let mut rules = circle.rules.iter().copied();
         let problem = Problem::warning(Code::RefitCircle).at(rules.next()?).hint(Hint::DropRule);
-        Some(problem.with(rules.chain(circle.parts).collect()))
+        Some(problem.with(rules.chain(circle.parts.iter().copied()).collect()))
     });
     problems.collect()
 }

@@ -1,11 +1,13 @@
 //! From the last assembly to the road: fluids in, bled, primed, set, looked over; what was found before anything was slackened
 //! beside what is found now; what is left over.
 
+use std::collections::BTreeSet;
+
 use serde::{Deserialize, Serialize};
 
 use super::lack::is_renewed;
 use super::loose::{Gate, LooseJoint, gates, still_loose};
-use super::order::{RefitOrder, vehicle_of};
+use super::order::{RefitOrder, assembly_of, vehicle_of};
 use super::ready::holds;
 use crate::job::vocabulary::{CommissioningStep, Fit, Side, Tightened};
 use crate::job::{Job, PartLine, RecordView};
@@ -125,8 +127,8 @@ pub fn commissioning(job: &Job) -> CommissioningView {
 }
 
 fn open_assemblies(job: &Job, left: &LeftView) -> usize {
-    let ids: std::collections::BTreeSet<Id> = left.parts.iter().filter_map(|part| part.assembly).collect();
-    ids.into_iter().filter(|id| job.kind(*id) == Some(Kind::Assembly)).count()
+    let ids: BTreeSet<Id> = left.parts.iter().filter_map(|part| assembly_of(job, part.id)).collect();
+    ids.len()
 }
 
 /// What was found, of assemblies that are not a donor's; what was left out then has nothing to be compared with.

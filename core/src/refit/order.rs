@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
 use serde::{Deserialize, Serialize};
 
 use crate::job::Job;
-use crate::job::vocabulary::Paint;
+use crate::job::vocabulary::{Fit, Paint};
 use crate::record::{FieldName, Id, Kind, in_order};
 
 /// What goes on after one another in a circle: no order can keep all of it.
@@ -68,6 +68,12 @@ impl RefitOrder {
         let mut graph = Graph::new(&parts, &rules, paint);
         let (order, circles) = graph.ordered(&rules);
         Self { parts: order, circles, rules }
+    }
+
+    /// The circles that anybody can still run into: once one of its parts is on, the others wait no longer.
+    pub fn open_circles(&self, job: &Job) -> impl Iterator<Item = &Circle> {
+        let is_on = |part: &Id| job.fit(*part) == Some(Fit::Fitted);
+        self.circles.iter().filter(move |circle| !circle.parts.iter().any(is_on))
     }
 
     /// The parts of one assembly, in order; not those of assemblies inside it.

@@ -336,5 +336,6 @@ pub fn ready(job: &Job, today: Option<Day>) -> ReadyView {
     let in_no_assembly = readiness.order.parts.iter().filter(|part| assembly_of(job, **part).is_none());
     let in_no_assembly = in_no_assembly.filter(|part| job.fit(**part) != Some(Fit::Fitted)).count();
     let unchecked = to_check_again(job);
-    ReadyView { assemblies, in_no_assembly, circles: readiness.order.circles, loose, unchecked, lowering, road }
+    let circles = readiness.order.open_circles(job).cloned().collect();
+    ReadyView { assemblies, in_no_assembly, circles, loose, unchecked, lowering, road }
 }

@@ -159,8 +159,7 @@ pub fn steps(job: &Job, assembly: Id, today: Option<Day>) -> Option<RefitStepsVi
         ends.any(|end| is_here(&end))
     });
     let rules = rules.filter_map(|rule| job.record_view(rule)).collect();
-    let mut circles = readiness.order.circles.clone();
-    circles.retain(|circle| circle.parts.iter().any(&is_here));
+    let circles = readiness.order.open_circles(job).filter(|circle| circle.parts.iter().any(&is_here));
     let joints = job.children(Kind::Joint, FieldName::Assembly, assembly);
     let free = joints.filter(|joint| super::ready::holds(job, *joint).is_none_or(|part| !parts.contains(&part)));
     Some(RefitStepsView {
@@ -169,7 +168,7 @@ pub fn steps(job: &Job, assembly: Id, today: Option<Day>) -> Option<RefitStepsVi
         joints: free.filter_map(|joint| step_joint(job, joint)).collect(),
         consumables: job.ordered(Kind::Consumable, FieldName::Of, assembly, false),
         rules,
-        circles,
+        circles: circles.cloned().collect(),
         loose: still_loose(job, Some(assembly)),
         assembly: line,
     })

@@ -1,6 +1,7 @@
 use super::missed::Seen;
 use super::view::{Care, LiesIn, PlaceStep, SeenAt, StoredLine};
 use super::whereabouts::Whereabouts;
+use crate::costing::paid;
 use crate::inspect::lift;
 use crate::job::vocabulary::Route;
 use crate::job::{Job, TagCode};
@@ -45,12 +46,15 @@ impl Job {
         }
     }
 
-    /// What another would cost: the least cash, in the currency of the job, of quotes that bring one.
+    /// What all pieces of it would cost anew: the least cash, in the currency of the job, of quotes that bring them. What a kit
+    /// costs is the price of many things, and says nothing of one.
     pub(super) fn another_costs(&self, part: Id) -> Option<Money> {
         let currency = self.settings().currency;
         let quotes = self.children(Kind::Quote, FieldName::Of, part).filter_map(|quote| self.item(quote));
-        let bringing = quotes.filter(|item| item.read::<Route>(FieldName::Route).is_some_and(Self::brings_new));
-        let cash = bringing.filter_map(|item| item.read::<Money>(FieldName::Cash));
+        let bringing = quotes.filter(|item| {
+            item.read::<Route>(FieldName::Route).is_some_and(|route| Self::brings_new(route) && route != Route::Kit)
+        });
+        let cash = bringing.filter_map(|item| paid(self, item, FieldName::Cash));
         cash.filter(|money| money.currency == currency).min_by_key(|money| money.minor)
     }
 

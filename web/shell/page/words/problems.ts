@@ -94,7 +94,7 @@ const hints: Record<Hint, string> = {
 export const problems = (trade: Vocabulary) => ({
   title: 'What needs you', second: (n: number) => (n ? `${number(n)} open` : 'nothing'),
   none: { first: 'Nothing needs you.', then: 'Values that two devices wrote, tags used twice and whatever is missing would stand here.' },
-  happened: ({ code, severity, values, place }: Problem) => (code === 'loop' && severity === 'error' ? 'It would lie inside itself, by way of others.' : happened[code](values, place.field ? fieldNames[place.field] : '')),
+  happened: ({ code, severity, values, place }: Problem) => (code === 'loop' && severity === 'error' ? (place.field === 'other' ? 'Nothing goes on after itself.' : 'It would lie inside itself, by way of others.') : happened[code](values, place.field ? fieldNames[place.field] : '')),
   safe: ({ code, severity }: Problem) => (severity === 'error' ? 'Nothing was changed.' : safe[code] ?? 'Nothing is lost.'),
   todo: ({ hints: which }: Problem) => which.map((hint) => hints[hint]).join(' Or: '),
   /** All of it in one, for a line. */
