@@ -1,5 +1,5 @@
+use super::gearing_view::{GearRow, GearingChange, GearingLine, GearingTypedView, GearingView, RollingView};
 use super::query::SpeedUnit;
-use super::view::{GearRow, GearingChange, GearingLine, GearingTypedView, GearingView, RollingView};
 use super::vocabulary::Swap;
 use super::whole::Job;
 use crate::gearing::{

@@ -1,6 +1,6 @@
 use super::alike::bare_name;
 use super::find::tag_text;
-use super::view::{RuleLine, RulesView};
+use super::terms_view::{RuleLine, RulesView};
 use super::vocabulary::Route;
 use super::whole::Job;
 use crate::costing::{self, Breaches};

@@ -1,6 +1,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::view::{RecordView, SupplierLine, SuppliersView, UnnamedSupplier};
+use super::terms_view::{SupplierLine, SuppliersView, UnnamedSupplier};
+use super::view::RecordView;
 use super::whole::Job;
 use crate::record::{FieldName, Id, Kind, in_order, ordered_by};
 

@@ -25,7 +25,7 @@ export class PlacePhotos extends LightElement {
     const photos = view.photos.filter(({ record }) => !record.struck);
     return html`<asf-section .label=${say.photo} .count=${photos.length ? String(photos.length) : ''}><div class="store-photos">
       ${photos.map(({ record }) => html`<a class="store-photo" href=${`#/photo/${record.id}`}><asf-photo .src=${record.values.blob ? this.pictures.small(record.values.blob) : ''} label=${say.photoOf(nameOf(view.line))}></asf-photo></a>`)}
-      <label class="second-button store-add"><input class="unseen" type="file" accept="image/*" capture="environment" @change=${this.add}><asf-icon name="camera"></asf-icon><span>${say.addPhoto}</span></label></div></asf-section>`;
+      <label class="second-button second-button-column store-add"><input class="unseen" type="file" accept="image/*" capture="environment" @change=${this.add}><asf-icon name="camera"></asf-icon><span>${say.addPhoto}</span></label></div></asf-section>`;
   }
 
   private readonly add = async (event: Event): Promise<void> => {
