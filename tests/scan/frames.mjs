@@ -103,11 +103,11 @@ function stains(label, random) {
   });
 }
 
-/** A thumb, a rag or grease over one edge or corner of the QR: up to a quarter of it. */
+/** A thumb, a rag or grease over one edge or corner of the QR, of a sliver up to half of it: much of that nobody can read. */
 function cover(label, random) {
   const { side, middle } = label;
   const way = random.between(0, 2 * Math.PI);
-  const depth = random.between(0.04, 0.2);
+  const depth = random.between(0.04, 0.5);
   const shade = random.between(40, 190);
   // A straight edge at so much of the side, counted along `way` from the far corner's support.
   const [c, s] = [Math.cos(way), Math.sin(way)];

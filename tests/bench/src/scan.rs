@@ -28,14 +28,15 @@ pub(crate) fn measure() -> anyhow::Result<Vec<Row>> {
             ["p50", "p95", "worked50", "worked95", "mean"].map(|name| figure(of, name));
         format!("{p50:.1} / {p95:.1} ms; of the processor {worked50:.1} / {worked95:.1}, mean {mean:.1}")
     };
-    let best = figure(fast, "overall").max(figure(hard, "overall"));
+    // The manner that sets the rate sets the time as well.
+    let best = if figure(hard, "overall") > figure(fast, "overall") { hard } else { fast };
     let frames = format!("{} frames of 640 × 480, seed {}", told["frames"], told["seed"]);
     Ok(vec![
         Row::new(format!("Tags read, {frames}"), read(ours))
             .beside(format!("zxing-wasm {}; trying harder {}", read(fast), read(hard)))
-            .target("not behind by more than 2 points", figure(ours, "overall") >= best - 2.0),
+            .target("not behind by more than 2 points", figure(ours, "overall") >= figure(best, "overall") - 2.0),
         Row::new("… a frame, p50 / p95", times(ours))
             .beside(format!("zxing-wasm {}; trying harder {}", times(fast), times(hard)))
-            .target("faster", figure(ours, "mean") < figure(fast, "mean")),
+            .target("faster at p95", figure(ours, "worked95") < figure(best, "worked95")),
     ])
 }

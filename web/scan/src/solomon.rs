@@ -170,6 +170,6 @@ mod tests {
         for word in &mut spoilt[..7] {
             *word ^= 0x55;
         }
-        assert_ne!(corrected(&spoilt, &[]), Some(WORDS));
+        assert_eq!(corrected(&spoilt, &[]), None);
     }
 }
