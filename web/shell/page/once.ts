@@ -1,6 +1,6 @@
 /**
  * Keeps the second of two taps from making a second record. A key is taken once for what is on the screen: until that has changed, or it
- * was not stored. Gloves and worn glass tap twice more often than not.
+ * was not stored.
  */
 export class Once {
   private readonly busy = new Set<string>();
