@@ -5,6 +5,7 @@ import type { RecordView } from '../../bridge/protocol';
 import '../kit/choice';
 import { LightElement } from '../kit/light-element';
 import { write } from '../sheet/write';
+import '../styles/assemblies.css';
 import { words } from '../words';
 
 /** Whether an assembly is kept whole as the reference: said before it comes apart, and where it is put together again. */
@@ -14,7 +15,7 @@ export class Reference extends LightElement {
 
   override render(): TemplateResult {
     const say = words().refit.assembly;
-    return html`<asf-choice compact columns="2" .label=${say.reference} .options=${[{ value: 'yes', word: say.keeps }, { value: '', word: say.strips }]} .value=${live(this.record.values.reference === true ? 'yes' : '')} @asf-change=${this.said}></asf-choice>
+    return html`<asf-choice columns="2" .label=${say.reference} .options=${[{ value: 'yes', word: say.keeps }, { value: '', word: say.strips }]} .value=${live(this.record.values.reference === true ? 'yes' : '')} @asf-change=${this.said}></asf-choice>
       <p class="second">${say.referenceHint}</p>`;
   }
 

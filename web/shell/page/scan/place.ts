@@ -164,6 +164,7 @@ export class ScanPlace extends LightElement {
   private readonly otherWay = async (): Promise<void> => {
     await this.type(!this.isTyping);
     if (this.isTyping) this.keypad?.focus();
+    else window.scrollTo(0, 0);
   };
 
   // What is not seen is not read: a tag that lies in the picture would be moved or counted behind the keys.
