@@ -48,3 +48,16 @@ test('behind a dialog nothing is read', async () => {
   expect(took).toHaveBeenCalledExactlyOnceWith(['01472']);
   frames.stop();
 });
+
+// Break: leave the turn out.
+test('stopped and started again while a frame is read, one goes on', async () => {
+  world.fails = false;
+  const frames = new Frames(finder, () => undefined, () => undefined);
+  for (let i = 0; i < 5; i += 1) { frames.start(); frames.stop(); }
+  frames.start();
+  await vi.advanceTimersByTimeAsync(0);
+  world.asked = 0;
+  await vi.advanceTimersByTimeAsync(400);
+  expect(world.asked).toBe(5);
+  frames.stop();
+});

@@ -19,6 +19,8 @@ export class Frames {
   private timer: ReturnType<typeof setTimeout> | undefined;
   private runs = false;
   private failures = 0;
+  /** Counts the starts: what a start before still reads goes no further. */
+  private turn = 0;
 
   constructor(private readonly finder: Pick<Viewfinder, 'sight' | 'video' | 'stir'>, private readonly take: (codes: string[]) => void, private readonly failed: () => void) {}
 
@@ -26,7 +28,7 @@ export class Frames {
     if (this.runs) return;
     this.runs = true;
     this.failures = 0;
-    void this.next();
+    void this.next(++this.turn);
   }
 
   stop(): void {
@@ -34,7 +36,7 @@ export class Frames {
     clearTimeout(this.timer);
   }
 
-  private async next(): Promise<void> {
+  private async next(turn: number): Promise<void> {
     const began = performance.now();
     try {
       await this.read();
@@ -42,13 +44,13 @@ export class Frames {
     } catch {
       this.failures += 1;
     }
-    if (!this.runs) return;
+    if (!this.runs || turn !== this.turn) return;
     if (this.failures >= MOST_FAILURES) {
       this.stop();
       this.failed();
       return;
     }
-    this.timer = setTimeout(() => { void this.next(); }, Math.max(0, EVERY_MS - (performance.now() - began)));
+    this.timer = setTimeout(() => { void this.next(turn); }, Math.max(0, EVERY_MS - (performance.now() - began)));
   }
 
   private async read(): Promise<void> {

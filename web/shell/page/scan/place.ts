@@ -170,19 +170,18 @@ export class ScanPlace extends LightElement {
   // What is not seen is not read: a tag that lies in the picture would be moved or counted behind the keys.
   private async type(isTyping: boolean): Promise<void> {
     this.isTyping = isTyping;
+    if (!isTyping) this.session.readAgain();
     await this.updateComplete;
     const sight = this.querySelector('asf-sight');
     if (sight && getComputedStyle(sight).display === 'none') {
       this.frames.stop();
       this.finder.close();
-    } else this.wake();
+    } else if (!isTyping) this.wake();
   }
 
   private async unreadable(): Promise<void> {
     this.session.unreadable();
     if (this.canSee) await this.type(true);
-    // Beside the keys at the desk the picture would promise what it cannot do.
-    this.frames.stop();
   }
 
   private readonly wake = (): void => {

@@ -110,6 +110,13 @@ export class Session extends EventTarget {
     this.show('wrong', '', say.unreadable, say.unreadableTodo);
   }
 
+  /** It is tried again. */
+  readAgain(): void {
+    if (this.sign?.said !== words().scan.unreadable) return;
+    this.sign = null;
+    this.tell();
+  }
+
   /** A new part, or a new place, that carries a tag. */
   make(kind: 'part' | 'place', number: number, code: string): Promise<void> {
     return this.after(async () => {
