@@ -228,7 +228,7 @@ const READY: &str = "
     const parts = ['Hub cap', 'Hub', 'Bearing'].map((name, i) => ({ id: id(), name, tag: 41 + i }));
     const commands = [
         { do: 'create', id: assembly, kind: 'assembly', changes: [{ name: 'Front hub' }, { side: 'left' }] },
-        { do: 'create', id: other, kind: 'assembly', changes: [{ name: 'Front hub' }, { side: 'right' }, { reference: true }] },
+        { do: 'create', id: other, kind: 'assembly', changes: [{ name: 'Front hub' }, { side: 'right' }] },
         ...parts.flatMap(({ id: part, name, tag }) => { const quote = id(); return [
             { do: 'create', id: part, kind: 'part', changes: [{ name }, { tag }, { assembly }] },
             { do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'use-again' }] },
@@ -327,6 +327,10 @@ fn chromium_the_reference_asks_before_it_is_stripped() -> anyhow::Result<()> {
     let (visit, ids) = ready(Size::Phone)?;
     let Visit { browser, .. } = &visit;
     let (assembly, other) = (ids["assembly"].as_str().context("one")?, ids["other"].as_str().context("other")?);
+    // Said before anything of it is off: by then the question has its sense.
+    browser.go(&format!("before/{other}"))?;
+    browser.press_words("asf-place-before asf-reference", "kept whole")?;
+    browser.says("asf-undo", "Kept whole as the reference")?;
     browser.go(&format!("refit/{assembly}"))?;
     browser.says("asf-assembly-about", "Front hub is kept whole: its photos lie beside")?;
     browser.go("assemblies")?;

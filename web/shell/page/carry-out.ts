@@ -22,9 +22,19 @@ declare global {
  */
 export async function carryOut(command: Command, message = '', beside: Beside[] = [], id?: string): Promise<Answer> {
   const answer = await desk.command(command, beside, id);
-  if (answer.ok) tell('asf-done', { message, entry: message ? answer.entry ?? null : null });
-  else if (answer.problems.length > 0) tell('asf-refused', { problems: answer.problems });
+  if (answer.ok) tellDone(message, answer.entry);
+  else tellRefused(answer.problems);
   return answer;
+}
+
+/** Says that something was recorded; with a message it can be undone. */
+export function tellDone(message: string, entry: string | null | undefined): void {
+  tell('asf-done', { message, entry: message ? entry ?? null : null });
+}
+
+/** Says that nothing was done. */
+export function tellRefused(problems: readonly Problem[]): void {
+  if (problems.length > 0) tell('asf-refused', { problems });
 }
 
 /** Takes one entry back. */

@@ -5,6 +5,7 @@ import type { AssemblyLine, Change, Check, Command } from '../../bridge/protocol
 import '../assemblies/early';
 import { early } from '../assemblies/early';
 import { assemblyGone } from '../assemblies/gone';
+import '../assemblies/reference';
 import { Viewfinder, type Shot } from '../camera/viewfinder';
 import { CAMERA, readPicture } from '../camera/pictures-in';
 import { carryOut } from '../carry-out';
@@ -58,6 +59,7 @@ export class BeforePlace extends LightElement {
         <div class="body"><div class="pair"><asf-button icon="camera" word=${text.photo} label=${text.photoOf(text.check[this.aiming])} @click=${this.shoot}></asf-button>
         <asf-button word=${words().kit.close} @click=${() => { this.aim(null); }}></asf-button></div></div>` : nothing}
       <div class="body"><asf-cautions step="take-apart" .assembly=${line.record.id}></asf-cautions><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div>
+        <div class="bf-reference"><asf-reference .record=${line.record}></asf-reference></div>
         <asf-button icon="list" word=${words().commissioning.fluids.title} href="#/refit/fluids"></asf-button></div>
       <div class="foot bf-foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { if (early(line)) this.asking = true; else this.take(line.record.id); }}></asf-primary></div>
       <asf-early .line=${this.asking ? line : null} @asf-strip=${() => { this.asking = false; this.take(line.record.id); }} @asf-leave=${() => { this.asking = false; }}></asf-early>

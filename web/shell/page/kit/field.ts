@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
+import { words } from '../words';
 import { currencySign } from '../words/format';
 import './icon';
 import type { IconName } from './icon-drawings';
@@ -25,23 +26,38 @@ export class Field extends LightElement {
   @property({ type: Number }) max = 0;
   @property({ attribute: false }) suggestions: readonly string[] = [];
   @property({ type: Boolean }) disabled = false;
+  /** It was said that half a day is none. */
+  @state() private half = false;
 
   /** Letters came that no `change` has told of. */
   private untold = false;
   private readonly mark = `asf-field-${++fields}`;
 
+  /** Half a day stands in it: the browser gives none, or still the one before. */
+  get isHalf(): boolean {
+    return this.kind === 'day' && this.querySelector('input')?.validity.badInput === true;
+  }
+
+  /** Says that the day is not whole, and puts the cursor there. */
+  async sayHalf(): Promise<void> {
+    this.half = true;
+    await this.updateComplete;
+    this.querySelector('input')?.focus();
+  }
+
   override render(): TemplateResult {
-    const about = [this.unitWord() && `${this.mark}-unit`, this.hint && `${this.mark}-hint`, this.error && `${this.mark}-error`].filter(Boolean).join(' ');
-    return html`<div class="field ${this.error ? 'field-wrong' : ''}">
+    const error = this.error || (this.half ? words().sheet.named.notADay : '');
+    const about = [this.unitWord() && `${this.mark}-unit`, this.hint && `${this.mark}-hint`, error && `${this.mark}-error`].filter(Boolean).join(' ');
+    return html`<div class="field ${error ? 'field-wrong' : ''}">
       <label class=${this.hideLabel ? 'unseen' : 'field-label'} for=${this.mark}>${this.label}</label>
       <div class="field-box">
         ${this.icon ? html`<asf-icon name=${this.icon}></asf-icon>` : nothing}
         ${this.kind === 'money' ? html`<span class="field-unit" aria-hidden="true">${currencySign(this.currency)}</span>` : nothing}
-        ${this.kind === 'area' ? this.area(about) : this.input(about)}
+        ${this.kind === 'area' ? this.area(about, error) : this.input(about, error)}
         ${this.unitWord() ? html`<span class="field-unit" id="${this.mark}-unit">${this.unitWord()}</span>` : nothing}
       </div>
       ${this.hint ? html`<p class="field-hint" id="${this.mark}-hint">${this.hint}</p>` : nothing}
-      <div role="alert" class="field-alert">${this.error ? html`<p class="field-error" id="${this.mark}-error"><asf-icon name="caution" size="20"></asf-icon>${this.error}</p>` : nothing}</div>
+      <div role="alert" class="field-alert">${error ? html`<p class="field-error" id="${this.mark}-error"><asf-icon name="caution" size="20"></asf-icon>${error}</p>` : nothing}</div>
       ${this.suggestions.length ? html`<datalist id="${this.mark}-list">${this.suggestions.map((one) => html`<option value=${one}></option>`)}</datalist>` : nothing}
     </div>`;
   }
@@ -50,23 +66,26 @@ export class Field extends LightElement {
     return this.unit || (this.kind === 'hours' ? 'h' : '');
   }
 
-  private input(about: string): TemplateResult {
+  private input(about: string, error: string): TemplateResult {
     const figures = this.kind === 'number' || this.kind === 'money';
     return html`<input class="field-input ${figures || this.kind === 'hours' ? 'field-figure' : ''}" id=${this.mark} name=${this.name || nothing}
       type=${this.kind === 'find' ? 'search' : this.kind === 'day' ? 'date' : 'text'} inputmode=${figures || this.kind === 'hours' ? 'decimal' : nothing} enterkeyhint=${this.kind === 'find' ? 'search' : 'done'}
       autocomplete="off" autocapitalize=${this.kind === 'text' ? 'sentences' : 'off'} spellcheck="false" maxlength=${this.max || nothing} placeholder=${this.placeholder || nothing}
       list=${this.suggestions.length ? `${this.mark}-list` : nothing} ?disabled=${this.disabled} .value=${this.value}
-      aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow} @change=${this.told} @keydown=${this.key}>`;
+      aria-describedby=${about || nothing} aria-invalid=${error ? 'true' : nothing} @input=${this.follow} @change=${this.told} @keydown=${this.key}>`;
   }
 
-  private area(about: string): TemplateResult {
+  private area(about: string, error: string): TemplateResult {
     return html`<textarea class="field-input" id=${this.mark} name=${this.name || nothing} rows="3" maxlength=${this.max || nothing} ?disabled=${this.disabled} .value=${this.value}
-      placeholder=${this.placeholder || nothing} aria-describedby=${about || nothing} aria-invalid=${this.error ? 'true' : nothing} @input=${this.follow}></textarea>`;
+      placeholder=${this.placeholder || nothing} aria-describedby=${about || nothing} aria-invalid=${error ? 'true' : nothing} @input=${this.follow}></textarea>`;
   }
 
   private follow(event: Event): void {
     const { target } = event;
     this.untold = true;
+    this.half = false;
+    // Drawn with nothing in it, the browser would take away the half that was typed: the day before stays the value.
+    if (this.isHalf) return;
     if (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) this.value = target.value;
   }
 

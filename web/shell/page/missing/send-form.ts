@@ -7,6 +7,7 @@ import { textOf } from '../field-text';
 import '../kit/choice';
 import '../kit/dialog';
 import '../kit/field';
+import { isHalf } from '../kit/half-day';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
@@ -47,15 +48,17 @@ export class SendForm extends LightElement {
 
   private readonly submitted = async (event: Event): Promise<void> => {
     event.preventDefault();
-    if (this.busy) return;
+    if (this.busy || isHalf(this)) return;
     this.busy = true;
     const who = this.who.trim();
-    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'outing', changes: [
-      { of: this.partId }, { out_for: this.outFor }, { taken: Date.now() }, ...(who ? [{ who }] : []), ...(this.due ? [{ due: this.due }] : []),
-    ] }, words().where.house.gone(this.name));
-    this.busy = false;
-    if (!ok) return;
-    this.open = false;
+    try {
+      const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'outing', changes: [
+        { of: this.partId }, { out_for: this.outFor }, { taken: Date.now() }, ...(who ? [{ who }] : []), ...(this.due ? [{ due: this.due }] : []),
+      ] }, words().where.house.gone(this.name));
+      if (ok) this.open = false;
+    } finally {
+      this.busy = false;
+    }
   };
 }
 

@@ -21,6 +21,8 @@ export class AfterPhoto extends LightElement {
   @property({ type: Number }) last = 0;
   @state() private open = false;
   private readonly finder = new Viewfinder();
+  /** A picture that the camera still owes: it stays on until that has come. */
+  private owed: Promise<unknown> | null = null;
 
   override disconnectedCallback(): void {
     this.finder.close();
@@ -42,7 +44,7 @@ export class AfterPhoto extends LightElement {
 
   private readonly leave = (): void => {
     this.open = false;
-    this.finder.close();
+    if (!this.owed) this.finder.close();
   };
 
   private readonly shoot = (): void => {
@@ -51,6 +53,13 @@ export class AfterPhoto extends LightElement {
     const shot = this.finder.shoot();
     if (!shot) { void this.finder.start(); return; }
     this.querySelector<Sight>('asf-sight')?.blink();
+    const owed = shot.bytes.then(() => undefined, () => undefined);
+    this.owed = owed;
+    void owed.then(() => {
+      if (this.owed !== owed) return;
+      this.owed = null;
+      if (!this.open) this.finder.close();
+    });
     this.record(shot.bytes);
   };
 

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { Change, Paint, RefitStepsView, StepJoint } from '../../bridge/protocol';
+import '../assemblies/reference';
 import '../cautions/cautions';
 import '../kit/button';
 import '../kit/choice';
@@ -34,7 +36,7 @@ export class AssemblyAbout extends LightElement {
       <asf-consumables .of=${assembly.id} .list=${consumables}></asf-consumables>
       <asf-goes-after .assembly=${assembly.id} .name=${assembly.name} .steps=${steps} .rules=${rules} .circles=${circles}></asf-goes-after>
       <asf-section .label=${say.assembly.about}>
-        <asf-choice compact columns="3" .label=${say.assembly.paint} .options=${(['before', 'after', ''] as const).map((value) => ({ value, word: say.assembly.paints[value] }))} .value=${record.values.paint ?? ''} @asf-change=${this.paint}></asf-choice>
+        <asf-choice compact columns="3" .label=${say.assembly.paint} .options=${(['before', 'after', ''] as const).map((value) => ({ value, word: say.assembly.paints[value] }))} .value=${live(record.values.paint ?? '')} @asf-change=${this.paint}></asf-choice>
         <p class="second">${say.assembly.paintHint}</p>
         <asf-edit-line kind="hours" .label=${say.assembly.time} .hint=${say.assembly.timeHint} .value=${record.values.fit_time === undefined ? '' : hours(record.values.fit_time)} .record=${record} key="assembly/${record.id}/fit_time" .save=${this.time}></asf-edit-line>
         ${this.reference()}
@@ -54,18 +56,16 @@ export class AssemblyAbout extends LightElement {
   private reference(): TemplateResult {
     const say = words().refit;
     const { assembly, record } = this.view;
-    const isKept = record.values.reference === true;
     const { reference } = assembly;
     return html`${reference && !reference.is_kept && reference.mirror_name ? html`<p class="reckoned">${say.hasReference(reference.mirror_name)}</p>` : nothing}
-      <asf-choice compact columns="2" .label=${say.assembly.reference} .options=${[{ value: 'yes', word: say.assembly.keeps }, { value: '', word: say.assembly.strips }]} .value=${isKept ? 'yes' : ''}
-        @asf-change=${(event: CustomEvent<{ value: string }>) => { const is = event.detail.value === 'yes'; void write(record, [{ reference: is }], is ? say.assembly.kept : say.assembly.notKept); }}></asf-choice>
-      <p class="second">${say.assembly.referenceHint}</p>`;
+      <asf-reference .record=${record}></asf-reference>`;
   }
 
-  private readonly paint = (event: CustomEvent<{ value: Paint | '' }>): void => {
+  private readonly paint = async (event: CustomEvent<{ value: Paint | '' }>): Promise<void> => {
     const say = words().refit.assembly;
     const { value } = event.detail;
-    void write(this.view.record, [value ? { paint: value } : { clear: 'paint' }], say.paintSaid(say.paints[value]));
+    // What was not stored is not shown as chosen.
+    if (!await write(this.view.record, [value ? { paint: value } : { clear: 'paint' }], say.paintSaid(say.paints[value]))) this.requestUpdate();
   };
 
   private readonly time = (text: string): Promise<string | null> => {

@@ -10,6 +10,7 @@ import '../kit/icon';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { Once } from '../once';
 import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import { strikeOut } from '../strike-out';
@@ -25,6 +26,7 @@ export class CommissioningPage extends LightElement {
   private readonly live = new Live(this, 'commissioning', () => ({ ask: 'commissioning' }));
   private readonly head = new Live(this, 'head', () => ({ ask: 'head' }));
   private readonly keeping = new KeepingWord(this);
+  private readonly once = new Once();
 
   override render(): TemplateResult {
     const say = words().commissioning;
@@ -56,7 +58,10 @@ export class CommissioningPage extends LightElement {
     const taken = record?.values.taken;
     const state = isDone ? say.isDone : skipped ? say.isSkipped : say.isOpen;
     const make = (changes: Change[], message: string): void => {
-      void carryOut({ do: 'create', id: newId(), kind: 'commissioning', changes: [{ commissioning_step: step }, ...(vehicle ? [{ of: vehicle.id }] : []), { taken: Date.now() }, ...changes] }, message);
+      void this.once.run(step, this.live.view, async () => {
+        const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'commissioning', changes: [{ commissioning_step: step }, ...(vehicle ? [{ of: vehicle.id }] : []), { taken: Date.now() }, ...changes] }, message);
+        return ok;
+      });
     };
     return html`<div class="rf-commission-step" data-step=${step}><div class="rf-commission-words"><asf-icon name=${isDone ? 'proved' : skipped ? 'skip' : 'not-proved'}></asf-icon><div><h3><b>${name}</b> <span class="second">${state}${record && taken !== undefined ? `, ${day(new Date(taken))}` : ''}</span></h3><p class="second">${what}</p></div></div>
       ${record ? html`<asf-edit-line kind="area" .label=${say.finding} .value=${record.values.text ?? ''} .record=${record} key="commissioning/${record.id}/text" .save=${(typed: string, seen?: RecordView) => putDown(seen, typed.trim() ? { text: typed.trim() } : { clear: 'text' }, say.findingKept(name))}></asf-edit-line>

@@ -7,9 +7,12 @@ import { textOf } from '../field-text';
 import { formKept } from '../form-kept';
 import * as journal from '../journal';
 import '../kit/button';
+import '../kit/choice';
 import '../kit/field';
+import { isHalf } from '../kit/half-day';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
+import { Once } from '../once';
 import { write } from '../sheet/write';
 import { strikeOut } from '../strike-out';
 import { words } from '../words';
@@ -28,6 +31,7 @@ export class Consumables extends LightElement {
   @state() private draft = EMPTY;
   @state() private errors: { name?: string; quantity?: string } = {};
   private shown = '';
+  private readonly once = new Once();
 
   private get key(): string { return `consumable/${this.of}`; }
 
@@ -86,11 +90,14 @@ export class Consumables extends LightElement {
     const quantity = readNumber(this.draft.quantity);
     const isWhole = quantity !== null && Number.isInteger(quantity) && quantity >= 1;
     this.errors = { ...(!name && { name: say.needsName }), ...(!isWhole && { quantity: say.wrongCount }) };
-    if (!name || !isWhole) return;
+    if (!name || !isWhole || isHalf(this)) return;
     const { here, due } = this.draft;
     const changes: Change[] = [{ of: this.of }, { name }, { quantity }, ...(here ? [{ in_hand: quantity }] : due ? [{ due }] : [])];
-    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'consumable', changes }, say.done(name));
-    if (ok) this.leave();
+    await this.once.run('put', undefined, async () => {
+      const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'consumable', changes }, say.done(name));
+      if (ok) this.leave();
+      return ok;
+    });
   };
 }
 

@@ -10,6 +10,7 @@ import '../kit/button';
 import '../kit/field';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
+import { Once } from '../once';
 import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import { strikeOut } from '../strike-out';
@@ -29,6 +30,7 @@ export class Fluids extends LightElement {
   @state() private adding = journal.typedBefore(KEY) !== null;
   @state() private draft = formKept(KEY, EMPTY);
   @state() private errors: { name?: string; drained?: string } = {};
+  private readonly once = new Once();
 
   override render(): TemplateResult {
     const say = words().commissioning.fluids;
@@ -99,8 +101,11 @@ export class Fluids extends LightElement {
     const condition = this.draft.condition.trim();
     const { vehicle } = this;
     const changes: Change[] = [{ name }, ...(vehicle ? [{ of: vehicle.id }] : []), ...(drained === null ? [] : [{ drained }]), ...(condition ? [{ text: condition }] : [])];
-    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'fluid', changes }, say.said(name));
-    if (ok) this.leave();
+    await this.once.run('put', undefined, async () => {
+      const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'fluid', changes }, say.said(name));
+      if (ok) this.leave();
+      return ok;
+    });
   };
 }
 

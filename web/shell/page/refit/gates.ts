@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
 import type { Change, Gate, RecordView } from '../../bridge/protocol';
-import { carryOut } from '../carry-out';
+import { tellDone, tellRefused } from '../carry-out';
 import '../kit/button';
 import '../kit/dialog';
 import '../kit/message';
@@ -79,15 +79,12 @@ export class Gates extends LightElement {
     this.refused = 0;
     const gate = which === 'lowered' ? this.lowering : this.road;
     const changes: Change[] = [which === 'lowered' ? { lowered: is } : { on_the_road: is }];
-    const command = { do: 'change' as const, ids: [vehicle.id], changes, seen: seenOf(vehicle, changes) };
-    if (is && !gate.open) {
-      const { ok, problems } = await desk.command(command);
-      this.refused = ok ? 0 : gate.joints.length;
-      if (!ok && !problems.some(({ code }) => code === 'still-loose')) document.dispatchEvent(new CustomEvent('asf-refused', { detail: { problems } }));
-      return;
-    }
     const message = which === 'lowered' ? (is ? say.lowerDone : say.raised) : is ? say.roadDone : say.offRoadDone;
-    await carryOut(command, message);
+    const { ok, problems, entry } = await desk.command({ do: 'change', ids: [vehicle.id], changes, seen: seenOf(vehicle, changes) });
+    if (ok) tellDone(message, entry);
+    else if (problems.some(({ code }) => code === 'still-loose')) this.refused = Math.max(1, gate.joints.length);
+    // Trouble with storing the desk tells by itself.
+    else tellRefused(problems);
   }
 }
 

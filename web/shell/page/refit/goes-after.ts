@@ -7,6 +7,7 @@ import '../kit/button';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { Once } from '../once';
 import '../parts/pick';
 import { tagFigures } from '../parts/tag-figures';
 import { Naming } from '../problems/naming';
@@ -28,6 +29,7 @@ export class GoesAfter extends LightElement {
   private readonly parts = new Live(this, 'parts', () => (this.adding ? { ask: 'parts', group: 'none' } : null));
   private readonly assemblies = new Live(this, 'assemblies', () => ({ ask: 'assemblies' }));
   private readonly naming = new Naming(this);
+  private readonly once = new Once();
 
   override render(): TemplateResult {
     const say = words().refit.rules;
@@ -65,10 +67,11 @@ export class GoesAfter extends LightElement {
     const { of, other } = this;
     this.wrong = !of || !other ? say.needsBoth : of === other ? say.same : '';
     if (this.wrong) return;
-    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'goes-after', changes: [{ of }, { other }] }, say.done);
-    if (!ok) return;
-    this.adding = false;
-    this.other = '';
+    await this.once.run('put', undefined, async () => {
+      const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'goes-after', changes: [{ of }, { other }] }, say.done);
+      if (ok) [this.adding, this.other] = [false, ''];
+      return ok;
+    });
   };
 }
 

@@ -6,11 +6,14 @@ import { today } from '../today';
 import { words } from '../words';
 import { ticking } from './tick';
 
+/** Whether it is stored; with words where there was nothing to store it on. What was refused is told above the page. */
+export type Mended = boolean | { why: string };
+
 /** A way to mend a lack: one tap, or where to go. */
 export interface Way {
   word: string;
   href?: string;
-  mend?: () => Promise<void>;
+  mend?: () => Promise<Mended>;
   icon?: 'check' | 'proved-bad' | 'next' | 'add';
 }
 
@@ -26,8 +29,8 @@ export function waysOf(lack: Lack, view: RefitStepView, order: () => void): Way[
     case 'to-repair': return [finished(say.ways.workDone, say.done.workDone(name)), { word: say.ways.decide, href: `#/routes/${record.id}`, icon: 'next' }];
     case 'to-finish': return [finished(say.ways.finishDone, say.done.finishDone(name))];
     case 'tried-only': return [{ word: say.ways.offAgain, mend: () => done(ticking(view, 'off-again'), words().refit.onStep.said['off-again'](name)) }];
-    case 'to-order': return [{ word: say.ways.order, icon: 'add', mend: () => { order(); return Promise.resolve(); } }, sheet];
-    case 'on-order': return [{ word: say.ways.inNow, icon: 'check', mend: () => put(coming(view.deliveries).map((one) => [one, [{ arrived: today() }]]), say.done.inNow(name)) }, sheet];
+    case 'to-order': return [{ word: say.ways.order, icon: 'add', mend: () => { order(); return Promise.resolve(false); } }, sheet];
+    case 'on-order': return [{ word: say.ways.inNow, icon: 'check', mend: () => put(inToday(lack, view), say.done.inNow(name)) }, sheet];
     case 'to-fetch': return [{ word: say.ways.fetched, icon: 'check', mend: () => fetched(record.id, say.done.fetched(name)) }, { word: say.ways.decide, href: `#/routes/${record.id}`, icon: 'next' }];
     case 'to-compare': return (['right', 'wrong'] as const).map((compared) => ({ word: say.ways[compared], icon: compared === 'right' ? 'check' as const : 'proved-bad' as const, mend: () => put(toCompare(view).map((one) => [one, [{ compared }]]), say.done[compared](name)) }));
     case 'hardware': case 'consumable': return here(lack, view);
@@ -40,6 +43,11 @@ export function waysOf(lack: Lack, view: RefitStepView, order: () => void): Way[
 /** What was ordered and is not in. */
 export function coming(deliveries: readonly RecordView[]): RecordView[] {
   return deliveries.filter(({ values }) => values.arrived === undefined && values.compared === undefined);
+}
+
+/** The delivery that is meant, and no other that is on its way. */
+function inToday({ other }: Lack, { deliveries }: RefitStepView): [RecordView, Change[]][] {
+  return coming(deliveries).filter(({ id }) => id === other).map((one) => [one, [{ arrived: today() }]]);
 }
 
 /** What is in and was not compared: deliveries of a new part, else what came back from the last work on it. */
@@ -58,30 +66,31 @@ function here(lack: Lack, { joints, consumables }: RefitStepView): Way[] {
   return [{ word: say.ways.here(all), icon: 'check', mend: () => put([[record, [{ in_hand: all }]]], say.done.here(record.values.name ?? lack.name)) }];
 }
 
-async function useAgain({ id: part }: RecordView, message: string): Promise<void> {
+async function useAgain({ id: part }: RecordView, message: string): Promise<Mended> {
   const quote = newId();
-  await done({ do: 'all', commands: [{ do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'use-again' }] }, { do: 'choose', id: newId(), quote, part }] }, message);
+  return done({ do: 'all', commands: [{ do: 'create', id: quote, kind: 'quote', changes: [{ of: part }, { route: 'use-again' }] }, { do: 'choose', id: newId(), quote, part }] }, message);
 }
 
-async function fetched(part: string, message: string): Promise<void> {
+async function fetched(part: string, message: string): Promise<Mended> {
   const cost = await desk.ask({ ask: 'cost', part, today: today() });
   const chosen = cost.view === 'cost' ? cost.quotes.find(({ id }) => id === cost.chosen?.values.quote) : undefined;
-  if (chosen) await put([[chosen.record, [{ fetched: true }]]], message);
+  return chosen ? put([[chosen.record, [{ fetched: true }]]], message) : { why: words().refit.lacks.noQuote };
 }
 
 /** The vehicle being done is painted. */
-export async function painted(): Promise<void> {
+export async function painted(): Promise<Mended> {
   const head = await desk.ask({ ask: 'head' });
   const vehicle = head.view === 'head' ? head.vehicles.find(({ values, struck }) => !values.donor && !struck) : undefined;
-  if (vehicle) await put([[vehicle, [{ painted: true }]]], words().refit.lacks.done.painted(vehicle.values.name ?? words().vehicles.noName));
+  return vehicle ? put([[vehicle, [{ painted: true }]]], words().refit.lacks.done.painted(vehicle.values.name ?? words().vehicles.noName)) : { why: words().refit.gates.noVehicle };
 }
 
 /** Several records with one stroke, each over what was seen of it. */
-export async function put(what: readonly (readonly [RecordView, Change[]])[], message: string): Promise<void> {
-  if (what.length === 0) return;
-  await done({ do: 'all', commands: what.map(([record, changes]) => ({ do: 'change', ids: [record.id], changes, seen: seenOf(record, changes) })) }, message);
+export async function put(what: readonly (readonly [RecordView, Change[]])[], message: string): Promise<Mended> {
+  if (what.length === 0) return { why: words().refit.lacks.gone };
+  return done({ do: 'all', commands: what.map(([record, changes]) => ({ do: 'change', ids: [record.id], changes, seen: seenOf(record, changes) })) }, message);
 }
 
-async function done(command: Command, message: string): Promise<void> {
-  await carryOut(command, message);
+async function done(command: Command, message: string): Promise<boolean> {
+  const { ok } = await carryOut(command, message);
+  return ok;
 }

@@ -182,7 +182,8 @@ export class RefitStep extends LightElement {
     this.feedback.give(ok ? 'taken' : 'wrong');
     if (!ok) return;
     this.tell<Ticked>('asf-ticked', { entry: entry ?? '', part: view.record.id, assembly: view.assembly });
-    if (tick === 'tightened' || tick === 'finger-tight') this.later();
+    // Whoever has gone on by hand meanwhile is not sent past another step.
+    if ((tick === 'tightened' || tick === 'finger-tight') && this.partId === view.record.id) this.later();
   }
 
   /** On to the next that is not on; after the last one to the list. */

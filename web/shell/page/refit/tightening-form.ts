@@ -3,10 +3,11 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
 import type { RecordView, TorqueUnit, Units } from '../../bridge/protocol';
 import { textOf } from '../field-text';
-import { formKept } from '../form-kept';
+import { formKept, keepForm } from '../form-kept';
 import * as journal from '../journal';
 import '../kit/choice';
 import '../kit/field';
+import { isHalf } from '../kit/half-day';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { write } from '../sheet/write';
@@ -68,35 +69,44 @@ export class TighteningForm extends LightElement {
   private keep(change: Partial<TighteningDraft>): void {
     this.draft = { ...this.draft, ...change } as TighteningDraft;
     this.errors = {};
-    journal.typing(this.key, JSON.stringify(this.draft));
+    // A figure is one only with its unit.
+    keepForm(this.key, this.begun, this.draft, [['torque', 'unit']]);
   }
 
   private readonly put = async (event: Event): Promise<void> => {
     event.preventDefault();
-    if (this.busy) return;
-    const say = words().tightening;
+    if (this.busy || isHalf(this)) return;
     this.busy = true;
-    const torque = await this.readFigure();
-    const { changes, wrong } = readTightening(this.draft, this.begun, torque ?? {}, { piece: this.isPiece });
-    this.errors = { ...(torque === null && { torque: say.notTorque }), ...(wrong.includes('angle') && { angle: say.wrongAngle }), ...(wrong.includes('here') && { here: say.wrongCount }) };
-    const sound = Object.keys(this.errors).length === 0;
-    const stored = sound && (changes.length === 0 || await write(this.seen, changes, say.done(this.record.values.name ? this.record.values.name : say.title)));
-    this.busy = false;
-    if (!sound) {
-      await this.updateComplete;
-      await new Promise((soon) => { requestAnimationFrame(soon); });
-      this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+    try {
+      if (!await this.store()) return;
+    } finally {
+      this.busy = false;
     }
-    if (!stored) return;
     journal.typed(this.key);
     this.tell('asf-put', null);
   };
 
-  /** What the core makes of the figure; null where it makes nothing of it. */
-  private async readFigure(): Promise<ReadTorque | null> {
+  /** True once it is stored, or nothing differs. */
+  private async store(): Promise<boolean> {
+    const say = words().tightening;
+    const torque = await this.readFigure();
+    const { changes, wrong } = readTightening(this.draft, this.begun, torque === 'unread' ? {} : torque ?? {}, { piece: this.isPiece });
+    this.errors = { ...(torque === 'unread' ? { torque: say.unread } : torque === null && { torque: say.notTorque }), ...(wrong.includes('angle') && { angle: say.wrongAngle }), ...(wrong.includes('here') && { here: say.wrongCount }) };
+    if (Object.keys(this.errors).length > 0) {
+      await this.updateComplete;
+      await new Promise((soon) => { requestAnimationFrame(soon); });
+      this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+      return false;
+    }
+    return changes.length === 0 || write(this.seen, changes, say.done(this.record.values.name ? this.record.values.name : say.title));
+  }
+
+  /** What the core makes of the figure; null where it makes nothing of it, 'unread' where it gave no answer. */
+  private async readFigure(): Promise<ReadTorque | null | 'unread'> {
     const text = this.draft.torque.trim();
     if (!text) return {};
-    const view = await desk.ask({ ask: 'typed', text, unit: this.draft.unit });
+    const view = await desk.ask({ ask: 'typed', text, unit: this.draft.unit }).catch(() => null);
+    if (view === null) return 'unread';
     return view.view === 'typed' && view.amount !== undefined && isTorqueUnit(view.unit) ? { amount: view.amount, unit: view.unit } : null;
   }
 }

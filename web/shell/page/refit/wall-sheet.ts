@@ -19,16 +19,17 @@ import { words } from '../words';
 export class WallSheet extends LightElement {
   @property() assembly: Id = '';
   @property() name = '';
+  @state() private open = false;
   @state() private busy = false;
   @state() private file: File | undefined;
   @state() private failed = '';
 
   override render(): TemplateResult {
     const say = words().refit.assembly;
-    const open = this.busy || this.file !== undefined || this.failed !== '';
+    const { open } = this;
     return html`<asf-section .label=${say.sheet}><p class="second">${say.sheetLead} ${say.photos}</p>
       <asf-button icon="printer" word=${say.print} @click=${this.prepare}></asf-button></asf-section>
-      <asf-dialog .open=${open} .label=${say.sheet} .body=${open ? this.body() : nothing} @asf-close=${() => { this.file = undefined; this.failed = ''; }}></asf-dialog>`;
+      <asf-dialog .open=${open} .label=${say.sheet} .body=${open ? this.body() : nothing} @asf-close=${() => { this.open = false; }}></asf-dialog>`;
   }
 
   private body(): TemplateResult {
@@ -39,9 +40,10 @@ export class WallSheet extends LightElement {
   }
 
   private readonly prepare = async (): Promise<void> => {
-    this.busy = true;
-    this.file = undefined;
-    this.failed = '';
+    this.open = true;
+    // Closed while it was being made, it is waited for, not made twice.
+    if (this.busy) return;
+    [this.busy, this.file, this.failed] = [true, undefined, ''];
     try {
       this.file = await desk.prepareWallSheet(this.assembly, this.name, today(), paperWords());
     } catch (error) {

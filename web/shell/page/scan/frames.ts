@@ -9,19 +9,26 @@ const HIGH = 480;
 /** The middle of the picture that is read, as the frame drawn on it shows. */
 const MIDDLE = 0.75;
 
-/** Reads tags out of the live picture: one frame under way at a time. Tells each code once when it comes into sight. */
+/** So many failures one after the other, and the reader is not asked again: each would start a worker anew. */
+const MOST_FAILURES = 3;
+
+/** Reads tags out of the live picture: one frame under way at a time. Tells each code once when it comes into sight, and once that it cannot read. */
 export class Frames {
   private readonly canvas = document.createElement('canvas');
   private readonly seen = new SeenAgain();
   private timer: ReturnType<typeof setTimeout> | undefined;
   private runs = false;
+  private failures = 0;
+  /** Counts the starts: what a start before still reads goes no further. */
+  private turn = 0;
 
-  constructor(private readonly finder: Viewfinder, private readonly take: (codes: string[]) => void) {}
+  constructor(private readonly finder: Pick<Viewfinder, 'sight' | 'video' | 'stir'>, private readonly take: (codes: string[]) => void, private readonly failed: () => void) {}
 
   start(): void {
     if (this.runs) return;
     this.runs = true;
-    void this.next();
+    this.failures = 0;
+    void this.next(++this.turn);
   }
 
   stop(): void {
@@ -29,15 +36,27 @@ export class Frames {
     clearTimeout(this.timer);
   }
 
-  private async next(): Promise<void> {
+  private async next(turn: number): Promise<void> {
     const began = performance.now();
-    await this.read().catch(() => undefined);
-    if (!this.runs) return;
-    this.timer = setTimeout(() => { void this.next(); }, Math.max(0, EVERY_MS - (performance.now() - began)));
+    try {
+      await this.read();
+      this.failures = 0;
+    } catch {
+      this.failures += 1;
+    }
+    if (!this.runs || turn !== this.turn) return;
+    if (this.failures >= MOST_FAILURES) {
+      this.stop();
+      this.failed();
+      return;
+    }
+    this.timer = setTimeout(() => { void this.next(turn); }, Math.max(0, EVERY_MS - (performance.now() - began)));
   }
 
   private async read(): Promise<void> {
-    const image = this.finder.sight === 'live' && !document.hidden ? this.middle() : null;
+    // Behind a dialog nobody holds a tag into the picture: what lies there is not meant.
+    const isSeen = this.finder.sight === 'live' && !document.hidden && !document.querySelector('dialog[open]');
+    const image = isSeen ? this.middle() : null;
     if (!image) return;
     const codes = await desk.readFrame(image.data.buffer, image.width, image.height);
     if (!this.runs || codes.length === 0) return;

@@ -1,10 +1,12 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
 import type { PartLine, StoredLine } from '../../bridge/protocol';
 import { Feedback, type Heard } from '../camera/feedback';
 import { Viewfinder } from '../camera/viewfinder';
 import { WakeLock } from '../camera/wake-lock';
+import { go } from '../frame/start';
+import * as journal from '../journal';
 import '../kit/button';
 import '../kit/choice';
 import '../kit/head';
@@ -33,12 +35,13 @@ const MODES: readonly Mode[] = ['open', 'move', 'count'];
 export class ScanPlace extends LightElement {
   @property({ attribute: false }) address?: Address;
   @state() private isTyping = false;
-  @state() private giving = false;
+  /** The tag that is given to a part: as it was when that was pressed, whatever is read since. */
+  @state() private giving: { code: string; number: number } | null = null;
   @query('asf-keypad') private keypad!: Keypad | null;
 
   private readonly session = new Session('open');
   private readonly finder = new Viewfinder();
-  private readonly frames = new Frames(this.finder, (codes) => { void this.session.scanned(codes); });
+  private readonly frames = new Frames(this.finder, (codes) => { void this.session.scanned(codes); }, () => { void this.unreadable(); });
   private readonly feedback = new Feedback();
   private readonly wakeLock = new WakeLock();
   private readonly pictures = new Pictures(this);
@@ -48,7 +51,7 @@ export class ScanPlace extends LightElement {
     super.connectedCallback();
     this.session.addEventListener('session', this.redraw);
     this.session.addEventListener('heard', this.heard);
-    this.session.addEventListener('go', this.go);
+    this.session.addEventListener('go', this.leads);
     this.finder.addEventListener('sight', this.looked);
     desk.addEventListener('changed', this.changed);
     document.addEventListener('keydown', this.key);
@@ -60,7 +63,7 @@ export class ScanPlace extends LightElement {
   override disconnectedCallback(): void {
     this.session.removeEventListener('session', this.redraw);
     this.session.removeEventListener('heard', this.heard);
-    this.session.removeEventListener('go', this.go);
+    this.session.removeEventListener('go', this.leads);
     this.finder.removeEventListener('sight', this.looked);
     desk.removeEventListener('changed', this.changed);
     document.removeEventListener('keydown', this.key);
@@ -71,12 +74,12 @@ export class ScanPlace extends LightElement {
     super.disconnectedCallback();
   }
 
-  override willUpdate(): void {
-    const wanted = this.address?.search.toString() ?? '';
-    if (this.address && (wanted !== this.begun || !this.hasUpdated)) {
-      this.begun = wanted;
-      this.begin(this.address.search);
-    }
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('address') || !this.address) return;
+    const wanted = this.address.search.toString();
+    if (wanted === this.begun && this.hasUpdated) return;
+    this.begun = wanted;
+    this.begin(this.address.search);
   }
 
   override render(): TemplateResult {
@@ -84,7 +87,7 @@ export class ScanPlace extends LightElement {
     const { session } = this;
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: say.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: say.torchName }];
     return html`<div class="scan ${this.keys ? 'scan-keys' : ''} ${this.isTyping && this.canSee ? 'scan-typing' : ''}" @click=${() => { this.finder.stir(); }}>
-      <asf-head ink .name=${say.title} .second=${session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back="#/stores" .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
+      <asf-head ink .name=${say.title} .second=${session.mode === 'count' && session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back="#/stores" .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
       <div class="scan-upper ${this.canSee ? '' : 'scan-blind'}"><asf-sight .finder=${this.finder} .todo=${this.finder.sight === 'refused' ? say.refused : say.noCamera} .over=${html`<span class="scan-frame" aria-hidden="true"></span>`} @asf-shoot=${this.wake}></asf-sight>${signPlate(session.sign, this.ready)}</div>
       <div class="scan-lower">
         ${this.asked()}
@@ -95,7 +98,7 @@ export class ScanPlace extends LightElement {
           <asf-button icon="undo" key="Z" word=${say.undo} .label=${say.undoName} ?disabled=${!session.last} @click=${() => { void session.undo(); }}></asf-button></div>
       </div>
       ${session.mode === 'count' && session.count ? html`<div class="foot"><asf-primary .verb=${say.end} .cost=${say.endCost(session.count.sums.missing)} @click=${this.end}></asf-primary></div>` : nothing}
-      <asf-give-tag .open=${this.giving} .code=${this.unknown?.code ?? ''} @asf-close=${() => { this.giving = false; }} @asf-part=${this.give}></asf-give-tag></div>`;
+      <asf-give-tag .open=${this.giving !== null} .code=${this.giving?.code ?? ''} @asf-close=${() => { this.giving = null; }} @asf-part=${this.give}></asf-give-tag></div>`;
   }
 
   private get canSee(): boolean {
@@ -114,11 +117,6 @@ export class ScanPlace extends LightElement {
     return mode === 'open' && this.keys ? say.ready.openTyped : say.ready[mode];
   }
 
-  private get unknown(): { code: string; number: number } | null {
-    const asked = this.session.sign?.asked;
-    return asked?.ask === 'unknown' ? asked : null;
-  }
-
   private asked(): TemplateResult | typeof nothing {
     const say = words().scan;
     const { session } = this;
@@ -130,7 +128,7 @@ export class ScanPlace extends LightElement {
       case 'unknown': return html`<div class="scan-asked">
         <asf-button icon="parts" word=${say.newPart} @click=${() => { void session.make('part', asked.number, asked.code); }}></asf-button>
         <asf-button icon="box" word=${say.newPlace} @click=${() => { void session.make('place', asked.number, asked.code); }}></asf-button>
-        <asf-button icon="mark" word=${say.giveTo} @click=${() => { this.giving = true; }}></asf-button></div>`;
+        <asf-button icon="mark" word=${say.giveTo} @click=${() => { this.giving = { code: asked.code, number: asked.number }; }}></asf-button></div>`;
     }
   }
 
@@ -164,14 +162,49 @@ export class ScanPlace extends LightElement {
   }
 
   private readonly otherWay = async (): Promise<void> => {
-    this.isTyping = !this.isTyping;
-    await this.updateComplete;
+    await this.type(!this.isTyping);
     if (this.isTyping) this.keypad?.focus();
+    else window.scrollTo(0, 0);
   };
 
-  private readonly wake = (): void => { void this.finder.start(); };
+  // What is not seen is not read: a tag that lies in the picture would be moved or counted behind the keys.
+  private async type(isTyping: boolean): Promise<void> {
+    this.isTyping = isTyping;
+    if (!isTyping) this.session.readAgain();
+    await this.updateComplete;
+    const sight = this.querySelector('asf-sight');
+    if (sight && getComputedStyle(sight).display === 'none') {
+      this.frames.stop();
+      this.finder.close();
+    } else if (!isTyping) this.wake();
+  }
 
-  private readonly redraw = (): void => { this.requestUpdate(); };
+  private async unreadable(): Promise<void> {
+    this.session.unreadable();
+    if (this.canSee) await this.type(true);
+  }
+
+  private readonly wake = (): void => {
+    this.finder.open();
+    this.frames.start();
+  };
+
+  private readonly redraw = (): void => {
+    this.countIsAddress();
+    this.requestUpdate();
+  };
+
+  // A count that is under way has an address of its own: to come back to it, by a kill or by Back, begins no other.
+  private countIsAddress(): void {
+    const { mode, count } = this.session;
+    if (mode !== 'count' || !count || !this.isConnected) return;
+    const wanted = new URLSearchParams({ mode: 'count', count: count.record.id }).toString();
+    if (wanted === this.begun) return;
+    this.begun = wanted;
+    const hash = `#/scan?${wanted}`;
+    history.replaceState(history.state, '', hash);
+    journal.at({ hash });
+  }
 
   private readonly looked = (): void => { this.requestUpdate(); };
 
@@ -181,19 +214,22 @@ export class ScanPlace extends LightElement {
     if (event instanceof CustomEvent) this.feedback.give((event as CustomEvent<Heard>).detail);
   };
 
-  private readonly go = (event: Event): void => {
-    if (event instanceof CustomEvent) location.hash = String((event as CustomEvent<string>).detail);
+  private readonly leads = (event: Event): void => {
+    if (!(event instanceof CustomEvent)) return;
+    // A tag read while the next place loads would lead somewhere else.
+    this.frames.stop();
+    go(String((event as CustomEvent<string>).detail));
   };
 
   private readonly give = (event: CustomEvent<PartLine>): void => {
-    this.giving = false;
-    const { unknown } = this;
-    if (unknown) void this.session.give(event.detail.id, event.detail.name || words().scan.noName, unknown.number, unknown.code);
+    const { giving } = this;
+    this.giving = null;
+    if (giving) void this.session.give(event.detail.id, event.detail.name || words().scan.noName, giving.number, giving.code);
   };
 
   private readonly end = async (): Promise<void> => {
     const place = this.session.count?.place.record.id;
-    if (place && await this.session.end()) location.hash = `#/stores/${place}`;
+    if (place && await this.session.end()) go(`#/stores/${place}`, true);
   };
 
   private readonly key = (event: KeyboardEvent): void => {

@@ -140,3 +140,70 @@ test('a count takes each tag once, and tells what is foreign', async () => {
   await session.scanned(['01472']);
   expect(sent).toHaveLength(3);
 });
+
+// Break: leave `hand` as it was in `undo`.
+test('what was just made and taken back is no longer in hand', async () => {
+  const session = new Session('move');
+  await session.scanned(['04003']);
+  const answer = world.answer;
+  const made = part('made', 400, '');
+  world.answer = (query) => (query.ask === 'tag' && query.text === '0400-3' ? { view: 'tag', read: { read: 'code', number: 400 }, number: 400, code: '0400-3', parts: [made], places: [] } : answer(query));
+  await session.make('part', 400, '0400-3');
+  expect(session.hand).toHaveLength(1);
+  await session.undo();
+  expect(session.hand).toEqual([]);
+  sent.length = 0;
+  await session.scanned(['04939']);
+  // Nothing is laid: the box is taken up.
+  expect(sent).toEqual([]);
+});
+
+// Break: empty the hand whether it was taken back or not.
+test('what could not be taken back is still in hand', async () => {
+  const session = new Session('move');
+  await session.scanned(['01472', '04939', '01518']);
+  expect(session.last).not.toBeNull();
+  await session.scanned(['01518']);
+  const held = session.hand.length;
+  expect(held).toBeGreaterThan(0);
+  world.ok = false;
+  await session.undo();
+  expect(session.hand).toHaveLength(held);
+  expect(session.sign?.state).toBe('wrong');
+});
+
+// Break: open each tag that is read.
+test('two tags in one frame: the person says which one is opened', async () => {
+  const session = new Session('open');
+  const went: string[] = [];
+  session.addEventListener('go', (event) => { went.push(String((event as CustomEvent<string>).detail)); });
+  await session.scanned(['01472', '04939']);
+  expect(went).toEqual([]);
+  const asked = session.sign?.asked;
+  expect(asked?.ask === 'which' && asked.things.map((thing) => thing.kind)).toEqual(['part', 'place']);
+  if (asked?.ask === 'which' && asked.things[1]) await session.answer(asked.things[1]);
+  expect(went).toEqual(['#/stores/box']);
+});
+
+test('what is no tag beside one that is does not keep it from being opened', async () => {
+  const session = new Session('open');
+  const went: string[] = [];
+  session.addEventListener('go', (event) => { went.push(String((event as CustomEvent<string>).detail)); });
+  await session.scanned(['elsewhere', '01472']);
+  expect(went).toEqual(['#/part/hub']);
+});
+
+// Break: say large what was to be done.
+test('the sign says large that it is not stored, and small what', async () => {
+  const session = new Session('move');
+  await session.scanned(['01472']);
+  world.ok = false;
+  await session.scanned(['04939']);
+  expect([session.sign?.said, session.sign?.todo]).toEqual(['Not stored', 'Hub laid in Box 07']);
+});
+
+test('a wrong code is shown as it was typed', async () => {
+  const session = new Session('open');
+  await session.typed('0147x');
+  expect(session.sign?.said).toBe('Not a right code: 0147x');
+});

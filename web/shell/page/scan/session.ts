@@ -12,7 +12,7 @@ export type Mode = 'open' | 'move' | 'count';
 export type Thing = { kind: 'part'; part: StoredLine } | { kind: 'place'; place: PlaceLine };
 
 /** What the person is to say before anything is done. */
-export type Asked = { ask: 'sure'; thing: Thing } | { ask: 'which'; code: string; things: Thing[] } | { ask: 'unknown'; code: string; number: number };
+export type Asked = { ask: 'sure'; thing: Thing } | { ask: 'which'; things: Thing[] } | { ask: 'unknown'; code: string; number: number };
 
 /** The large sign: what was read, and what was done. */
 export interface Sign {
@@ -74,6 +74,13 @@ export class Session extends EventTarget {
         const view = await desk.ask({ ask: 'tag', text, scanned: true });
         if (view.view === 'tag') views.push(view);
       }
+      // Only one can be opened; which of them is meant the camera does not know.
+      const seen = this.mode === 'open' ? [...new Map(views.flatMap(thingsOf).map((thing) => [idOf(thing), thing])).values()] : [];
+      if (seen.length > 1 && views.length > 1) {
+        const say = words().scan;
+        this.ask({ ask: 'which', things: seen }, '', say.several, say.severalTodo, 'amiss');
+        return;
+      }
       const isPlace = (view: TagView): boolean => view.places.length > 0 && view.parts.length === 0;
       for (const view of [...views.filter((one) => !isPlace(one)), ...views.filter(isPlace)]) await this.read(view);
     });
@@ -83,7 +90,7 @@ export class Session extends EventTarget {
   typed(text: string): Promise<void> {
     return this.after(async () => {
       const view = await desk.ask({ ask: 'tag', text });
-      if (view.view === 'tag') await this.read(view);
+      if (view.view === 'tag') await this.read(view, text);
     });
   }
 
@@ -95,6 +102,19 @@ export class Session extends EventTarget {
   putDown(): void {
     this.hand = [];
     this.show('done', '', words().scan.putDownDone);
+  }
+
+  /** The camera sees, but nothing reads what it sees. */
+  unreadable(): void {
+    const say = words().scan;
+    this.show('wrong', '', say.unreadable, say.unreadableTodo);
+  }
+
+  /** It is tried again. */
+  readAgain(): void {
+    if (this.sign?.said !== words().scan.unreadable) return;
+    this.sign = null;
+    this.tell();
   }
 
   /** A new part, or a new place, that carries a tag. */
@@ -123,6 +143,8 @@ export class Session extends EventTarget {
       if (!last) return;
       this.last = null;
       const { ok } = await carryOut({ do: 'undo', entry: last.entry });
+      // What was taken back may be the very thing in hand: the next place must not write to it.
+      if (ok) this.hand = [];
       await this.refresh();
       this.show(ok ? 'done' : 'wrong', '', ok ? say.undoneName(last.what) : say.failed);
     });
@@ -148,18 +170,18 @@ export class Session extends EventTarget {
     this.tell();
   }
 
-  private async read(view: TagView): Promise<void> {
+  private async read(view: TagView, typed = ''): Promise<void> {
     const say = words().scan;
     const { number, code = '' } = view;
     if (number === undefined) {
       const isWrong = view.read.read === 'wrong-check';
-      this.show('wrong', '', isWrong ? say.wrongCheck : say.notOurs, isWrong ? say.wrongCheckTodo : say.notOursTodo);
+      this.show('wrong', '', (isWrong ? say.wrongCheck : say.notOurs)(typed), isWrong ? say.wrongCheckTodo : say.notOursTodo);
       return;
     }
-    const things: Thing[] = [...view.parts.map((part) => ({ kind: 'part' as const, part })), ...view.places.map((place) => ({ kind: 'place' as const, place }))];
+    const things = thingsOf(view);
     const [first] = things;
     if (!first) this.ask({ ask: 'unknown', code, number }, figures(number), say.unknown(code), say.unknownTodo, 'amiss');
-    else if (things.length > 1) this.ask({ ask: 'which', code, things }, figures(number), say.both(code), say.bothTodo, 'amiss');
+    else if (things.length > 1) this.ask({ ask: 'which', things }, figures(number), say.both(code), say.bothTodo, 'amiss');
     else if (view.read.read === 'number') this.ask({ ask: 'sure', thing: first }, tagOf(first), say.unsure(nameOfThing(first)), say.unsureTodo, 'taken');
     else await this.use(first);
   }
@@ -248,11 +270,13 @@ export class Session extends EventTarget {
 
   /** Stores it first; only then the sign says that it is done. */
   private async done(command: Command, state: 'done' | 'amiss', tag: string, said: string, todo = ''): Promise<boolean> {
-    this.sign = { state: 'saving', tag, said, todo: words().scan.saving };
+    this.sign = { state: 'saving', tag, said: words().scan.saving, todo: said };
     this.tell();
     const { ok, entry } = await carryOut(command);
     if (ok && entry) this.last = { entry, what: said };
-    this.show(ok ? state : 'wrong', tag, said, ok ? todo : words().scan.failed);
+    // Large stands what is so: that it is not stored, never what it would have been.
+    if (ok) this.show(state, tag, said, todo);
+    else this.show('wrong', tag, words().scan.failed, said);
     return ok;
   }
 
@@ -280,6 +304,10 @@ export class Session extends EventTarget {
   private tell(): void {
     this.dispatchEvent(new Event('session'));
   }
+}
+
+function thingsOf(view: TagView): Thing[] {
+  return [...view.parts.map((part) => ({ kind: 'part' as const, part })), ...view.places.map((place) => ({ kind: 'place' as const, place }))];
 }
 
 export function idOf(thing: Thing): string {

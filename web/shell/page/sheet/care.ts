@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { Build, Change, Lift, PartView, RecordView, WhereView } from '../../bridge/protocol';
 import '../kit/choice';
 import '../kit/section';
@@ -32,10 +33,10 @@ export class SheetCare extends LightElement {
     const set = MARKS.filter((mark) => (mark === 'two' ? lift === 'two' : values[mark]));
     const size = values.long && values.wide && values.high ? sizeText([values.long, values.wide, values.high], this.units) : '';
     return html`<asf-section .label=${say.title}>
-      <asf-choice many hide-label columns="2" .label=${say.marks} .options=${MARKS.map((value) => ({ value, word: say[value] }))} .values=${set} @asf-change=${this.marked}></asf-choice>
+      <asf-choice many hide-label columns="2" .label=${say.marks} .options=${MARKS.map((value) => ({ value, word: say[value] }))} .values=${live(set)} @asf-change=${this.marked}></asf-choice>
       <p class="reckoned">${this.mass()} ${this.lifting(lift)}</p>
       <asf-edit-line .label=${say.size} .value=${size} .shown=${size ? words().where.mass(size, lengthUnit(this.units)) : ''} .unit=${lengthUnit(this.units)} .hint=${say.sizeHint} key="part/${id}/size" .record=${view.record} .save=${this.sized}></asf-edit-line>
-      <asf-choice compact columns="4" .label=${say.build} .options=${BUILDS.map((value) => ({ value, word: value ? say.builds[value] : say.notSaid }))} .value=${values.build ?? ''} @asf-change=${this.built}></asf-choice></asf-section>`;
+      <asf-choice compact columns="4" .label=${say.build} .options=${BUILDS.map((value) => ({ value, word: value ? say.builds[value] : say.notSaid }))} .value=${live(values.build ?? '')} @asf-change=${this.built}></asf-choice></asf-section>`;
   }
 
   private get units(): 'metric' | 'inch' {
@@ -57,16 +58,17 @@ export class SheetCare extends LightElement {
     return lift ? html`<b>${say.lift[lift]}</b>${lift === 'alone' ? nothing : ` ${say.liftSource}`}` : nothing;
   }
 
-  private readonly marked = (event: CustomEvent<{ value: Mark; values: readonly string[] }>): void => {
+  private readonly marked = async (event: CustomEvent<{ value: Mark; values: readonly string[] }>): Promise<void> => {
     const say = words().where.care;
     const { value, values } = event.detail;
     const on = values.includes(value);
-    if (this.view) void write(this.view.record, [marking(value, on)], on ? say.set(say[value]) : say.unset(say[value]));
+    // What was not stored is not shown as chosen.
+    if (this.view && !await write(this.view.record, [marking(value, on)], on ? say.set(say[value]) : say.unset(say[value]))) this.requestUpdate();
   };
 
-  private readonly built = (event: CustomEvent<{ value: Build | '' }>): void => {
+  private readonly built = async (event: CustomEvent<{ value: Build | '' }>): Promise<void> => {
     const build = event.detail.value;
-    if (this.view) void write(this.view.record, [build ? { build } : { clear: 'build' }], words().where.care.builtSaved);
+    if (this.view && !await write(this.view.record, [build ? { build } : { clear: 'build' }], words().where.care.builtSaved)) this.requestUpdate();
   };
 
   private readonly sized = async (text: string, record?: RecordView): Promise<string | null> => {

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { Change, Paint, PartView, RecordView } from '../../bridge/protocol';
 import '../kit/choice';
 import '../kit/icon';
@@ -22,22 +23,23 @@ export class SheetRefit extends LightElement {
     const { record, line } = this.view;
     const { values, id } = record;
     return html`<asf-section .label=${say.title} .count=${words().standings[line.standing]}>
-      <asf-choice compact columns="2" .label=${say.finished} .options=${[{ value: 'yes', word: say.isFinished }, { value: '', word: say.notFinished }]} .value=${values.finished ? 'yes' : ''} @asf-change=${this.finished}></asf-choice>
-      <asf-choice compact columns="3" .label=${say.paint} .options=${(['before', 'after', ''] as const).map((value) => ({ value, word: say.paints[value] }))} .value=${values.paint ?? ''} @asf-change=${this.paint}></asf-choice>
+      <asf-choice compact columns="2" .label=${say.finished} .options=${[{ value: 'yes', word: say.isFinished }, { value: '', word: say.notFinished }]} .value=${live(values.finished ? 'yes' : '')} @asf-change=${this.finished}></asf-choice>
+      <asf-choice compact columns="3" .label=${say.paint} .options=${(['before', 'after', ''] as const).map((value) => ({ value, word: say.paints[value] }))} .value=${live(values.paint ?? '')} @asf-change=${this.paint}></asf-choice>
       <asf-edit-line kind="hours" .label=${say.time} .hint=${say.timeHint} .value=${values.fit_time === undefined ? '' : hours(values.fit_time)} .record=${record} key="part/${id}/fit_time" .save=${this.time}></asf-edit-line>
       <a class="sheet-link" href=${`#/refit/${line.assembly ?? 'none'}?step=${id}`}><span class="section-label">${say.step}</span><span class="sheet-link-value">${line.assembly_name}</span><asf-icon name="next" size="20"></asf-icon></a></asf-section>`;
   }
 
-  private readonly finished = (event: CustomEvent<{ value: string }>): void => {
+  private readonly finished = async (event: CustomEvent<{ value: string }>): Promise<void> => {
     const say = words().sheet.refit;
     const is = event.detail.value === 'yes';
-    if (this.view) void write(this.view.record, [{ finished: is }], is ? say.finishedSaid : say.notFinishedSaid);
+    // What was not stored is not shown as chosen.
+    if (this.view && !await write(this.view.record, [{ finished: is }], is ? say.finishedSaid : say.notFinishedSaid)) this.requestUpdate();
   };
 
-  private readonly paint = (event: CustomEvent<{ value: Paint | '' }>): void => {
+  private readonly paint = async (event: CustomEvent<{ value: Paint | '' }>): Promise<void> => {
     const say = words().sheet.refit;
     const { value } = event.detail;
-    if (this.view) void write(this.view.record, [value ? { paint: value } : { clear: 'paint' }], say.paintSaid(say.paints[value]));
+    if (this.view && !await write(this.view.record, [value ? { paint: value } : { clear: 'paint' }], say.paintSaid(say.paints[value]))) this.requestUpdate();
   };
 
   private readonly time = (text: string, record?: RecordView): Promise<string | null> => {

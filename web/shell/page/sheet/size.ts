@@ -1,5 +1,4 @@
 import type { Units } from '../../bridge/protocol';
-import { number } from '../words/format';
 import { readNumber } from '../words/read';
 
 const NANOMETRES = { metric: 1_000_000, inch: 25_400_000 } as const;
@@ -17,7 +16,7 @@ export function readSize(text: string, units: Units): Size | null {
   return more.length > 0 || !long || !wide || !high ? null : [long, wide, high];
 }
 
-/** The same as it is typed again. */
+/** The same as it is typed again: thousands not set apart, which would be read as a decimal. */
 export function sizeText(size: Size, units: Units): string {
-  return size.map((side) => number(side / NANOMETRES[units], units === 'inch' ? 3 : 1)).join(' × ');
+  return size.map((side) => String(Number((side / NANOMETRES[units]).toFixed(units === 'inch' ? 3 : 1)))).join(' × ');
 }

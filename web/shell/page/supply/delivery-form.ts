@@ -1,19 +1,21 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Id, RecordView } from '../../bridge/protocol';
+import type { Change, Id, RecordView } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import { textOf } from '../field-text';
-import { formKept } from '../form-kept';
+import { formKept, keepForm } from '../form-kept';
 import * as journal from '../journal';
 import '../kit/choice';
 import '../kit/field';
+import { isHalf } from '../kit/half-day';
 import '../kit/primary';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { write } from '../sheet/write';
 import { today } from '../today';
 import { words } from '../words';
+import { readNumber } from '../words/read';
 import { draftOf, readDelivery, type DeliveryDraft } from './delivery-draft';
 
 /** New pieces put down: from whom, how many, when they are due; or one such line changed. Tells `asf-put` once it is. */
@@ -26,6 +28,7 @@ export class DeliveryForm extends LightElement {
   @property({ attribute: false }) record: RecordView | undefined;
   @state() private draft!: DeliveryDraft;
   @state() private wrong = '';
+  private begun!: DeliveryDraft;
   private seen: RecordView | undefined;
   private busy = false;
   private readonly suppliers = new Live(this, 'suppliers', () => ({ ask: 'suppliers' }));
@@ -35,7 +38,8 @@ export class DeliveryForm extends LightElement {
   override willUpdate(): void {
     if (this.hasUpdated) return;
     this.seen = this.record;
-    this.draft = formKept(this.key, draftOf(this.record, this.wanted));
+    this.begun = draftOf(this.record, this.wanted);
+    this.draft = formKept(this.key, this.begun);
   }
 
   override render(): TemplateResult {
@@ -54,7 +58,8 @@ export class DeliveryForm extends LightElement {
   private keep(change: Partial<DeliveryDraft>): void {
     this.draft = { ...this.draft, ...change } as DeliveryDraft;
     this.wrong = '';
-    journal.typing(this.key, JSON.stringify(this.draft));
+    // A day of arrival is one only where it is here.
+    keepForm(this.key, this.begun, this.draft, [['here', 'arrived']]);
   }
 
   private readonly put = async (event: Event): Promise<void> => {
@@ -65,17 +70,24 @@ export class DeliveryForm extends LightElement {
       this.wrong = say.wrongCount;
       return;
     }
-    if (this.busy) return;
+    if (this.busy || isHalf(this)) return;
     this.busy = true;
-    const n = Number(this.draft.quantity);
-    const ok = this.seen
-      ? changes.length === 0 || await write(this.seen, changes, say.changed)
-      : (await carryOut({ do: 'create', id: newId(), kind: 'delivery', changes: [{ of: this.partId }, { taken: Date.now() }, ...changes] }, this.draft.here ? say.doneIn(n) : say.done(n))).ok;
-    this.busy = false;
-    if (!ok) return;
+    try {
+      if (!await this.store(changes)) return;
+    } finally {
+      this.busy = false;
+    }
     journal.typed(this.key);
     this.tell('asf-put', null);
   };
+
+  private async store(changes: Change[]): Promise<boolean> {
+    const say = words().supply;
+    if (this.seen) return changes.length === 0 || write(this.seen, changes, say.changed);
+    const pieces = readNumber(this.draft.quantity) ?? 1;
+    const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'delivery', changes: [{ of: this.partId }, { taken: Date.now() }, ...changes] }, this.draft.here ? say.doneIn(pieces) : say.done(pieces));
+    return ok;
+  }
 }
 
 declare global { interface HTMLElementTagNameMap { 'asf-delivery-form': DeliveryForm } }

@@ -94,7 +94,7 @@ export class TagsSheetPlace extends LightElement {
         <div class="ts-figures-in">
           <asf-field kind="number" .label=${text.skip} .value=${this.skip} .error=${this.used === null ? text.skipWrong(this.aSheet - 1) : ''} @input=${(event: Event) => { this.skip = textOf(event); }}></asf-field>
         </div>
-        <fieldset class="ts-own"><legend class="choice-label">${text.nudge}</legend><div class="ts-figures-in">${(['right', 'down'] as const).map((way) => html`<asf-field kind="number" unit="mm"
+        <fieldset class="ts-own"><legend class="choice-label">${text.nudge}</legend><div class="ts-figures-in">${(['right', 'down'] as const).map((way) => html`<asf-field class="ts-nudge" unit="mm"
           .label=${text[way]} .value=${this.paper[way]} .error=${nudgeFigure(this.paper[way]) === null ? text.nudgeWrong : ''} @input=${(event: Event) => { this.change({ [way]: textOf(event) }); }}></asf-field>`)}</div>
           <p class="second">${text.nudgeHint}</p></fieldset>
       </div>
@@ -207,10 +207,14 @@ export class TagsSheetPlace extends LightElement {
   private readonly make = async (): Promise<void> => {
     const paper = this.question();
     if (!paper) return;
+    const asked = JSON.stringify(paper);
     [this.busy, this.file, this.failed] = [true, undefined, ''];
     try {
-      this.file = await desk.prepareTags(paper, paperWords());
+      const file = await desk.prepareTags(paper, paperWords());
+      // Changed meanwhile, it is not what is drawn beside it.
+      if (asked === this.drawn) this.file = file;
     } catch (error) {
+      if (asked !== this.drawn) return;
       this.problem = problemOf(error);
       this.failed = this.problem ? '' : String(error);
     } finally {

@@ -37,7 +37,9 @@ export const lacks = (trade: Vocabulary) => ({
     circle: (lack) => `waits for itself, by way of ${other(lack, 'others')}`,
   } satisfies Record<LackWhy, (lack: Named) => string>,
   own: 'yours to do', from: (day: string) => `from ${day}`, overdue: 'was due, and is not here', noDate: 'no date known',
-  wholeAssembly: 'the whole assembly',   ways: {
+  wholeAssembly: 'the whole assembly',
+  noQuote: 'No route is chosen for it now: choose one under Its routes.', gone: 'That has changed meanwhile: look again.',
+   ways: {
     decide: 'Its routes', useAgain: 'Use it again', open: 'Open the part', workDone: 'Work done', finishDone: 'Finish done', offAgain: 'Off again', order: 'It is ordered', inNow: 'In today', fetched: 'Off the donor', right: 'Compared: right', wrong: 'Compared: wrong',
     here: (n: number) => (n === 1 ? 'It is here' : `All ${number(n)} are here`), toOther: (name: string) => `Go to ${name}`, painted: 'It is painted', rules: 'Look at the rules',
   },
