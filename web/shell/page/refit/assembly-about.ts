@@ -23,6 +23,7 @@ import './wall-sheet';
 @customElement('asf-assembly-about')
 export class AssemblyAbout extends LightElement {
   @property({ attribute: false }) view!: RefitStepsView;
+  @property() units: Units = 'metric';
 
   override render(): TemplateResult {
     const say = words().refit;
@@ -30,7 +31,7 @@ export class AssemblyAbout extends LightElement {
     return html`<asf-cautions step="refit" .assembly=${assembly.id}></asf-cautions>
       ${assembly.lacks.length ? html`<asf-section .label=${say.blocks} .count=${number(assembly.lacks.length)}>${lackLines(assembly.lacks, 12, (lack) => (lack.part ? addressOf(lack, assembly) : undefined))}</asf-section>` : nothing}
       <a class="rf-loose" href="#/refit/loose"><asf-icon name="loose"></asf-icon><span><b>${loose.length ? say.loose.inAssembly(loose.length) : say.loose.noneInAssembly}</b> ${say.loose.here}</span><asf-icon name="next" size="20"></asf-icon></a>
-      ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${`#/joint/${joint.record.id}`}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, false)}${figuresOf(joint)}${this.tight(joint)}</div>`)}</asf-section>` : nothing}
+      ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${`#/joint/${joint.record.id}`}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, this.units === 'inch')}${figuresOf(joint, true)}${this.tight(joint)}</div>`)}</asf-section>` : nothing}
       <asf-consumables .of=${assembly.id} .list=${consumables}></asf-consumables>
       <asf-goes-after .assembly=${assembly.id} .name=${assembly.name} .steps=${steps} .rules=${rules} .circles=${circles}></asf-goes-after>
       <asf-section .label=${say.assembly.about}>

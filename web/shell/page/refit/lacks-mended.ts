@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Lack, RefitStepView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/button';
 import '../kit/dialog';
 import '../kit/icon';
@@ -17,6 +18,8 @@ import { waysOf, type Way } from './mend';
 @customElement('asf-lacks-mended')
 export class LacksMended extends LightElement {
   @property({ attribute: false }) view!: RefitStepView;
+  /** Where the step stands, for the way back to it. */
+  @property() here = '';
   @state() private ordering = false;
 
   override render(): TemplateResult {
@@ -32,7 +35,7 @@ export class LacksMended extends LightElement {
   }
 
   private way({ word, href, mend, icon }: Way): TemplateResult {
-    return href === undefined ? html`<asf-button .icon=${icon} word=${word} @click=${() => { void mend?.(); }}></asf-button>` : html`<asf-button .icon=${icon} word=${word} href=${href}></asf-button>`;
+    return href === undefined ? html`<asf-button .icon=${icon} word=${word} @click=${() => { void mend?.(); }}></asf-button>` : html`<asf-button .icon=${icon} word=${word} href=${href.startsWith('#/routes/') ? openedFrom(href, this.here) : href}></asf-button>`;
   }
 }
 
