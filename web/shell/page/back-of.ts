@@ -1,7 +1,7 @@
 import type { Address } from './places';
 
 /** Where a page may be told that it was opened from: a place of this app, one thing of it, one step of that. Nothing else is followed. */
-const KNOWN = /^(?:teardown|assemblies|parts|part|stores|where|missing|refit)(?:\/[\w-]{1,64})?(?:\?step=[\w-]{1,64})?$/;
+const KNOWN = /^(?:teardown|assemblies|before|parts|part|stores|where|missing|refit)(?:\/[\w-]{1,64})?(?:\?(?:step|into)=[\w-]{1,64})?$/;
 
 /** Where back leads: to where the page was opened from, where its address says so; else as it always does. */
 export function backOf(address: Pick<Address, 'search'> | undefined, fallback: string): string {

@@ -39,7 +39,7 @@ export const lacks = (trade: Vocabulary) => ({
   own: 'yours to do', from: (day: string) => `from ${day}`, overdue: 'was due, and is not here', noDate: 'no date known',
   wholeAssembly: 'the whole assembly',   ways: {
     decide: 'Its routes', useAgain: 'Use it again', open: 'Open the part', workDone: 'Work done', finishDone: 'Finish done', offAgain: 'Off again', order: 'It is ordered', inNow: 'In today', fetched: 'Off the donor', right: 'Compared: right', wrong: 'Compared: wrong',
-    here: (n: number) => (n === 1 ? 'It is here' : `All ${number(n)} are here`), toOther: (name: string) => `Go to ${name}`, painted: 'It is painted', rules: 'Look at the rules',
+    here: (n: number) => (n === 1 ? 'It is here' : `All ${number(n)} are here`), toOther: (name: string) => `Go to ${name}`, painted: 'It is painted',
   },
   done: {
     useAgain: (name: string) => `${name}: use again`, workDone: (name: string) => `${name}: work done`, finishDone: (name: string) => `${name}: finish done`, inNow: (name: string) => `${name}: in today`, fetched: (name: string) => `${name}: off the donor`,

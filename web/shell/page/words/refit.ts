@@ -1,5 +1,5 @@
 import type { Circle, EveningItem, Paint, RefitState, StepState } from '../../bridge/protocol';
-import { count, hours, listed, number } from './format';
+import { count, listed, number } from './format';
 import { lacks } from './refit-lacks';
 import type { Vocabulary } from './vocabulary';
 
@@ -36,17 +36,17 @@ export const refit = (trade: Vocabulary) => ({
     time: (time: string) => `about ${time}`, noTime: 'nobody has said how long', fits: 'fits', fitsSome: (n: number, of: number) => `${number(n)} of ${number(of)} fit`, fitsNot: 'too long', picked: (time: string, of: string) => `${time} of ${of} are filled.`, none: 'Nothing can be done without waiting for something.', starting: 'Times are starting values: say your own on each assembly.',
   },
   assembly: {
-    steps: 'Steps, last off first', about: 'About this assembly', next: 'Go on', allOn: 'All of it is on', toStep: (n: number, name: string) => `Step ${n}: ${name}`,
+    steps: 'Steps, last off first', about: 'About this assembly', allOn: 'All of it is on', toStep: (n: number, name: string) => `Step ${n}: ${name}`,
     isNew: 'new, in place of the old', fromDonor: 'from the donor, in place of the old', withoutOrder: 'never stood in the order of removal', paint: 'Before or after the paint', paints: { before: 'before', after: 'after', '': 'either' }, paintHint: 'Holds for its parts, unless one says otherwise.', paintSaid: (what: string) => `Paint: ${what}`,
         time: 'Own time to put it together', timeHint: 'All of it, once everything is here. Empty: ten minutes a part, as a starting value.', wrongTime: 'Give hours, like 2, 1:30 or 45 min.', timeSaid: 'Own time put down', timeCleared: 'Own time emptied',
     reference: 'Keep it whole as the reference', referenceHint: 'The other side is the best drawing there is: stripping this one is asked about until that is together again.', kept: 'Kept whole as the reference', notKept: 'No longer the reference', keeps: 'kept whole', strips: 'not kept',
-    sheet: 'Sheet for the wall', sheetLead: 'All steps on paper: large, with boxes to tick.', print: 'Print for the wall', photos: 'Photos on it carry no location.', toBefore: 'Before it was slackened', freeJoints: 'Joints that hold no named part', fluids: 'Fluids',
+    sheet: 'Sheet for the wall', sheetLead: 'All steps on paper: large, with boxes to tick.', print: 'Print for the wall', photos: 'Photos on it carry no location.', toBefore: 'Before it was slackened', freeJoints: 'Joints that hold no named part',
   },
   rules: {
-    title: 'Goes on after', none: 'no rule', lead: 'Where the reverse of removal is not enough: this goes on only when that is on.', add: 'Add a rule', this: 'This', after: 'Goes on after', assembly: (name: string) => `${name} (assembly)`, pick: 'Choose …', needsBoth: 'Choose both.', same: 'Choose two different things.', put: 'Put the rule down', done: 'Rule put down', said: (one: string, other: string) => `${one} goes on after ${other}`, strike: 'Strike out', struck: 'Rule struck out', whole: 'this assembly',
+    title: 'Goes on after', none: 'no rule', lead: 'Where the reverse of removal is not enough: this goes on only when that is on.', add: 'Add a rule', this: 'This', after: 'Goes on after', assembly: (name: string) => `${name} (assembly)`, pick: 'Choose …', needsBoth: 'Choose both.', same: 'Choose two different things.', put: 'Put the rule down', done: 'Rule put down', said: (one: string, other: string) => `${one} goes on after ${other}`, strike: 'Strike out', struck: 'Rule struck out',
   },
   consumables: {
-    title: 'Uses up', none: 'nothing said', add: 'Add what it uses up', name: 'What', likely: ['Grease', 'Sealant', 'Locking compound', 'Gasket paper', 'Engine oil', 'Anti-seize', 'Copper washer'], quantity: 'How many', here: 'Here', isHere: 'here', notHere: 'not here', some: (n: number, of: number) => `${number(n)} of ${number(of)} here`, due: 'Due', dueOn: (day: string) => `due ${day}`, put: 'Put it down', done: (name: string) => `${name} put down`, needsName: 'Say what it is.', setHere: (name: string) => `${name}: here`, setNot: (name: string) => `${name}: not here`, strike: 'Strike out', struck: (name: string) => `${name} struck out`, put1: 'It is here', out: 'Not here', wrongCount: 'Give a whole number, from 1.',
+    title: 'Uses up', none: 'nothing said', add: 'Add what it uses up', name: 'What', likely: ['Grease', 'Sealant', 'Locking compound', 'Gasket paper', 'Engine oil', 'Anti-seize', 'Copper washer'], quantity: 'How many', here: 'Here', isHere: 'here', notHere: 'not here', some: (n: number, of: number) => `${number(n)} of ${number(of)} here`, due: 'Due', dueOn: (day: string) => `due ${day}`, put: 'Put it down', done: (name: string) => `${name} put down`, needsName: 'Say what it is.', setHere: (name: string) => `${name}: here`, setNot: (name: string) => `${name}: not here`, strike: 'Strike out', struck: (name: string) => `${name} struck out`, itIsHere: 'It is here', out: 'Not here', wrongCount: 'Give a whole number, from 1.',
   },
   stepStates: { fitted: 'on', tried: 'on for trial', ready: 'ready', waiting: 'waiting' } satisfies Record<StepState, string>,
   paints: { before: 'before paint', after: 'after paint' } satisfies Record<Paint, string>,
@@ -57,5 +57,4 @@ export const refit = (trade: Vocabulary) => ({
     said: { tightened: (tag: string) => `${tag} on, tightened`, 'finger-tight': (tag: string) => `${tag} on, finger-tight`, tried: (tag: string) => `${tag} on for trial`, 'off-again': (tag: string) => `${tag} off again for finish`, 'not-on': (tag: string) => `${tag} is off after all` },
     anyway: { title: 'On all the same?', lead: 'By the record this stands in the way. You are at the vehicle: you know best. It stays told.', go: 'On all the same', leave: 'Leave it' },
     keys: { D: 'what the button marked D says', F: 'finger-tight', L: 'later', '← →': 'photos', 'N P': 'step after, before', Z: 'undo', '?': 'keys' } as const, keysTitle: 'Keys', reference: 'The other side, kept whole',   },
-  time: (minutes: number) => hours(minutes),
 });
