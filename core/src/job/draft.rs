@@ -147,7 +147,7 @@ impl<'a> Draft<'a> {
             return;
         }
         let ahead = self.ahead();
-        let (lowering, road) = gates(&ahead, &still_loose(&ahead, None));
+        let (lowering, road) = gates(&ahead, &still_loose(&ahead));
         for (ids, gate, field) in [(lowered, lowering, FieldName::Lowered), (on_the_road, road, FieldName::OnTheRoad)] {
             if let Some(id) = ids.first().filter(|_| !gate.open) {
                 let problem = Problem::error(Code::StillLoose).at(*id).field(field).hint(Hint::TightenFirst);

@@ -74,7 +74,6 @@ impl Job {
     pub fn part_line(&self, part: Id) -> Option<PartLine> {
         let item = self.item_of(Kind::Part, part)?;
         let assembly: Option<Id> = item.read(FieldName::Assembly);
-        let place: Option<Id> = item.read(FieldName::Place);
         let route = self.route_of(part);
         let (photo, photos) = self.first_photo(part);
         Some(PartLine {
@@ -85,7 +84,7 @@ impl Job {
             assembly_name: assembly.map(|assembly| self.name(assembly)).unwrap_or_default(),
             side: self.side_of_part(item),
             quantity: item.read(FieldName::Quantity).unwrap_or(1),
-            place: place.map(|place| self.place_path(place)).unwrap_or_default(),
+            place: self.laid_in(part).map(|place| self.place_path(place)).unwrap_or_default(),
             standing: self.standing(part),
             route,
             irreplaceable: item.is(FieldName::CannotBeBought) || route == Some(Route::Irreplaceable),

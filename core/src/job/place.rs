@@ -3,17 +3,14 @@ use std::collections::BTreeSet;
 use super::view::{PlaceLine, PlacesView};
 use super::whole::Job;
 use crate::record::{FieldName, Id, Kind, ordered_by};
-use crate::stores::{Whereabouts, code_of};
-
-/// The most names in one path.
-const DEEPEST: usize = 64;
+use crate::stores::code_of;
 
 impl Job {
-    /// Names from the outermost place to this one; of a chain deeper than any garage only the innermost.
+    /// Names from the outermost place to this one; of a chain deeper than any garage only the innermost. What is struck out is
+    /// no place on the way.
     #[must_use]
     pub fn place_path(&self, place: Id) -> Vec<String> {
-        let mut names: Vec<String> =
-            self.outwards(FieldName::Within, place).take(DEEPEST).map(|id| self.name(id)).collect();
+        let mut names: Vec<String> = self.chain_at(place, None).into_iter().map(|id| self.name(id)).collect();
         names.reverse();
         names
     }
@@ -116,7 +113,7 @@ impl Job {
         let nested = self.nested(Kind::Place, FieldName::Within);
         let counted = nested.iter().zip(self.parts_within(&nested));
         let places = counted.filter_map(|((id, depth), count)| self.place_line_with(*id, *depth, count)).collect();
-        let nowhere = self.standing_ids(Kind::Part).filter(|part| self.whereabouts(*part) == Whereabouts::Nowhere);
+        let nowhere = self.standing_ids(Kind::Part).filter(|part| self.is_nowhere(*part));
         PlacesView { places, nowhere: nowhere.count() }
     }
 }

@@ -18,8 +18,19 @@ pub struct Delivered {
     pub arrived: Option<Day>,
     /// Pieces that are here and cannot go on.
     pub wrong: i64,
-    /// Pieces that are on their way, each lot with its day; those without one last.
-    pub coming: Vec<(Option<Day>, i64)>,
+    /// Pieces that are on their way, lot by lot; those without a day last.
+    pub coming: Vec<Coming>,
+}
+
+/// A lot of new pieces that is on its way.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Coming {
+    /// The delivery.
+    pub delivery: Id,
+    /// When it is due.
+    pub due: Option<Day>,
+    /// How many pieces.
+    pub pieces: i64,
 }
 
 impl Delivered {
@@ -62,7 +73,7 @@ impl Job {
             sum.right = sum.wanted;
             return sum;
         }
-        for item in deliveries.filter_map(|id| self.item(id)) {
+        for (delivery, item) in deliveries.filter_map(|id| Some((id, self.item(id)?))) {
             let pieces = item.read(FieldName::Quantity).unwrap_or(1_i64).max(0);
             match (item.read::<Day>(FieldName::Arrived), item.read::<Compared>(FieldName::Compared)) {
                 (_, Some(Compared::Right)) => sum.right = sum.right.saturating_add(pieces),
@@ -71,10 +82,10 @@ impl Job {
                     sum.to_compare = sum.to_compare.saturating_add(pieces);
                     sum.arrived = sum.arrived.max(Some(day));
                 }
-                (None, None) => sum.coming.push((item.read(FieldName::Due), pieces)),
+                (None, None) => sum.coming.push(Coming { delivery, due: item.read(FieldName::Due), pieces }),
             }
         }
-        sum.coming = in_order(sum.coming, |(due, _)| (due.is_none(), *due));
+        sum.coming = in_order(sum.coming, |lot| (lot.due.is_none(), lot.due, lot.delivery));
         sum
     }
 
@@ -129,6 +140,11 @@ impl Job {
             return Some(Standing::Out);
         }
         let route = route?;
+        let is_finished = self.item(part).is_some_and(|item| item.is(FieldName::Finished));
+        // Off again, it is for finish, whatever it is.
+        if self.fit(part) == Some(Fit::OffAgain) && !is_finished {
+            return None;
+        }
         if Self::brings_new(route) {
             let delivered = self.delivered(part);
             return match delivered {
@@ -137,7 +153,6 @@ impl Job {
                 _ => None,
             };
         }
-        let is_finished = self.item(part).is_some_and(|item| item.is(FieldName::Finished));
         let came_back = self.back_from_work(part).is_some_and(|(_, found)| found == Some(Compared::Right));
         let is_ready = if route == Route::SendOut { came_back } else { is_finished };
         is_ready.then_some(Standing::Ready)

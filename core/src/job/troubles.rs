@@ -132,7 +132,9 @@ fn of_target(job: &Job, id: Id, holder: Kind, change: &Change, target: Id) -> Op
         let problem = Problem::warning(Code::WrongKind).at(id).field(field).value("kind", kind.word());
         return Some(problem.with(vec![target]).hint(Hint::CorrectValue));
     }
-    let holds = matches!(field, FieldName::Place | FieldName::Within | FieldName::Assembly | FieldName::Inside);
+    // What was seen somewhere is history, and stays true.
+    let holds = matches!(field, FieldName::Place | FieldName::Within | FieldName::Assembly | FieldName::Inside)
+        && holder != Kind::Sighting;
     (holds && job.is_struck(target))
         .then(|| Problem::warning(Code::InStruckOut).at(id).field(field).with(vec![target]).hint(Hint::BringBackOrMove))
 }
@@ -227,7 +229,7 @@ fn loose_although(job: &Job) -> Option<Problem> {
     let says = |field| job.standing_ids(Kind::Vehicle).find(|id| job.item(*id).is_some_and(|item| item.is(field)));
     let (lowered, on_the_road) = (says(FieldName::Lowered), says(FieldName::OnTheRoad));
     lowered.or(on_the_road)?;
-    let (lowering, road) = gates(job, &still_loose(job, None));
+    let (lowering, road) = gates(job, &still_loose(job));
     let of = |vehicle: Option<Id>, gate: Gate, field| {
         let vehicle = vehicle.filter(|_| !gate.open)?;
         let problem = Problem::warning(Code::StillLoose).at(vehicle).field(field).hint(Hint::TightenFirst);

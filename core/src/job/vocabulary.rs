@@ -1,5 +1,6 @@
 //! The words that fields take. Each is stored, and crosses the protocol, as written here.
 
+use crate::quantity::Unit;
 use crate::record::stored_enum;
 
 stored_enum! {
@@ -307,6 +308,19 @@ stored_enum! {
         PoundInch = "pound-inch",
         /// kgf·m.
         KilogramMetre = "kilogram-metre",
+    }
+}
+
+impl TorqueUnit {
+    /// As a unit of what is typed and told.
+    #[must_use]
+    pub const fn unit(self) -> Unit {
+        match self {
+            Self::NewtonMetre => Unit::NewtonMetre,
+            Self::PoundFoot => Unit::PoundFoot,
+            Self::PoundInch => Unit::PoundInch,
+            Self::KilogramMetre => Unit::KilogramMetre,
+        }
     }
 }
 

@@ -488,3 +488,20 @@ impl PaperWords {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tables::hazards::{Step, TRIGGERS};
+
+    /// Every hazard that arises at refitting has its line on the sheet for the wall.
+    /// Break: in `refit_caution` leave an arm out.
+    #[test]
+    fn every_hazard_of_refitting_is_told() {
+        let words = PaperWords::default();
+        let at_refit = TRIGGERS.iter().filter(|one| one.steps.is_empty() || one.steps.contains(&Step::Refit));
+        for trigger in at_refit {
+            assert!(words.refit_caution(trigger.hazard).is_some_and(|text| !text.is_empty()), "{:?}", trigger.hazard);
+        }
+    }
+}

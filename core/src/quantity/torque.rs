@@ -1,9 +1,9 @@
 use serde::{Deserialize, Serialize};
 
+use super::Unit;
 use super::typed::{Unreadable, read};
-use super::{Unit, bounds};
 
-/// A tightening figure in whole micronewton-metres, up to ten thousand newton-metres ([`bounds::TORQUE`]).
+/// A tightening figure in whole micronewton-metres, up to ten thousand newton-metres ([`bounds::TORQUE`](super::bounds::TORQUE)).
 ///
 /// ```
 /// use asfound_core::quantity::{Torque, Unit};
@@ -29,11 +29,5 @@ impl Torque {
     /// As [`read`].
     pub fn read(text: &str, default: Unit) -> Result<Self, Unreadable> {
         read(text, default).map(|typed| Self(typed.amount))
-    }
-
-    /// Whether it is one that is accepted ([`bounds::TORQUE`]).
-    #[must_use]
-    pub const fn is_within_bounds(self) -> bool {
-        bounds::TORQUE.holds(self.0)
     }
 }

@@ -8,7 +8,7 @@ use super::{Dimension, Unit, bounds};
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
 pub struct Typed {
-    /// In base units: nanometres, millinewtons, or a count.
+    /// In base units: nanometres, millinewtons, micronewton-metres, or a count.
     pub amount: i64,
     /// The unit it was typed in, to show it in again.
     pub unit: Unit,
@@ -152,7 +152,9 @@ fn parted(figures: &str) -> Result<String, Unreadable> {
 }
 
 fn unit_of(word: &str, is_fraction: bool, default: Unit) -> Result<Unit, Unreadable> {
-    let unit = match word {
+    // `ft-lb`, `ft.lb`, `ft·lb` and `ft lb` are one, with an s or without.
+    let plain = word.replace(['-', '.', '·'], " ").replace("lbs", "lb");
+    let unit = match plain.trim() {
         "" if is_fraction && default.dimension() == Dimension::Length => Unit::Inch,
         "" => default,
         "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => Unit::Millimetre,
@@ -162,15 +164,17 @@ fn unit_of(word: &str, is_fraction: bool, default: Unit) -> Result<Unit, Unreada
         "thou" | "thous" => Unit::Thou,
         "n" | "newton" | "newtons" => Unit::Newton,
         "kn" => Unit::Kilonewton,
-        "lbf" | "lb" | "lbs" | "pound" | "pounds" => Unit::PoundForce,
+        "lbf" | "lb" | "pound" | "pounds" => Unit::PoundForce,
         "kgf" | "kg" | "kp" => Unit::KilogramForce,
         // As it stands in manuals of all ages; "ft lb" and "lb ft" are one.
-        "nm" | "n.m" | "n·m" | "n m" => Unit::NewtonMetre,
-        "lbf ft" | "lbf.ft" | "lbf·ft" | "lb ft" | "lb.ft" | "lbft" | "ft lb" | "ft.lb" | "ft lbs" | "ft lbf"
-        | "ftlb" => Unit::PoundFoot,
-        "lbf in" | "lbf.in" | "lbf·in" | "lb in" | "lb.in" | "lbin" | "in lb" | "in.lb" | "in lbs" | "in lbf"
-        | "inlb" => Unit::PoundInch,
-        "kgf m" | "kgf.m" | "kgf·m" | "kgm" | "kg m" | "kg.m" | "mkg" | "mkp" | "kpm" => Unit::KilogramMetre,
+        "nm" | "n m" => Unit::NewtonMetre,
+        "lbf ft" | "lb ft" | "lbft" | "ft lb" | "ft lbf" | "ftlb" | "ftlbf" | "foot pound" | "foot pounds" => {
+            Unit::PoundFoot
+        }
+        "lbf in" | "lb in" | "lbin" | "in lb" | "in lbf" | "inlb" | "inlbf" | "inch pound" | "inch pounds" => {
+            Unit::PoundInch
+        }
+        "kgf m" | "kgm" | "kg m" | "mkg" | "mkp" | "kpm" | "kp m" | "m kg" => Unit::KilogramMetre,
         "mil" | "mils" | "tenth" | "tenths" | "hundredth" | "hundredths" => return Err(Unreadable::AmbiguousUnit),
         _ => return Err(Unreadable::UnknownUnit),
     };

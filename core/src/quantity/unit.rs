@@ -146,7 +146,20 @@ impl Unit {
     /// So many base units, as figures in this unit: enough of them that reading them gives the same base units again.
     #[must_use]
     pub fn figures(self, amount: i64) -> String {
-        let Size { over, under, decimals } = self.size();
+        self.figures_to(amount, self.size().decimals)
+    }
+
+    /// The same, rounded to so many decimals (12 at most), halves up; noughts at the end are left out.
+    ///
+    /// ```
+    /// use asfound_core::quantity::Unit;
+    /// assert_eq!(Unit::PoundFoot.figures_to(54_232_718, 2), "40");
+    /// assert_eq!(Unit::NewtonMetre.figures_to(54_232_718, 2), "54.23");
+    /// ```
+    #[must_use]
+    pub fn figures_to(self, amount: i64, decimals: u32) -> String {
+        let decimals = decimals.min(12);
+        let Size { over, under, .. } = self.size();
         let tens = 10_i128.pow(decimals);
         let scaled = i128::from(amount.unsigned_abs()) * i128::from(under) * tens;
         let (whole, part) = {

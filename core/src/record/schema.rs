@@ -194,7 +194,7 @@ fields! {
     /// Which assembly it came from.
     51 Assembly "assembly" on (Part Joint Before);
     /// How many pieces.
-    52 Quantity "quantity" on (Part Piece Cover Delivery Outing Consumable);
+    52 Quantity "quantity" on (Part Piece Cover Delivery Consumable);
     /// The maker's part number.
     53 MakersNumber "makers_number" on (Part);
     /// The number cast or stamped in.

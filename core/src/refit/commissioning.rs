@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::lack::is_renewed;
 use super::loose::{Gate, LooseJoint, gates, still_loose};
-use super::order::{RefitOrder, assembly_of, vehicle_of};
+use super::order::{RefitOrder, assembly_of, is_donor, is_donors, vehicle_done};
 use super::ready::holds;
 use crate::job::vocabulary::{CommissioningStep, Fit, Side, Tightened};
 use crate::job::{Job, PartLine, RecordView};
@@ -97,10 +97,9 @@ pub struct Renewed {
 /// From the last assembly to the road.
 #[must_use]
 pub fn commissioning(job: &Job) -> CommissioningView {
-    let done = |id: &Id| job.item(*id).is_some_and(|item| !item.is(FieldName::Donor));
-    let vehicle = job.standing_ids(Kind::Vehicle).find(done);
+    let vehicle = vehicle_done(job);
     let order = RefitOrder::of(job);
-    let loose = still_loose(job, None);
+    let loose = still_loose(job);
     let (lowering, road) = gates(job, &loose);
     let records = |kind| job.standing_ids(kind).filter_map(|id| job.record_view(id)).collect::<Vec<RecordView>>();
     let said = records(Kind::Commissioning);
@@ -112,11 +111,14 @@ pub fn commissioning(job: &Job) -> CommissioningView {
             .max_by_key(|record| (record.values.skipped != Some(true), record.values.taken, record.id))
             .cloned(),
     });
+    // What was drained from a donor is not filled in again.
+    let mut fluids = records(Kind::Fluid);
+    fluids.retain(|fluid| !fluid.values.of.is_some_and(|of| is_donors(job, of) || is_donor(job, of)));
     let left = left(job, &order, &loose);
     CommissioningView {
         vehicle: vehicle.and_then(|id| job.record_view(id)),
         open: open_assemblies(job, &left),
-        fluids: in_order(records(Kind::Fluid), |fluid: &RecordView| (fluid.values.name.clone(), fluid.id)),
+        fluids: in_order(fluids, |fluid: &RecordView| (fluid.values.name.clone(), fluid.id)),
         steps: steps.collect(),
         before: before(job),
         lowering,
@@ -137,8 +139,7 @@ fn before(job: &Job) -> Vec<BeforeLine> {
         let record = job.record_view(id).filter(|record| record.values.skipped != Some(true))?;
         record.values.text.as_ref()?;
         let assembly = record.values.assembly?;
-        let donor = vehicle_of(job, assembly).and_then(|vehicle| job.item(vehicle));
-        if donor.is_some_and(|vehicle| vehicle.is(FieldName::Donor)) {
+        if is_donors(job, assembly) {
             return None;
         }
         let (assembly_name, side) = (job.name(assembly), job.side_of_assembly(assembly));

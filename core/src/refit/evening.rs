@@ -1,13 +1,15 @@
 //! What can be done with the hours at hand.
 
+use std::collections::BTreeSet;
+
 use serde::{Deserialize, Serialize};
 
-use super::lack::LackWhy;
+use super::lack::{Lack, LackWhy};
 use super::order::assembly_of;
-use super::ready::{Readiness, USUAL_MINUTES, minutes_of};
+use super::ready::{Readiness, USUAL_MINUTES, fit_time, minutes_of};
 use crate::job::Job;
 use crate::job::vocabulary::{Fit, Side};
-use crate::quantity::{Day, Minutes};
+use crate::quantity::{Day, Minutes, bounds};
 use crate::record::{FieldName, Id, in_order, stored_enum};
 
 /// Minutes to compare what came in with the old part: a starting value (common practice, no source).
@@ -16,6 +18,12 @@ const COMPARING: i64 = 10;
 const REPAIRING: i64 = 60;
 /// Minutes to take a part that was tried off again: a starting value (common practice, no source).
 const OFF_AGAIN: i64 = 15;
+/// Minutes to finish something that was tried, drying left out: a starting value (common practice, no source).
+const FINISHING: i64 = 60;
+/// Minutes to take something off a donor: a starting value (common practice, no source).
+const FETCHING: i64 = 30;
+/// Minutes to judge something and decide what happens to it: a starting value (common practice, no source).
+const DECIDING: i64 = 10;
 
 stored_enum! {
     /// What can be done.
@@ -28,6 +36,12 @@ stored_enum! {
         Repair = "repair",
         /// Take what was tried off again, for finish.
         TakeOff = "take-off",
+        /// Finish what was tried and is off again.
+        Finish = "finish",
+        /// Take it off the donor.
+        Fetch = "fetch",
+        /// Judge it, and decide what happens to it.
+        Decide = "decide",
     }
 }
 
@@ -108,19 +122,26 @@ fn refits(readiness: &Readiness<'_>) -> Vec<Found> {
     let job = readiness.job;
     let lines = readiness.assemblies().into_iter();
     let items = lines.filter_map(|line| {
-        let parts = readiness.order.of_assembly(job, line.id);
+        // What all of the assembly lacks is in the way of its first step.
+        if line
+            .lacks
+            .iter()
+            .any(|lack| matches!(lack.why, LackWhy::Hardware | LackWhy::Consumable) && lack.part.is_none())
+        {
+            return None;
+        }
+        let parts = readiness.parts_of(line.id);
         let open: Vec<Id> = parts.iter().copied().filter(|part| job.fit(*part) != Some(Fit::Fitted)).collect();
-        // A step counts when all it lacks is a step of this very run.
         let mut run: Vec<Id> = Vec::new();
+        let mut in_run: BTreeSet<Id> = BTreeSet::new();
         for part in open.iter().copied() {
-            let waits = |lack: &super::Lack| {
-                lack.why != LackWhy::GoesAfter
-                    || lack.other.is_none_or(|other| !run.contains(&other) && !is_all_in(job, other, &run))
-            };
-            if readiness.lacks(part).iter().any(waits) {
+            // A step counts when all it lacks is a step of this very run.
+            let by_rule = |lack: &Lack| matches!(lack.why, LackWhy::GoesAfter | LackWhy::Circle);
+            if !readiness.lacks(part).iter().all(by_rule) || readiness.waits_beyond(part, &in_run) {
                 break;
             }
             run.push(part);
+            in_run.insert(part);
         }
         if run.is_empty() {
             return None;
@@ -146,29 +167,15 @@ fn refits(readiness: &Readiness<'_>) -> Vec<Found> {
 
 /// How long each step of a run takes; where one time was said for the whole assembly, its steps share it.
 fn times_of(job: &Job, assembly: Id, run: &[Id], minutes: Minutes) -> Vec<i64> {
-    let said = |id: Id| job.item(id)?.read::<Minutes>(FieldName::FitTime);
-    if said(assembly).is_none() {
-        return run.iter().map(|part| said(*part).map_or(USUAL_MINUTES, |minutes| minutes.0)).collect();
+    if fit_time(job, assembly).is_none() {
+        return run.iter().map(|part| fit_time(job, *part).unwrap_or(USUAL_MINUTES)).collect();
     }
     let count = i64::try_from(run.len()).unwrap_or(i64::MAX).max(1);
     // What does not divide falls on the first ones, so that all of them take the time of all.
     (0..count).map(|at| minutes.0 / count + i64::from(at < minutes.0 % count)).collect()
 }
 
-/// Whether all parts of an assembly that were off are in a run, or on.
-fn is_all_in(job: &Job, assembly: Id, run: &[Id]) -> bool {
-    if job.kind(assembly) != Some(crate::record::Kind::Assembly) {
-        return false;
-    }
-    let inside = job.within(crate::record::Kind::Assembly, FieldName::Inside, assembly);
-    inside.into_iter().all(|assembly| {
-        let parts = job.children(crate::record::Kind::Part, FieldName::Assembly, assembly);
-        let mut off = parts.filter(|part| job.item(*part).is_some_and(|item| item.is(FieldName::Off)));
-        off.all(|part| run.contains(&part) || job.fit(part) == Some(Fit::Fitted))
-    })
-}
-
-/// What is done with one part: compare, repair, take off again.
+/// What is done with one part: compare, repair, take off again and finish, fetch, decide.
 fn single(readiness: &Readiness<'_>) -> Vec<Found> {
     let job = readiness.job;
     let parts = readiness.order.parts.iter().copied();
@@ -177,10 +184,14 @@ fn single(readiness: &Readiness<'_>) -> Vec<Found> {
             LackWhy::ToCompare => Some((EveningKind::Compare, COMPARING)),
             LackWhy::ToRepair => Some((EveningKind::Repair, REPAIRING)),
             LackWhy::TriedOnly => Some((EveningKind::TakeOff, OFF_AGAIN)),
+            LackWhy::ToFinish => Some((EveningKind::Finish, FINISHING)),
+            LackWhy::ToFetch => Some((EveningKind::Fetch, FETCHING)),
+            LackWhy::Undecided => Some((EveningKind::Decide, DECIDING)),
             _ => None,
         })?;
         let own_time = job.choice_of(part).and_then(|choice| job.item(choice)?.read::<Minutes>(FieldName::OwnTime));
-        let own_time = own_time.filter(|minutes| kind == EveningKind::Repair && minutes.0 > 0);
+        let is_quoted = matches!(kind, EveningKind::Repair | EveningKind::Fetch);
+        let own_time = own_time.filter(|minutes| is_quoted && minutes.0 > 0 && bounds::MINUTES.holds(minutes.0));
         let minutes = own_time.unwrap_or(Minutes::new(usual));
         let item = EveningItem {
             kind,

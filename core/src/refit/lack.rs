@@ -64,7 +64,7 @@ pub struct Lack {
     pub tag: Option<i64>,
     /// What the part is called, or what the hardware or consumable is.
     pub name: String,
-    /// The piece, consumable, outing, or what it goes on after.
+    /// The piece, consumable, delivery, outing, or what it goes on after.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub other: Option<Id>,
     /// What that is called, where it is a part or an assembly.
@@ -197,6 +197,9 @@ fn of_itself(job: &Job, part: Id, terms: Terms) -> Vec<Lack> {
         .outs(part)
         .map(|out| {
             let why = if out.out_for == OutFor::Loan { LackWhy::OnLoan } else { LackWhy::OutForWork };
+            // Only work that was decided for is looked at when it comes back.
+            let is_compared = out.out_for == OutFor::Work && route == Route::SendOut;
+            let terms = if is_compared { terms } else { Terms { checking: 0, ..terms } };
             Lack { other: Some(out.outing), ..lack(why).due(terms, out.due) }
         })
         .collect();
@@ -239,9 +242,11 @@ fn of_new(job: &Job, part: Id, route: Route, terms: Terms) -> Vec<Lack> {
     let lack = |why| Lack::new(job, part, why);
     take(delivered.to_compare, Lack { day: terms.checked_by(delivered.arrived), ..lack(LackWhy::ToCompare).own() });
     // Those first of which it is known when they come; what is overdue is waited for last.
-    let due: Vec<(i64, Lack)> =
-        delivered.coming.iter().map(|(due, pieces)| (*pieces, lack(LackWhy::OnOrder).due(terms, *due))).collect();
-    let (dated, undated): (Vec<_>, Vec<_>) = due.into_iter().partition(|(_, lack)| !lack.no_date);
+    let due = delivered
+        .coming
+        .iter()
+        .map(|lot| (lot.pieces, Lack { other: Some(lot.delivery), ..lack(LackWhy::OnOrder).due(terms, lot.due) }));
+    let (dated, undated): (Vec<_>, Vec<_>) = due.partition(|(_, lack)| !lack.no_date);
     for (pieces, lack) in dated.into_iter().chain(undated) {
         take(pieces, lack);
     }

@@ -3,8 +3,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::order::is_of_donor;
+use super::order::{assembly_of, is_donors, is_of_donor};
 use super::ready::holds;
+use super::reference::is_together_again;
 use super::step::{StepJoint, step_joint};
 use crate::job::Job;
 use crate::job::vocabulary::{Fit, Tightened};
@@ -51,13 +52,19 @@ pub struct Gate {
     pub joints: Vec<Id>,
 }
 
-/// What is still loose in an assembly, or in all of the job: joints of parts that are on for good, and joints that were run in
-/// by hand.
+/// What is still loose in all of the job: joints of what is on for good, and joints that were run in by hand.
 #[must_use]
-pub fn still_loose(job: &Job, assembly: Option<Id>) -> Vec<LooseJoint> {
-    let joints = job.standing_ids(Kind::Joint).filter_map(|joint| loose_joint(job, joint));
-    let joints = joints.filter(|joint| assembly.is_none() || joint.assembly == assembly).collect();
+pub fn still_loose(job: &Job) -> Vec<LooseJoint> {
+    let joints = job.standing_ids(Kind::Joint).filter(|joint| is_loose(job, *joint));
+    let joints = joints.filter_map(|joint| told(job, joint)).collect();
     in_order(joints, |joint: &LooseJoint| (joint.assembly, joint.tag, joint.name.clone(), joint.joint))
+}
+
+/// The same in one assembly, or of parts that are in none.
+pub(super) fn still_loose_in(job: &Job, assembly: Option<Id>) -> Vec<LooseJoint> {
+    let mut loose = still_loose(job);
+    loose.retain(|joint| joint.assembly == assembly);
+    loose
 }
 
 /// What is tight, and was not checked a second time.
@@ -72,14 +79,19 @@ pub fn to_check_again(job: &Job) -> Vec<LooseJoint> {
     in_order(joints, |joint: &LooseJoint| (joint.assembly, joint.tag, joint.name.clone(), joint.joint))
 }
 
-fn loose_joint(job: &Job, joint: Id) -> Option<LooseJoint> {
-    let tightened: Option<Tightened> = job.item(joint)?.read(FieldName::Tightened);
-    if tightened == Some(Tightened::Tight) {
-        return None;
+/// A joint that holds no part by name goes on with the last of its assembly.
+fn is_loose(job: &Job, joint: Id) -> bool {
+    let Some(item) = job.item(joint) else { return false };
+    match item.read(FieldName::Tightened) {
+        Some(Tightened::Tight) => false,
+        Some(Tightened::FingerTight) => true,
+        None => match holds(job, joint) {
+            Some(part) => !job.is_struck(part) && job.fit(part) == Some(Fit::Fitted),
+            None => {
+                item.read(FieldName::Assembly).is_some_and(|id| !job.is_struck(id) && is_together_again(job, &[id]))
+            }
+        },
     }
-    let told = told(job, joint)?;
-    let is_on = told.part.is_some_and(|part| job.fit(part) == Some(Fit::Fitted));
-    (is_on || told.finger_tight).then_some(told)
 }
 
 /// A joint by its names; nothing where it holds a donor's part.
@@ -89,8 +101,12 @@ fn told(job: &Job, joint: Id) -> Option<LooseJoint> {
     if part.is_some_and(|part| is_of_donor(job, part)) {
         return None;
     }
-    let of_part = part.and_then(|part| job.item(part)?.read::<Id>(FieldName::Assembly));
-    let assembly = of_part.or_else(|| item.read(FieldName::Assembly));
+    let own =
+        || item.read(FieldName::Assembly).filter(|id| job.kind(*id) == Some(Kind::Assembly) && !job.is_struck(*id));
+    let assembly = part.and_then(|part| assembly_of(job, part)).or_else(own);
+    if assembly.is_some_and(|assembly| is_donors(job, assembly)) {
+        return None;
+    }
     Some(LooseJoint {
         joint,
         name: job.name(joint),

@@ -2,7 +2,8 @@
 //! or after the paint.
 
 use std::cmp::Reverse;
-use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
+use std::collections::btree_map::Entry;
+use std::collections::{BTreeMap, BTreeSet, BinaryHeap, VecDeque};
 
 use serde::{Deserialize, Serialize};
 
@@ -54,8 +55,9 @@ impl RefitOrder {
     /// The order for a job. Donors are left apart: nothing goes on to them again.
     ///
     /// First the removals turned round; parts that never had a place in their order (bought in boxes) come last, by tag. Then
-    /// what waits moves back until it waits no longer (Kahn's topological order, the least of the first order next). In a
-    /// circle the first of its parts goes on regardless.
+    /// what waits moves back until it waits no longer (Kahn's topological order, the least of the first order next). Where
+    /// several wait for one another, and for nothing else, the first of those goes on regardless; each rule that it breaks by
+    /// that is told with a circle.
     #[must_use]
     pub fn of(job: &Job) -> Self {
         let parts = removals_turned_round(job);
@@ -95,8 +97,21 @@ pub(super) fn vehicle_of(job: &Job, assembly: Id) -> Option<Id> {
 }
 
 pub(super) fn is_of_donor(job: &Job, part: Id) -> bool {
-    let vehicle = assembly_of(job, part).and_then(|assembly| vehicle_of(job, assembly));
-    vehicle.and_then(|vehicle| job.item(vehicle)).is_some_and(|vehicle| vehicle.is(FieldName::Donor))
+    assembly_of(job, part).is_some_and(|assembly| is_donors(job, assembly))
+}
+
+/// Whether an assembly is one of a donor's.
+pub(super) fn is_donors(job: &Job, assembly: Id) -> bool {
+    vehicle_of(job, assembly).is_some_and(|vehicle| is_donor(job, vehicle))
+}
+
+pub(super) fn is_donor(job: &Job, vehicle: Id) -> bool {
+    job.item(vehicle).is_some_and(|vehicle| vehicle.is(FieldName::Donor))
+}
+
+/// The vehicle being done.
+pub(super) fn vehicle_done(job: &Job) -> Option<Id> {
+    job.standing_ids(Kind::Vehicle).find(|vehicle| !is_donor(job, *vehicle))
 }
 
 /// Parts that are off, or were, what came off last first.
@@ -207,15 +222,15 @@ impl Graph {
         let count = self.nodes.len();
         let mut placed = vec![false; count];
         let (mut order, mut circles) = (Vec::new(), Vec::new());
+        // Assemblies that wait for one another do so part by part, each time by the same rules: told once.
+        let mut known: BTreeSet<(BTreeSet<Id>, bool)> = BTreeSet::new();
         let mut free: BinaryHeap<Reverse<(usize, usize)>> = BinaryHeap::new();
         // What is no part is passed at once.
         let key = |nodes: &[Node], at: usize| (if matches!(nodes[at], Node::Part(_)) { at + 1 } else { 0 }, at);
         free.extend((0..count).filter(|at| self.waits_for[*at] == 0).map(|at| Reverse(key(&self.nodes, at))));
         loop {
             while let Some(Reverse((_, at))) = free.pop() {
-                if std::mem::replace(&mut placed[at], true) {
-                    continue;
-                }
+                placed[at] = true;
                 if let Node::Part(part) = self.nodes[at] {
                     order.push(part);
                 }
@@ -227,31 +242,44 @@ impl Graph {
                 }
             }
             let Some(stuck) = (0..count).find(|at| !placed[*at]) else { return (order, circles) };
-            let circle = self.circle_from(stuck, &placed);
-            circles.push(self.told(&circle, rules));
-            let first = circle.iter().copied().filter(|at| matches!(self.nodes[*at], Node::Part(_))).min();
-            let first = first.or_else(|| circle.first().copied()).unwrap_or(stuck);
+            let first = self.first_of_ring(stuck, &placed);
+            let told = self.circles_through(first, &placed).into_iter().map(|circle| self.told(&circle, rules));
+            circles.extend(told.filter(|told| known.insert((told.rules.iter().copied().collect(), told.paint))));
             free.push(Reverse(key(&self.nodes, first)));
         }
     }
 
-    /// Nodes that are not placed and wait for one another, each after the one before.
-    fn circle_from(&self, stuck: usize, placed: &[bool]) -> Vec<usize> {
-        let mut walked: Vec<usize> = Vec::new();
-        let mut passed: BTreeMap<usize, usize> = BTreeMap::new();
+    /// The first part among nodes that wait for one another and for nothing else, looked for behind one that is stuck.
+    fn first_of_ring(&self, stuck: usize, placed: &[bool]) -> usize {
         let mut at = stuck;
         loop {
-            if let Some(begin) = passed.get(&at) {
-                let mut circle = walked[*begin..].to_vec();
-                circle.reverse();
-                return circle;
+            let before = reached(&self.previous, at, placed);
+            let after = reached(&self.next, at, placed);
+            // What it waits for, and does not wait for it, stands before all of this.
+            match before.keys().find(|other| !after.contains_key(other)) {
+                Some(outside) => at = *outside,
+                None => {
+                    let parts = before.keys().copied().filter(|at| matches!(self.nodes[*at], Node::Part(_)));
+                    return parts.min().unwrap_or(at);
+                }
             }
-            passed.insert(at, walked.len());
-            walked.push(at);
-            // Whatever is stuck waits for something that is stuck, too.
-            let Some(before) = self.previous[at].iter().copied().filter(|at| !placed[*at]).min() else { return walked };
-            at = before;
         }
+    }
+
+    /// The shortest circle through a node by each of those that it waits for; in each one waits for the one before it.
+    fn circles_through(&self, first: usize, placed: &[bool]) -> Vec<Vec<usize>> {
+        let from = reached(&self.next, first, placed);
+        let waited_for = self.previous[first].iter().filter(|before| !placed[**before]);
+        let circles = waited_for.map(|before| {
+            let mut circle = vec![*before];
+            while let Some(at) = circle.last().and_then(|at| from.get(at)).filter(|at| **at != first) {
+                circle.push(*at);
+            }
+            circle.push(first);
+            circle.reverse();
+            circle
+        });
+        circles.collect()
     }
 
     /// Beginning with its least part, so that one circle is told in one way.
@@ -269,4 +297,20 @@ impl Graph {
         }
         told
     }
+}
+
+/// All nodes that are not placed and are reached from one by its neighbours, each with the one it was reached from, the nearest
+/// first; itself only where a circle leads back.
+fn reached(neighbours: &[Vec<usize>], from: usize, placed: &[bool]) -> BTreeMap<usize, usize> {
+    let mut reached = BTreeMap::new();
+    let mut waiting = VecDeque::from([from]);
+    while let Some(at) = waiting.pop_front() {
+        for to in neighbours[at].iter().copied().filter(|to| !placed[*to]) {
+            if let Entry::Vacant(entry) = reached.entry(to) {
+                entry.insert(at);
+                waiting.push_back(to);
+            }
+        }
+    }
+    reached
 }

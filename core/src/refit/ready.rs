@@ -6,11 +6,11 @@ use serde::{Deserialize, Serialize};
 
 use super::lack::{Lack, LackWhy, Terms, lacks_of, of_consumables, of_joint};
 use super::loose::{Gate, LooseJoint, gates, still_loose, to_check_again};
-use super::order::{Circle, RefitOrder, assembly_of, paint_of, vehicle_of};
+use super::order::{Circle, RefitOrder, assembly_of, paint_of, vehicle_done, vehicle_of};
 use super::reference::ReferenceView;
 use crate::job::Job;
 use crate::job::vocabulary::{Fit, Paint, Side};
-use crate::quantity::{Day, Minutes};
+use crate::quantity::{Day, Minutes, bounds};
 use crate::record::{FieldName, Id, Kind, in_order, stored_enum};
 
 /// Minutes to refit one part until somebody says otherwise: a starting value (common practice, no source).
@@ -128,6 +128,8 @@ pub(super) struct Readiness<'a> {
     terms: Terms,
     /// Of each part the rules that it waits by.
     waits: BTreeMap<Id, Vec<usize>>,
+    /// The parts of each assembly, in order; not those of assemblies inside it.
+    by_assembly: BTreeMap<Id, Vec<Id>>,
     lacks: BTreeMap<Id, Vec<Lack>>,
 }
 
@@ -141,7 +143,14 @@ impl<'a> Readiness<'a> {
                 waits.entry(*part).or_default().push(at);
             }
         }
-        let mut readiness = Self { job, order, terms: Terms::of(job, today), waits, lacks: BTreeMap::new() };
+        let mut by_assembly: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+        for part in &order.parts {
+            if let Some(assembly) = assembly_of(job, *part) {
+                by_assembly.entry(assembly).or_default().push(*part);
+            }
+        }
+        let terms = Terms::of(job, today);
+        let mut readiness = Self { job, order, terms, waits, by_assembly, lacks: BTreeMap::new() };
         let mut whens: BTreeMap<Id, When> = BTreeMap::new();
         let mut by_rule: BTreeMap<usize, Option<Lack>> = BTreeMap::new();
         for part in readiness.order.parts.clone() {
@@ -150,6 +159,17 @@ impl<'a> Readiness<'a> {
             readiness.lacks.insert(part, lacks);
         }
         readiness
+    }
+
+    /// The parts of one assembly, in order; not those of assemblies inside it.
+    pub(super) fn parts_of(&self, assembly: Id) -> &[Id] {
+        self.by_assembly.get(&assembly).map(Vec::as_slice).unwrap_or_default()
+    }
+
+    /// Whether a part waits by some rule for anything but those parts.
+    pub(super) fn waits_beyond(&self, part: Id, those: &BTreeSet<Id>) -> bool {
+        let mut rules = self.waits.get(&part).into_iter().flatten();
+        rules.any(|rule| self.unfitted_sources(*rule).any(|source| !those.contains(&source)))
     }
 
     /// Everything that a part lacks, what it goes on after with it.
@@ -168,8 +188,16 @@ impl<'a> Readiness<'a> {
             lacks.push(named(Lack { no_date: true, ..Lack::of(LackWhy::Paint) }));
         }
         for rule in self.waits.get(&part).into_iter().flatten() {
-            let lack = by_rule.entry(*rule).or_insert_with(|| self.of_rule(*rule, whens));
-            lacks.extend(lack.clone().map(named));
+            let known = by_rule.get(rule).cloned();
+            let lack = known.unwrap_or_else(|| {
+                let lack = self.of_rule(*rule, whens);
+                // Only whoever stands before what it waits for waits in a circle: the next one by the same rule may not.
+                if lack.as_ref().is_none_or(|lack| lack.why != LackWhy::Circle) {
+                    by_rule.insert(*rule, lack.clone());
+                }
+                lack
+            });
+            lacks.extend(lack.map(named));
         }
         lacks
     }
@@ -177,7 +205,7 @@ impl<'a> Readiness<'a> {
     /// What waiting by a rule comes to: once what goes on first can be on itself.
     fn of_rule(&self, rule: usize, whens: &BTreeMap<Id, When>) -> Option<Lack> {
         let other = self.order.rules[rule].other;
-        let missing = self.unfitted_sources(rule);
+        let missing: Vec<Id> = self.unfitted_sources(rule).collect();
         if missing.is_empty() {
             return None;
         }
@@ -195,9 +223,9 @@ impl<'a> Readiness<'a> {
         Some(told(Lack { own: when.own, day: when.day, no_date: when.no_date, ..Lack::of(LackWhy::GoesAfter) }))
     }
 
-    fn unfitted_sources(&self, rule: usize) -> Vec<Id> {
+    fn unfitted_sources(&self, rule: usize) -> impl Iterator<Item = Id> {
         let sources = self.order.rules[rule].sources.iter().copied();
-        sources.filter(|source| self.job.fit(*source) != Some(Fit::Fitted)).collect()
+        sources.filter(|source| self.job.fit(*source) != Some(Fit::Fitted))
     }
 
     /// What an assembly lacks before work on it can begin. What its parts wait for among themselves is a matter of order.
@@ -219,7 +247,7 @@ impl<'a> Readiness<'a> {
                     let is_outside = by.any(|rule| {
                         *outside
                             .entry(rule)
-                            .or_insert_with(|| self.unfitted_sources(rule).iter().any(|source| !own.contains(source)))
+                            .or_insert_with(|| self.unfitted_sources(rule).any(|source| !own.contains(&source)))
                     });
                     if !is_outside {
                         continue;
@@ -247,17 +275,17 @@ impl<'a> Readiness<'a> {
     /// One assembly; nothing when none of its parts was off.
     pub(super) fn assembly(&self, id: Id) -> Option<RefitAssembly> {
         let job = self.job;
-        let parts = self.order.of_assembly(job, id);
+        let parts = self.parts_of(id);
         if parts.is_empty() || job.item_of(Kind::Assembly, id).is_none() {
             return None;
         }
         let count = |fit| parts.iter().filter(|part| job.fit(**part) == Some(fit)).count();
         let (fitted, tried) = (count(Fit::Fitted), count(Fit::Tried));
-        let lacks = self.lacks_of_assembly(id, &parts);
+        let lacks = self.lacks_of_assembly(id, parts);
         let when = When::of(lacks.iter());
         let open: Vec<Id> = parts.iter().copied().filter(|part| job.fit(*part) != Some(Fit::Fitted)).collect();
         let (minutes, starting) = minutes_of(job, id, &open, parts.len());
-        let lies = |part: &&Id| job.item(**part).is_some_and(|item| item.read::<Id>(FieldName::Place).is_some());
+        let is_nowhere = |part: &&Id| is_old_kept(job, **part) && job.is_nowhere(**part);
         Some(RefitAssembly {
             id,
             name: job.name(id),
@@ -273,7 +301,7 @@ impl<'a> Readiness<'a> {
             earliest: when.day,
             no_date: when.no_date,
             own: when.blocked && when.own,
-            nowhere: open.iter().filter(|part| is_old_kept(job, **part) && !lies(part)).count(),
+            nowhere: open.iter().filter(is_nowhere).count(),
             minutes,
             starting,
             reference: super::reference::reference_of(job, id),
@@ -308,22 +336,29 @@ fn is_old_kept(job: &Job, part: Id) -> bool {
 /// Whether the vehicle of a part is painted; where none is named, that of the job.
 fn is_painted(job: &Job, part: Id) -> bool {
     let named = assembly_of(job, part).and_then(|assembly| vehicle_of(job, assembly));
-    let done = |vehicle: &Id| job.item(*vehicle).is_some_and(|item| !item.is(FieldName::Donor));
-    let vehicle = named.or_else(|| job.standing_ids(Kind::Vehicle).find(done));
+    let vehicle = named.or_else(|| vehicle_done(job));
     vehicle.and_then(|vehicle| job.item(vehicle)).is_some_and(|item| item.is(FieldName::Painted))
 }
 
 /// Own time for what of an assembly is not on yet, and whether it is a starting value for some of it. A time for the whole
 /// assembly goes before times of its parts, in proportion to what is left.
 pub(super) fn minutes_of(job: &Job, assembly: Id, open: &[Id], parts: usize) -> (Minutes, bool) {
-    let said = |id: Id| job.item(id)?.read::<Minutes>(FieldName::FitTime);
     let whole = |count: usize| i64::try_from(count).unwrap_or(i64::MAX);
-    if let Some(all) = said(assembly) {
-        let left = all.0.saturating_mul(whole(open.len())) / whole(parts.max(1));
+    if let Some(all) = fit_time(job, assembly) {
+        // Rounded up: what is left takes more than no time.
+        let parts = whole(parts.max(1));
+        let left = all.saturating_mul(whole(open.len())).saturating_add(parts - 1) / parts;
         return (Minutes::new(left), false);
     }
-    let times = open.iter().map(|part| said(*part).map_or(USUAL_MINUTES, |minutes| minutes.0));
-    (Minutes::new(times.fold(0, i64::saturating_add)), open.iter().any(|part| said(*part).is_none()))
+    let times = open.iter().map(|part| fit_time(job, *part).unwrap_or(USUAL_MINUTES));
+    (Minutes::new(times.fold(0, i64::saturating_add)), open.iter().any(|part| fit_time(job, *part).is_none()))
+}
+
+/// How many minutes somebody said that a part or an assembly takes to go on.
+pub(super) fn fit_time(job: &Job, id: Id) -> Option<i64> {
+    let said: Minutes = job.item(id)?.read(FieldName::FitTime)?;
+    // Whatever was stored counts as what is accepted.
+    Some(said.0.clamp(bounds::MINUTES.least, bounds::MINUTES.most))
 }
 
 /// All assemblies to be refitted: what can begin, what blocks the others.
@@ -331,7 +366,7 @@ pub(super) fn minutes_of(job: &Job, assembly: Id, open: &[Id], parts: usize) -> 
 pub fn ready(job: &Job, today: Option<Day>) -> ReadyView {
     let readiness = Readiness::of(job, today);
     let assemblies = readiness.assemblies();
-    let loose = still_loose(job, None);
+    let loose = still_loose(job);
     let (lowering, road) = gates(job, &loose);
     let in_no_assembly = readiness.order.parts.iter().filter(|part| assembly_of(job, **part).is_none());
     let in_no_assembly = in_no_assembly.filter(|part| job.fit(**part) != Some(Fit::Fitted)).count();

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::order::vehicle_of;
 use crate::job::vocabulary::Fit;
 use crate::job::{Job, bare_name};
 use crate::record::{FieldName, Id, Kind};
@@ -21,28 +22,35 @@ pub struct ReferenceView {
     pub early: bool,
 }
 
-/// The assembly of the same name on the other side.
+/// The assembly of the same name on the other side of the same vehicle.
 pub(super) fn mirror_of(job: &Job, assembly: Id) -> Option<Id> {
     let name = bare_name(&job.name(assembly));
     let side = job.side_of_assembly(assembly)?;
+    let vehicle = vehicle_of(job, assembly);
     let others = job.standing_ids(Kind::Assembly).filter(|other| *other != assembly && !name.is_empty());
     let mut mirrors = others.filter(|other| {
-        bare_name(&job.name(*other)) == name && job.side_of_assembly(*other).is_some_and(|other| other != side)
+        vehicle_of(job, *other) == vehicle
+            && bare_name(&job.name(*other)) == name
+            && job.side_of_assembly(*other).is_some_and(|other| other != side)
     });
     mirrors.next()
 }
 
-/// Whether all that was off an assembly is on for good, and something was.
-fn is_together_again(job: &Job, assembly: Id) -> bool {
-    let parts = job.children(Kind::Part, FieldName::Assembly, assembly);
+/// Whether all that was off assemblies is on for good, and something was.
+pub(super) fn is_together_again<'a>(job: &Job, assemblies: impl IntoIterator<Item = &'a Id>) -> bool {
+    let parts = assemblies.into_iter().flat_map(|assembly| job.children(Kind::Part, FieldName::Assembly, *assembly));
     let mut off = parts.filter(|part| job.item(*part).is_some_and(|item| item.is(FieldName::Off))).peekable();
     off.peek().is_some() && off.all(|part| job.fit(part) == Some(Fit::Fitted))
 }
 
-/// What an assembly has to do with a reference; nothing when neither it nor its opposite number is kept as one.
+/// What an assembly has to do with a reference, by itself or by what it is inside; nothing when neither it nor its opposite number is kept as one.
 #[must_use]
 pub(crate) fn reference_of(job: &Job, assembly: Id) -> Option<ReferenceView> {
-    let is_reference = |id: Id| job.item(id).is_some_and(|item| item.is(FieldName::Reference));
+    let is_reference = |id: Id| {
+        let mut around = job.outwards(FieldName::Inside, id);
+        around.any(|id| job.item(id).is_some_and(|item| item.is(FieldName::Reference)))
+    };
+    let is_whole = |id: Id| is_together_again(job, &job.within(Kind::Assembly, FieldName::Inside, id));
     let is_kept = is_reference(assembly);
     let mirror = mirror_of(job, assembly);
     let mirror_is = mirror.is_some_and(is_reference);
@@ -50,6 +58,6 @@ pub(crate) fn reference_of(job: &Job, assembly: Id) -> Option<ReferenceView> {
         is_kept,
         mirror,
         mirror_name: mirror.map(|mirror| job.name(mirror)).unwrap_or_default(),
-        early: is_kept && !mirror.is_some_and(|mirror| is_together_again(job, mirror)),
+        early: is_kept && !mirror.is_some_and(is_whole),
     })
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::lack::{Lack, is_renewed};
-use super::loose::{LooseJoint, still_loose};
+use super::loose::{LooseJoint, still_loose_in};
 use super::order::{Circle, assembly_of, paint_of};
 use super::ready::{Readiness, RefitAssembly};
 use super::reference::{ReferenceView, reference_of};
@@ -139,7 +139,7 @@ pub struct RefitStepView {
     pub outings: Vec<RecordView>,
     /// Its notes.
     pub notes: Vec<NoteView>,
-    /// What is still loose in the assembly.
+    /// How many joints are still loose in the assembly; of a part that is in none, of all such parts.
     pub loose: usize,
     /// What the assembly has to do with a reference.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -151,7 +151,7 @@ pub struct RefitStepView {
 pub fn steps(job: &Job, assembly: Id, today: Option<Day>) -> Option<RefitStepsView> {
     let readiness = Readiness::of(job, today);
     let line = readiness.assembly(assembly)?;
-    let parts = readiness.order.of_assembly(job, assembly);
+    let parts = readiness.parts_of(assembly);
     let is_here = |id: &Id| parts.contains(id) || *id == assembly;
     let rules = job.standing_ids(Kind::GoesAfter).filter(|rule| {
         let ends = [FieldName::Of, FieldName::Other].into_iter();
@@ -169,28 +169,30 @@ pub fn steps(job: &Job, assembly: Id, today: Option<Day>) -> Option<RefitStepsVi
         consumables: job.ordered(Kind::Consumable, FieldName::Of, assembly, false),
         rules,
         circles: circles.cloned().collect(),
-        loose: still_loose(job, Some(assembly)),
+        loose: still_loose_in(job, Some(assembly)),
         assembly: line,
     })
 }
 
 fn step_line(readiness: &Readiness<'_>, part: Id) -> Option<StepLine> {
     let job = readiness.job;
-    let lacks = readiness.lacks(part).to_vec();
-    let state = match job.fit(part) {
-        Some(Fit::Fitted) => StepState::Fitted,
-        Some(Fit::Tried) => StepState::Tried,
-        _ if lacks.is_empty() => StepState::Ready,
-        _ => StepState::Waiting,
-    };
     Some(StepLine {
         line: job.part_line(part)?,
-        state,
-        lacks,
+        state: state_of(readiness, part),
+        lacks: readiness.lacks(part).to_vec(),
         paint: paint_of(job, part),
         without_order: job.item(part)?.read::<i64>(FieldName::Order).is_none(),
         brings_new: job.route_of(part).is_some_and(Job::brings_new),
     })
+}
+
+fn state_of(readiness: &Readiness<'_>, part: Id) -> StepState {
+    match readiness.job.fit(part) {
+        Some(Fit::Fitted) => StepState::Fitted,
+        Some(Fit::Tried) => StepState::Tried,
+        _ if readiness.lacks(part).is_empty() => StepState::Ready,
+        _ => StepState::Waiting,
+    }
 }
 
 pub(super) fn step_joint(job: &Job, joint: Id) -> Option<StepJoint> {
@@ -206,32 +208,29 @@ pub(super) fn step_joint(job: &Job, joint: Id) -> Option<StepJoint> {
 /// All that is wanted at the step of one part; nothing when it was never off.
 #[must_use]
 pub fn step(job: &Job, part: Id, today: Option<Day>) -> Option<RefitStepView> {
-    step_of(&Readiness::of(job, today), part)
+    let loose = still_loose_in(job, assembly_of(job, part)).len();
+    step_of(&Readiness::of(job, today), part, loose)
 }
 
 /// All that is wanted at each step of an assembly, in order.
 #[must_use]
 pub fn each_step(job: &Job, assembly: Id, today: Option<Day>) -> Vec<RefitStepView> {
     let readiness = Readiness::of(job, today);
-    let parts = readiness.order.of_assembly(job, assembly);
-    parts.into_iter().filter_map(|part| step_of(&readiness, part)).collect()
+    let loose = still_loose_in(job, Some(assembly)).len();
+    readiness.parts_of(assembly).iter().filter_map(|part| step_of(&readiness, *part, loose)).collect()
 }
 
-fn step_of(readiness: &Readiness<'_>, part: Id) -> Option<RefitStepView> {
+/// With how many joints are loose around it, which is the same for all steps of an assembly.
+fn step_of(readiness: &Readiness<'_>, part: Id, loose: usize) -> Option<RefitStepView> {
     let job = readiness.job;
     let assembly = assembly_of(job, part);
     let parts = match assembly {
-        Some(assembly) => readiness.order.of_assembly(job, assembly),
+        Some(assembly) => readiness.parts_of(assembly).to_vec(),
         None => readiness.order.parts.iter().copied().filter(|part| assembly_of(job, *part).is_none()).collect(),
     };
     let at = parts.iter().position(|known| *known == part)?;
     let is_open = |part: &&Id| job.fit(**part) != Some(Fit::Fitted);
-    let states = parts.iter().map(|part| match job.fit(*part) {
-        Some(Fit::Fitted) => StepState::Fitted,
-        Some(Fit::Tried) => StepState::Tried,
-        _ if readiness.lacks(*part).is_empty() => StepState::Ready,
-        _ => StepState::Waiting,
-    });
+    let states = parts.iter().map(|part| state_of(readiness, *part));
     let joints = job.ordered(Kind::Joint, FieldName::Of, part, false).into_iter();
     let mut photos = job.photos_of(part);
     photos.retain(|photo| !photo.record.struck);
@@ -252,7 +251,7 @@ fn step_of(readiness: &Readiness<'_>, part: Id) -> Option<RefitStepView> {
         deliveries: job.ordered(Kind::Delivery, FieldName::Of, part, false),
         outings: job.ordered(Kind::Outing, FieldName::Of, part, false),
         notes: job.notes_of(part),
-        loose: still_loose(job, assembly).len(),
+        loose,
         reference: assembly.and_then(|assembly| reference_of(job, assembly)),
         assembly,
     })

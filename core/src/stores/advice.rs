@@ -158,8 +158,8 @@ impl Job {
         tell(nature.heavy && level == Level::High, Suits::HeavyHigh);
         tell(nature.fragile && level == Level::Low, Suits::FragileLow);
         tell(nature.sheet && is_closed, Suits::SheetInBox);
-        let other_side = || counterpart(self, part).and_then(|other| self.item(other)?.read::<Id>(FieldName::Place));
-        tell(is_closed && other_side() == Some(place), Suits::SidesMixed);
+        let other_side = || counterpart(self, part).map(|other| self.whereabouts(other));
+        tell(is_closed && other_side() == Some(Whereabouts::In(place)), Suits::SidesMixed);
         let heavy_here = |heavies: &mut Heavies| {
             *heavies.entry(place).or_insert_with(|| {
                 let items = self.lying_in(place).filter_map(|other| self.item(other));
@@ -192,6 +192,7 @@ impl Job {
     }
 }
 
-const fn is_closed(kind: Option<PlaceKind>) -> bool {
+/// Whether nobody sees what is in it.
+pub(super) const fn is_closed(kind: Option<PlaceKind>) -> bool {
     matches!(kind, Some(PlaceKind::Box | PlaceKind::Bag))
 }

@@ -1,5 +1,6 @@
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::advice::is_closed;
 use super::missed::taken;
 use super::view::{CountSums, CountView, Counted, CountedPlace, LiesIn, StoredLine};
 use super::whereabouts::{Whereabouts, value_at};
@@ -82,7 +83,7 @@ impl Job {
                 seen_by_content.extend(bags);
                 Counted::Here
             } else {
-                seen_with(bags, &sightings)
+                self.seen_with(bags, &sightings)
             };
             expected.insert(part, counted);
         }
@@ -98,7 +99,7 @@ impl Job {
             let counted = match () {
                 () if sightings.contains_key(&inner) => Counted::Here,
                 () if seen_by_content.contains(&inner) => Counted::WithBag,
-                () => seen_with(bags, &sightings),
+                () => self.seen_with(bags, &sightings),
             };
             places.insert(inner, counted);
         }
@@ -120,6 +121,13 @@ impl Job {
             elsewhere: foreign.iter().filter(elsewhere).count(),
         };
         Some(Tally { place, sums, expected, foreign, places, sightings })
+    }
+
+    /// What a count says of a thing whose own tag was not seen, by what is around it: whoever sees a closed bag or box takes what
+    /// is in it for seen; whoever sees the tag of a shelf has seen the shelf.
+    fn seen_with(&self, around: &[Id], sightings: &BTreeMap<Id, Id>) -> Counted {
+        let vouches = |place: &Id| is_closed(self.place_kind(*place)) && sightings.contains_key(place);
+        if around.iter().any(vouches) { Counted::WithBag } else { Counted::Missing }
     }
 
     /// Which things were seen in a count, each with its first sighting.
@@ -164,11 +172,6 @@ impl Tally {
     }
 }
 
-/// What a count says of a thing whose own tag was not seen, by the bags and boxes around it.
-fn seen_with(bags: &[Id], sightings: &BTreeMap<Id, Id>) -> Counted {
-    if bags.iter().any(|bag| sightings.contains_key(bag)) { Counted::WithBag } else { Counted::Missing }
-}
-
 /// Missing first, then foreign, then by tag.
 pub(super) fn by_state(lines: Vec<StoredLine>) -> Vec<StoredLine> {
     in_order(lines, |line| {
@@ -182,7 +185,7 @@ pub(super) fn by_state(lines: Vec<StoredLine>) -> Vec<StoredLine> {
     })
 }
 
-/// Which places lie in one place at a moment, each with the bags and boxes around it, itself first; looked up once.
+/// Which places lie in one place at a moment, each with those around it, itself first; looked up once.
 struct Closed<'a> {
     job: &'a Job,
     place: Id,
@@ -191,7 +194,7 @@ struct Closed<'a> {
 }
 
 impl Closed<'_> {
-    /// The bags and boxes around something in a place, up to the one that is counted; nothing where that is not among them.
+    /// The places around something in a place, up to the one that is counted; nothing where that is not among them.
     fn around(&mut self, place: Id) -> Option<&Vec<Id>> {
         let (job, counted, moment) = (self.job, self.place, self.moment);
         let known = self.known.entry(place).or_insert_with(|| {

@@ -1,3 +1,4 @@
+use super::advice::is_closed;
 use super::whereabouts::Whereabouts;
 use crate::job::Job;
 use crate::quantity::Millis;
@@ -33,11 +34,13 @@ impl Job {
             for count in self.children(Kind::Count, FieldName::Of, *at) {
                 let Some(item) = self.item(count) else { continue };
                 let Some(ended) = item.read::<Millis>(FieldName::Ended) else { continue };
-                // What somebody else saw while this count was under way was there.
-                let says = Some(ended) >= came && Some(taken(item)) >= seen;
-                if says
+                // What somebody laid there, or saw, while this count was under way was there.
+                let began = Some(taken(item));
+                let vouches = |bag: &Id| is_closed(self.place_kind(*bag)) && self.is_in_count(*bag, count);
+                if began >= came
+                    && began >= seen
                     && !self.is_in_count(part, count)
-                    && !chain[..depth].iter().any(|bag| self.is_in_count(*bag, count))
+                    && !chain[..depth].iter().any(vouches)
                 {
                     missed = Some(missed.map_or(ended, |known| known.min(ended)));
                 }

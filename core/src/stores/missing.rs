@@ -31,8 +31,7 @@ impl Job {
                     let late = self.late(outing, today, out_days);
                     out.push((-late.unwrap_or(-1), tag, part));
                 }
-                // What was never here lies nowhere, and is not sought.
-                Whereabouts::Nowhere if !item.is(FieldName::MissingFromStart) => nowhere.push((0, tag, part)),
+                Whereabouts::Nowhere if self.is_nowhere(part) => nowhere.push((0, tag, part)),
                 Whereabouts::In(_) => {
                     if let Some(since) = self.missed_since(part) {
                         missed.push((since.0, tag, part));

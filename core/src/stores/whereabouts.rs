@@ -50,6 +50,21 @@ impl Job {
         if is_off { Whereabouts::Nowhere } else { Whereabouts::On }
     }
 
+    /// The place that a part lies in, or will again once it is back in the house.
+    pub(crate) fn laid_in(&self, part: Id) -> Option<Id> {
+        match self.whereabouts(part) {
+            Whereabouts::In(place) => Some(place),
+            Whereabouts::Out(_) => self.item(part)?.read(FieldName::Place).filter(|place| self.is_place(*place)),
+            Whereabouts::On | Whereabouts::Refitted | Whereabouts::Nowhere => None,
+        }
+    }
+
+    /// Whether it is off, lies in no place, and is sought: what was never here is not.
+    pub(crate) fn is_nowhere(&self, part: Id) -> bool {
+        let was_here = self.item(part).is_some_and(|item| !item.is(FieldName::MissingFromStart));
+        was_here && self.whereabouts(part) == Whereabouts::Nowhere
+    }
+
     /// The outing by which a part was out of the house; now the same as [`Job::out`].
     fn out_at(&self, part: Id, moment: Option<Millis>) -> Option<Id> {
         let Some(moment) = moment else { return self.out(part).map(|out| out.outing) };
@@ -77,7 +92,7 @@ impl Job {
     }
 
     /// A place and those it is within, from the innermost outwards, at a moment; a circle is left where it would close.
-    pub(super) fn chain_at(&self, place: Id, moment: Option<Millis>) -> Vec<Id> {
+    pub(crate) fn chain_at(&self, place: Id, moment: Option<Millis>) -> Vec<Id> {
         let mut chain = vec![place];
         while let Some(next) = chain.last().and_then(|at| value_at(self.item(*at)?, FieldName::Within, moment)) {
             if !self.is_place(next) || chain.contains(&next) || chain.len() >= MOST_PLACES {

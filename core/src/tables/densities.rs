@@ -17,6 +17,10 @@ pub struct Density {
 
 /// What parts are made of. What is said more closely stands before: `cast iron` before `iron`, `stainless steel` before `steel`.
 pub const DENSITIES: &[Density] = &[
+    // As steel, below.
+    Density { words: &["alloy steel", "steel alloy"], density: 7_850 },
+    // Aluminium bronzes 7,500 to 7,700 (from memory).
+    Density { words: &["aluminium bronze", "aluminum bronze"], density: 7_600 },
     // Grey and malleable iron 7,100 to 7,400 (from memory).
     Density { words: &["cast iron", "grey iron", "gray iron", "malleable iron", "ductile iron"], density: 7_200 },
     // 18/8 stainless 7,900 to 8,000 (from memory).
@@ -26,7 +30,7 @@ pub const DENSITIES: &[Density] = &[
     // Iron, the element: 7,870 (handbook, from memory).
     Density { words: &["iron"], density: 7_870 },
     // Cast and wrought aluminium alloys 2,640 to 2,800 (from memory); the element 2,700 (handbook, from memory).
-    Density { words: &["aluminium", "aluminum", "light alloy", "alloy"], density: 2_700 },
+    Density { words: &["aluminium", "aluminum", "light alloy"], density: 2_700 },
     // Magnesium alloys 1,740 to 1,830 (from memory); the element 1,740 (handbook, from memory).
     Density { words: &["magnesium"], density: 1_800 },
     // Zinc die casting alloys 6,600 to 6,700 (from memory).
@@ -49,6 +53,8 @@ pub const DENSITIES: &[Density] = &[
     Density { words: &["wood", "timber", "ash", "oak", "plywood"], density: 680 },
     // Leather about 900, felts and cloths less (from memory).
     Density { words: &["leather", "cloth", "felt", "carpet", "vinyl"], density: 900 },
+    // Alloy, and nothing more, is aluminium in a workshop (common practice, no source).
+    Density { words: &["alloy"], density: 2_700 },
 ];
 
 /// How much of the box around it a part fills: least, usual, most (common practice, no source).
@@ -134,5 +140,13 @@ mod tests {
             let (Filled::Share([least, usual, most]) | Filled::Skin([least, usual, most])) = filled(build);
             assert!(0 < least && least < usual && usual < most);
         }
+    }
+
+    /// Break: let the row of `alloy` alone stand first.
+    #[test]
+    fn an_alloy_is_what_it_is_an_alloy_of() {
+        let told =
+            ["alloy steel", "aluminium bronze", "zinc alloy", "brass alloy", "alloy", "light alloy"].map(density);
+        assert_eq!(told, [7_850, 7_600, 6_700, 8_500, 2_700, 2_700].map(Some));
     }
 }

@@ -1,7 +1,7 @@
 //! Fasteners and seals that are renewed whenever they were off (common practice, no source).
 
 /// Names as words that stand one after the other in what a piece is called.
-const PHRASES: [&[&str]; 17] = [
+const PHRASES: [&[&str]; 18] = [
     &["split", "pin"],
     &["cotter", "pin"],
     &["tab", "washer"],
@@ -15,11 +15,15 @@ const PHRASES: [&[&str]; 17] = [
     &["lock", "wire"],
     &["locking", "wire"],
     &["stretch", "bolt"],
+    &["torque", "to", "yield"],
     &["o", "ring"],
     &["oring"],
     &["gasket"],
     &["seal"],
 ];
+/// What stands after `seal` or `gasket` where that only says what the piece is for: `Bolt, seal retainer`, `Gasket stud`.
+const FOR_A_SEAL: [&str; 12] =
+    ["bolt", "screw", "stud", "nut", "retainer", "carrier", "housing", "holder", "plate", "flange", "cover", "spacer"];
 /// Words that say with `nut` that its grip is spent: `Nut, self-locking`.
 const NUTS: [&str; 2] = ["locking", "nylon"];
 
@@ -30,6 +34,9 @@ const NUTS: [&str; 2] = ["locking", "nylon"];
 /// assert!(renewed_by_name("Split pin 1/8"));
 /// assert!(renewed_by_name("Cotter pins"));
 /// assert!(renewed_by_name("Nut, self-locking"));
+/// assert!(renewed_by_name("Head bolt, torque-to-yield"));
+/// assert!(renewed_by_name("Gasket, differential cover"));
+/// assert!(!renewed_by_name("Bolt, seal retainer"));
 /// assert!(!renewed_by_name("Castle nut"));
 /// assert!(!renewed_by_name("Thrust washer, tab inwards"));
 /// ```
@@ -41,7 +48,12 @@ pub fn renewed_by_name(name: &str) -> bool {
     let is = |said: &str, word: &str| said == word || said.strip_suffix('s') == Some(word);
     let says = |word: &str| words.iter().any(|said| is(said, word));
     let holds = |phrase: &&[&str]| {
-        words.windows(phrase.len()).any(|words| words.iter().zip(phrase.iter()).all(|(said, word)| is(said, word)))
+        let places = (0..words.len()).filter(|at| words[*at..].len() >= phrase.len());
+        let mut found = places.filter(|at| words[*at..].iter().zip(phrase.iter()).all(|(said, word)| is(said, word)));
+        found.any(|at| {
+            let next = words.get(at + phrase.len());
+            !next.is_some_and(|next| FOR_A_SEAL.iter().any(|word| is(next, word)))
+        })
     };
     PHRASES.iter().any(holds) || (says("nut") && NUTS.iter().any(|word| says(word)))
 }

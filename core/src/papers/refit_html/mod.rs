@@ -11,10 +11,11 @@ use super::without_location::without_location;
 use crate::inspect::cautions;
 use crate::job::vocabulary::{Lubrication, Paint, Route, Tightened, TorqueUnit};
 use crate::job::{Job, RecordView, Values};
-use crate::quantity::Day;
+use crate::quantity::{Day, Torque, Unit};
 use crate::record::{Hash, Id};
 use crate::refit::step::{each_step, steps};
 use crate::refit::{RefitStepView, RefitStepsView, StepJoint, StepPiece, StepState};
+use crate::stores::Whereabouts;
 use crate::tables::hazards::Step;
 
 /// The small photos that the sheet of an assembly shows: of each part the first, before anything was slackened where there is one.
@@ -100,7 +101,7 @@ impl Sheet<'_> {
         for record in records {
             let values = &record.values;
             let quantity = values.quantity.unwrap_or(1);
-            let short = quantity - values.in_hand.unwrap_or(0) > 0;
+            let short = quantity.saturating_sub(values.in_hand.unwrap_or(0)) > 0;
             let state = if short { format!(" <i>{}</i>", escaped(&words.not_here)) } else { String::new() };
             let _ =
                 write!(html, "<li>{BOX}{}{state}</li>", counted(quantity, values.name.as_deref().unwrap_or_default()));
@@ -143,7 +144,9 @@ impl Sheet<'_> {
             Paint::Before => words.before_paint.clone(),
             Paint::After => words.after_paint.clone(),
         });
-        let place = (!line.place.is_empty()).then(|| line.place.join(" › "));
+        // Where the old one lies says nothing of the new one, and what is out of the house lies nowhere.
+        let lies = !view.step.brings_new && matches!(self.job.whereabouts(line.id), Whereabouts::In(_));
+        let place = lies.then(|| line.place.join(" › "));
         [other, paint, place].into_iter().flatten().collect()
     }
 
@@ -163,6 +166,7 @@ impl Sheet<'_> {
         let bag =
             values.bag.as_ref().map(|bag| format!(", {} {}", escaped(&words.bag), escaped(bag))).unwrap_or_default();
         let tight = if values.tightened == Some(Tightened::Tight) { TICKED_SMALL } else { BOX };
+        let checked = if values.checked_again == Some(true) { TICKED_SMALL } else { BOX };
         let height = if values.at_ride_height == Some(true) {
             format!(" <b>{}</b>", escaped(&words.at_ride_height))
         } else {
@@ -170,7 +174,7 @@ impl Sheet<'_> {
         };
         let _ = write!(
             html,
-            "<div class=\"joint\"><div class=\"joint-head\"><span>{} {}{bag}</span><span>{tight}{}{height} {BOX}{}</span></div>",
+            "<div class=\"joint\"><div class=\"joint-head\"><span>{} {}{bag}</span><span>{tight}{}{height} {checked}{}</span></div>",
             escaped(&words.joint),
             escaped(name),
             escaped(&words.tight),
@@ -206,8 +210,7 @@ impl Sheet<'_> {
     fn figure(&self, html: &mut String, values: &Values, of: Option<&str>) {
         let words = &self.words.refit;
         let torque = values.torque.map(|torque| {
-            let (figure, sign) =
-                torque_told(torque.micronewton_metres(), values.torque_unit.unwrap_or(TorqueUnit::NewtonMetre));
+            let (figure, sign) = torque_told(torque, values.torque_unit.map_or(Unit::NewtonMetre, TorqueUnit::unit));
             format!("<b>{figure}</b>\u{a0}{sign}")
         });
         let named = |head: &str, text: &Option<String>| {
@@ -261,16 +264,8 @@ fn counted(quantity: i64, name: &str) -> String {
 }
 
 /// A tightening figure in the unit it was read in, and its sign. The second decimal is finer than any wrench.
-#[expect(clippy::cast_precision_loss, reason = "figures within bounds are below 2^53")]
-fn torque_told(micronewton_metres: i64, unit: TorqueUnit) -> (String, &'static str) {
-    let (base, sign) = match unit {
-        TorqueUnit::NewtonMetre => (1e6, "N·m"),
-        TorqueUnit::PoundFoot => (1_355_817.948_331_400_4, "lbf·ft"),
-        TorqueUnit::PoundInch => (112_984.829_027_616_7, "lbf·in"),
-        TorqueUnit::KilogramMetre => (9_806_650.0, "kgf·m"),
-    };
-    let text = format!("{:.2}", micronewton_metres as f64 / base);
-    (text.trim_end_matches('0').trim_end_matches('.').to_owned(), sign)
+fn torque_told(torque: Torque, unit: Unit) -> (String, &'static str) {
+    (unit.figures_to(torque.micronewton_metres(), 2), unit.symbol())
 }
 
 #[cfg(test)]
@@ -280,10 +275,10 @@ mod tests {
     /// 40 lbf·ft is 54.232718 N·m (4.4482216152605 N × 0.3048 m, both exact by definition).
     #[test]
     fn a_figure_stands_in_the_unit_it_was_read_in() {
-        assert_eq!(torque_told(54_000_000, TorqueUnit::NewtonMetre), ("54".to_owned(), "N·m"));
-        assert_eq!(torque_told(54_232_718, TorqueUnit::PoundFoot), ("40".to_owned(), "lbf·ft"));
-        assert_eq!(torque_told(11_298_483, TorqueUnit::PoundInch), ("100".to_owned(), "lbf·in"));
-        assert_eq!(torque_told(53_936_575, TorqueUnit::KilogramMetre), ("5.5".to_owned(), "kgf·m"));
-        assert_eq!(torque_told(0, TorqueUnit::NewtonMetre), ("0".to_owned(), "N·m"));
+        assert_eq!(torque_told(Torque(54_000_000), Unit::NewtonMetre), ("54".to_owned(), "N·m"));
+        assert_eq!(torque_told(Torque(54_232_718), Unit::PoundFoot), ("40".to_owned(), "lbf·ft"));
+        assert_eq!(torque_told(Torque(11_298_483), Unit::PoundInch), ("100".to_owned(), "lbf·in"));
+        assert_eq!(torque_told(Torque(53_936_575), Unit::KilogramMetre), ("5.5".to_owned(), "kgf·m"));
+        assert_eq!(torque_told(Torque(0), Unit::NewtonMetre), ("0".to_owned(), "N·m"));
     }
 }
