@@ -194,7 +194,7 @@ fn loose_until_ticked(browser: &Browser) -> anyhow::Result<()> {
 
 fn commissioned(browser: &Browser) -> anyhow::Result<()> {
     browser.go("refit/commissioning")?;
-    browser.press_words("asf-commissioning", "Filled in: Axle oil")?;
+    browser.press_words("asf-commissioning", "All of it is in: Axle oil")?;
     browser.says("asf-commissioning .fluid", "1.2 L in")?;
     browser.press_words("asf-commissioning [data-step=fluids]", "Done")?;
     browser.says("asf-commissioning", "1 of 8 done")?;
@@ -260,7 +260,7 @@ fn chromium_a_kill_comes_back_to_the_step() -> anyhow::Result<()> {
     browser.press_words(".rf-foot", "Done, tightened")?;
     at_step(browser, "Hub")?;
     browser.write_into(STEP, "Note", "Shim of 0.2 ins")?;
-    browser.press_words(&format!("{STEP} asf-step-body"), "How tight?")?;
+    browser.press_words(&format!("{STEP} asf-step-hardware"), "How tight?")?;
     browser.write_into("asf-tightening-form", "Tightening figure", "54 N")?;
     let visit = visit.killed_and_back()?;
     let browser = &visit.browser;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { desk, newId } from '../../bridge/desk';
 import type { AssemblyLine, Change, Check, Command } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../assemblies/early';
 import { early } from '../assemblies/early';
 import { assemblyGone } from '../assemblies/gone';
@@ -60,7 +61,7 @@ export class BeforePlace extends LightElement {
         <asf-button word=${words().kit.close} @click=${() => { this.aim(null); }}></asf-button></div></div>` : nothing}
       <div class="body"><asf-cautions step="take-apart" .assembly=${line.record.id}></asf-cautions><p class="reckoned">${text.why}</p><div class="bf-list">${CHECKS.map((check) => this.check(line, check))}</div>
         <div class="bf-reference"><asf-reference .record=${line.record}></asf-reference></div>
-        <asf-button icon="list" word=${words().commissioning.fluids.title} href="#/refit/fluids"></asf-button></div>
+        <asf-button icon="list" word=${words().commissioning.fluids.title} href=${openedFrom('#/refit/fluids', `before/${line.record.id}`)}></asf-button></div>
       <div class="foot bf-foot"><asf-primary verb=${text.go} cost=${text.goCost} @click=${() => { if (early(line)) this.asking = true; else this.take(line.record.id); }}></asf-primary></div>
       <asf-early .line=${this.asking ? line : null} @asf-strip=${() => { this.asking = false; this.take(line.record.id); }} @asf-leave=${() => { this.asking = false; }}></asf-early>
       <input class="bf-file" hidden type="file" accept=${CAMERA} capture="environment" @change=${this.chosen}>`;

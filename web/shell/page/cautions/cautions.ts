@@ -20,6 +20,8 @@ export class CautionLines extends LightElement {
   @property({ attribute: false }) cautions: readonly CautionView[] = [];
   /** What the whole of it is called, where more than one stands on a page. */
   @property() label = '';
+  /** Where the work leaves no room: one line that names all of them, and opens to the whole of each. */
+  @property({ type: Boolean }) compact = false;
   /** Says what brings a hazard about, where that is not plain from the surroundings. */
   @property({ attribute: false }) because: (ids: readonly Id[]) => unknown = () => nothing;
   /** Those that are open. */
@@ -29,25 +31,51 @@ export class CautionLines extends LightElement {
   @state() private asking: Hazard | null = null;
   private wasRead = false;
 
+  override willUpdate(): void {
+    // Of another step: folded again.
+    if (this.cautions.length === 0) this.readOpen = false;
+  }
+
   override render(): TemplateResult | typeof nothing {
     const say = words().cautions;
     const toRead = this.cautions.filter(({ acknowledged }) => !acknowledged);
     const read = this.cautions.filter(({ acknowledged }) => acknowledged);
     if (this.cautions.length === 0) return nothing;
+    if (this.compact) return this.folded([...toRead, ...read], read.length);
     return html`<section class="cautions" aria-label=${this.label || say.title}>
       ${toRead.length ? html`<ul>${toRead.map((one) => html`<li>${this.line(one)}</li>`)}</ul>` : nothing}
       ${read.length ? html`<button type="button" class="cautions-read" aria-expanded=${this.readOpen ? 'true' : 'false'} @click=${() => { this.readOpen = !this.readOpen; }}><asf-icon name="check" size="20"></asf-icon><span>${say.allRead(read.length)}</span></button>
         ${this.readOpen ? html`<ul>${read.map((one) => html`<li>${this.line(one)}</li>`)}</ul>` : nothing}` : nothing}
-      <asf-who-dialog .open=${this.asking !== null} .asked=${say.whoAsked} @asf-close=${() => { this.asking = null; }} @asf-who=${this.named}></asf-who-dialog></section>`;
+      ${this.asksWho()}</section>`;
   }
 
-  private line({ hazard, acknowledged, because }: CautionView): TemplateResult {
+  private asksWho(): TemplateResult {
+    return html`<asf-who-dialog .open=${this.asking !== null} .asked=${words().cautions.whoAsked} @asf-close=${() => { this.asking = null; }} @asf-who=${this.named}></asf-who-dialog>`;
+  }
+
+  /** What can happen is named whether it was read or not; never cut short. */
+  private folded(all: readonly CautionView[], read: number): TemplateResult {
+    const say = words().cautions;
+    return html`<section class="cautions cautions-compact" aria-label=${this.label || say.title}>
+      <button type="button" class="caution-line" aria-expanded=${this.readOpen ? 'true' : 'false'} @click=${() => { this.readOpen = !this.readOpen; }}>
+        <asf-icon name="caution"></asf-icon><span class="caution-words">${say.few(all.length, read)}: <b>${all.map(({ hazard }) => say.named(hazard)).join(', ')}</b></span></button>
+      ${this.readOpen ? html`<ul>${all.map((one) => html`<li class="caution-one">${this.whole(one)}</li>`)}</ul>` : nothing}
+      ${this.asksWho()}</section>`;
+  }
+
+  private line(one: CautionView): TemplateResult {
+    const { hazard, acknowledged } = one;
     const say = words().cautions;
     const isOpen = this.open.has(hazard);
     return html`<div class="caution ${acknowledged ? 'caution-read' : ''}"><button type="button" class="caution-line" aria-expanded=${isOpen ? 'true' : 'false'} @click=${() => { this.turn(hazard); }}>
         <asf-icon name="caution"></asf-icon><span class="caution-words">${say.word}: <b>${say.named(hazard)}</b></span></button>
-      ${isOpen ? html`<div class="caution-body"><p class="caution-lead">${say.lineOf(hazard)}</p>${this.because(because)}${hazardBody(hazard, acknowledged)}
-        ${acknowledged ? nothing : html`<asf-button icon="check" word=${say.read} label=${`${say.read}: ${say.lineOf(hazard)}`} @click=${() => { this.read(hazard); }}></asf-button>`}</div>` : nothing}</div>`;
+      ${isOpen ? this.whole(one) : nothing}</div>`;
+  }
+
+  private whole({ hazard, acknowledged, because }: CautionView): TemplateResult {
+    const say = words().cautions;
+    return html`<div class="caution-body"><p class="caution-lead">${say.lineOf(hazard)}</p>${this.because(because)}${hazardBody(hazard, acknowledged)}
+      ${acknowledged ? nothing : html`<asf-button icon="check" word=${say.read} label=${`${say.read}: ${say.lineOf(hazard)}`} @click=${() => { this.read(hazard); }}></asf-button>`}</div>`;
   }
 
   private turn(hazard: Hazard): void {
@@ -71,7 +99,8 @@ export class CautionLines extends LightElement {
   private async keep(hazard: Hazard, who: string): Promise<void> {
     const { ok } = await carryOut({ do: 'create', id: newId(), kind: 'caution', changes: [{ hazard }, { taken: Date.now() }, ...(who ? [{ who }] : [])] });
     if (!ok) return;
-    this.turn(hazard);
+    if (!this.compact) this.turn(hazard);
+    else if (this.cautions.filter((one) => !one.acknowledged).length <= 1) this.readOpen = false;
     aloud(words().cautions.readSaid(words().cautions.lineOf(hazard)));
     this.wasRead = true;
   }
@@ -91,6 +120,7 @@ export class Cautions extends LightElement {
   @property() step: Step = 'judge';
   @property({ attribute: false }) partId: Id | undefined;
   @property({ attribute: false }) assembly: Id | undefined;
+  @property({ type: Boolean }) compact = false;
 
   private readonly live = new Live(this, 'cautions', () => ({ ask: 'cautions', step: this.step, ...(this.partId && { part: this.partId }), ...(this.assembly && { assembly: this.assembly }) }));
 
@@ -99,7 +129,7 @@ export class Cautions extends LightElement {
   }
 
   override render(): TemplateResult {
-    return html`<asf-caution-lines .cautions=${this.live.view?.cautions ?? NONE}></asf-caution-lines>`;
+    return html`<asf-caution-lines ?compact=${this.compact} .cautions=${this.live.view?.cautions ?? NONE}></asf-caution-lines>`;
   }
 }
 

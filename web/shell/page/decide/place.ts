@@ -139,7 +139,7 @@ export class PlaceDecide extends LightElement {
     const picked = this.pick(view);
     return html`<asf-section .label=${say.title} .count=${html`<asf-route-key ?no-brackets=${!view.quotes.some(({ guess }) => guess)} ?again=${view.quotes.some(({ renewals }) => renewals > 0)}></asf-route-key>`}>
       ${view.quotes.length ? html`<asf-route-bars .view=${view} .picked=${picked?.id ?? ''} @asf-pick=${(event: CustomEvent<{ id: string }>) => { this.picked = event.detail.id; }}></asf-route-bars>` : html`<p class="reckoned">${say.empty.first}</p>`}
-      <asf-button class="routes-another" icon="add" key="A" word=${view.quotes.length ? say.another : say.add} @click=${() => { this.quoting = true; }}></asf-button></asf-section>
+      ${view.quotes.length ? html`<asf-button class="routes-another" icon="add" key="A" word=${say.another} @click=${() => { this.quoting = true; }}></asf-button>` : nothing}</asf-section>
       ${flips(view)}<asf-certainty .view=${view}></asf-certainty>${picked && this.works ? working(view, picked) : nothing}`;
   }
 

@@ -1,9 +1,12 @@
 import type { Certainty, Change, FieldName } from '../../bridge/protocol';
 import { checkWords, familyWords, featureWords } from '../judge/said';
+import { torqueFigure, torqueSign } from '../refit/torque';
+import { volumeWords } from '../refit/volume';
+import { dayWords } from '../refit/when';
 import { routeWord } from '../routes/route-word';
 import { words } from '../words';
 import type { CheckWords } from '../words/checks';
-import { bytes, count, dayOfYear, hours, length, moment, money, number } from '../words/format';
+import { bytes, count, hours, length, moment, money, number } from '../words/format';
 
 export interface Said { label: string; value: string }
 
@@ -25,6 +28,11 @@ function told(change: Change, beside: readonly Change[]): string | undefined {
   if ('expected_then' in change) {
     const hour = beside.find((other) => 'hour_value_then' in other);
     return hour && money({ minor: change.expected_then, currency: hour.hour_value_then.currency });
+  }
+  // A figure is in the unit it was read in, which is written with it.
+  if ('torque' in change) {
+    const unit = beside.find((other) => 'torque_unit' in other)?.torque_unit ?? 'newton-metre';
+    return `${torqueFigure(change.torque, unit)}\u00a0${torqueSign(unit)}`;
   }
   return 'clear' in change && change.clear === 'chosen' ? words().history.takenBack : undefined;
 }
@@ -51,17 +59,34 @@ function special(change: Change): string | undefined {
   if ('relation' in change) return say.rules.relations[change.relation];
   if ('hazard' in change) return say.cautions.named(change.hazard);
   if ('kind' in change) return say.problems.thing[change.kind];
-  return moneySaid(change) ?? timeSaid(change) ?? specialFigure(change);
+  return refitSaid(change) ?? moneySaid(change) ?? timeSaid(change) ?? specialFigure(change);
+}
+
+/** What is written while it goes together again. */
+function refitSaid(change: Change): string | undefined {
+  const say = words();
+  if ('fit' in change) return say.history.fit[change.fit];
+  if ('compared' in change) return say.supply[change.compared].toLowerCase();
+  if ('commissioning_step' in change) return say.commissioning.steps[change.commissioning_step][0];
+  if ('check' in change) return say.before.check[change.check];
+  if ('tightened' in change) return say.tightening.states[change.tightened];
+  if ('lubrication' in change) return say.tightening.lubrications[change.lubrication];
+  if ('paint' in change) return say.refit.paints[change.paint];
+  if ('torque_unit' in change) return torqueSign(change.torque_unit);
+  if ('angle' in change) return `${number(change.angle)}\u00a0°`;
+  return undefined;
 }
 
 type Figure = number | string | boolean | { minor: number; currency: string };
 const MONEY: readonly FieldName[] = ['hour_value', 'hour_value_then', 'threshold', 'cash', 'cash_least', 'cash_most', 'freight', 'tax', 'duty', 'consumables', 'surcharge', 'shipping', 'free_from', 'minimum_order', 'minimum_charge', 'from_value', 'budget', 'sold', 'rate'];
-const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_most', 'strip_again', 'own_hours'];
+const HOURS: readonly FieldName[] = ['own_time', 'own_time_least', 'own_time_most', 'strip_again', 'own_hours', 'fit_time'];
 const CHANCES: readonly FieldName[] = ['chance', 'chance_least', 'chance_most', 'withheld', 'back_order'];
 const MONTHS: readonly FieldName[] = ['life', 'life_least', 'life_most', 'warranty'];
 const PERCENT: readonly FieldName[] = ['interest', 'tax_rate', 'restocking', 'duty_rate'];
 const CERTAINTIES: readonly FieldName[] = ['cash_certainty', 'own_time_certainty', 'chance_certainty', 'life_certainty', 'wait_certainty'];
-const DAYS: readonly FieldName[] = ['wait', 'wait_least', 'wait_most', 'return_window', 'surcharge_deadline'];
+const DAYS: readonly FieldName[] = ['wait', 'wait_least', 'wait_most', 'return_window', 'surcharge_deadline', 'checking_days'];
+const DATES: readonly FieldName[] = ['due', 'arrived', 'valid_until', 'latest'];
+const VOLUMES: readonly FieldName[] = ['drained', 'filled', 'capacity'];
 
 function moneySaid(change: Change): string | undefined {
   const [field, value] = Object.entries(change)[0] as [FieldName, Figure];
@@ -73,7 +98,9 @@ function timeSaid(change: Change): string | undefined {
   const [field, value] = Object.entries(change)[0] as [FieldName, Figure];
   if (CERTAINTIES.includes(field)) return say.certainty[value as Certainty];
   if ('correctness' in change) return words().costing.correctness[change.correctness];
+  if (DATES.includes(field) && typeof value === 'string') return dayWords(value);
   if (typeof value !== 'number') return undefined;
+  if (VOLUMES.includes(field)) return volumeWords(value, 'metric');
   if (HOURS.includes(field)) return hours(value);
   if (CHANCES.includes(field)) return say.ofHundred(number(value / 100, 1));
   if (MONTHS.includes(field)) return value % 12 === 0 ? count(value / 12, 'year') : count(value, 'month');
@@ -95,7 +122,6 @@ function specialFigure(change: Change): string | undefined {
   if ('mass' in change) return `${number(change.mass / 1000, 3)}\u00a0kg`;
   if ('area' in change) return `${number(change.area / 10_000, 4)}\u00a0dm²`;
   if ('from_mass' in change) return `${number(change.from_mass / 1000, 3)}\u00a0kg`;
-  if ('latest' in change) return dayOfYear(new Date(`${change.latest}T00:00`));
   if ('year' in change) return String(change.year);
   return undefined;
 }

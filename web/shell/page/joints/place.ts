@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { desk, newId } from '../../bridge/desk';
 import type { Change, JointView, RecordView } from '../../bridge/protocol';
+import { backOf } from '../back-of';
 import { carryOut } from '../carry-out';
 import { textOf } from '../field-text';
 import * as journal from '../journal';
@@ -50,20 +51,20 @@ export class JointPlace extends LightElement {
 
   override render(): TemplateResult {
     const text = words().joints;
-    const { joint } = this;
+    const { joint, back } = this;
     if (!joint) {
-      return html`<asf-head .name=${text.title('')} back="#/teardown"></asf-head>
+      return html`<asf-head .name=${text.title('')} back=${back}></asf-head>
         <div class="body">${this.read ? html`<asf-empty .first=${text.gone.first} .then=${text.gone.then}><asf-button icon="teardown" word=${text.gone.go} href="#/teardown"></asf-button></asf-empty>` : nothing}</div>`;
     }
     const { values } = joint.record;
     const pieces = this.pieces;
-    return html`<asf-head .name=${text.title(values.name ?? '')} .second=${text.second(pieces.length)} back="#/teardown"></asf-head>
+    return html`<asf-head .name=${text.title(values.name ?? '')} .second=${text.second(pieces.length)} back=${back}></asf-head>
       <div class="body">
         ${pieces.length === 0 ? html`<asf-empty .first=${text.none.first} .then=${text.none.then}></asf-empty>` : nothing}
         <ol class="jt-pieces">${pieces.map((piece, i) => html`<li><asf-piece .piece=${piece} .number=${i + 1} .last=${i === pieces.length - 1} .inch=${this.inch} ?open=${this.open === piece.id}
           @asf-open=${() => { this.open = this.open === piece.id ? null : piece.id; }} @asf-move=${(event: CustomEvent<{ by: number }>) => { this.move(i, event.detail.by); }}></asf-piece></li>`)}</ol>
         <asf-how-tight .joint=${joint} .inch=${this.inch}></asf-how-tight>
-        <asf-section .label=${text.bag}>
+        <asf-section .label=${text.bagAndName}>
           ${this.field('bag', text.bag, text.bagHint)}
           ${this.field('name', text.name, text.nameHint)}
         </asf-section>
@@ -71,6 +72,8 @@ export class JointPlace extends LightElement {
       </div>
       <div class="foot"><asf-primary verb=${text.next} icon="add" @click=${this.add}></asf-primary></div>`;
   }
+
+  private get back(): string { return backOf(this.address, '#/teardown'); }
 
   private get pieces(): readonly RecordView[] {
     return (this.joint?.pieces ?? []).filter(({ struck }) => !struck);
@@ -115,7 +118,7 @@ export class JointPlace extends LightElement {
   private readonly strike = async (): Promise<void> => {
     if (!this.joint) return;
     const { record } = this.joint;
-    if (await strikeOut(record, words().joints.struck(words().joints.title(record.values.name ?? '')))) location.hash = '#/teardown';
+    if (await strikeOut(record, words().joints.struck(words().joints.title(record.values.name ?? '')))) location.hash = this.back;
   };
 
   private readonly look = async (): Promise<void> => {

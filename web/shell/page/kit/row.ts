@@ -11,6 +11,8 @@ import type { Standing, TagMarks } from './standing';
 export class Row extends LightElement {
   @property() number = '';
   @property() standing: Standing = 'off';
+  /** Where another word than that of its standing is said under the tag. */
+  @property() standingWord = '';
   @property({ attribute: false }) marks: TagMarks = {};
   /** Text, or a template with the letters found in <mark>. */
   @property({ attribute: false }) name: unknown = '';
@@ -35,9 +37,9 @@ export class Row extends LightElement {
 
   private inside(): TemplateResult {
     const { inHand = false, irreplaceable = false, missing = false, foreign = false, struck = false } = this.marks;
-    return html`<span class="row-tag"><asf-tag .number=${this.number} .standing=${this.standing} .size=${this.compact ? 32 : 40} .inHand=${inHand}
+    return html`<span class="row-tag"><asf-tag .number=${this.number} .standing=${this.standing} .standingWord=${this.standingWord} .size=${this.compact ? 32 : 40} .inHand=${inHand}
         .irreplaceable=${irreplaceable} .missing=${missing} .foreign=${foreign} .struck=${struck}></asf-tag>
-        <span class="row-standing" aria-hidden="true">${missing ? words().marks.missing : words().standings[this.standing]}</span></span>
+        <span class="row-standing" aria-hidden="true">${missing ? words().marks.missing : this.standingWord || words().standings[this.standing]}</span></span>
       <span class="row-words"><span class="row-name">${this.name}</span><span class="row-second">${this.second}</span></span>
       ${this.end ? html`<span class="row-end">${this.end}</span>` : nothing}
       ${this.selecting && this.chosen ? html`<asf-icon class="row-tick" name="check"></asf-icon>` : this.picture()}`;

@@ -12,6 +12,8 @@ const U = 100;
 export class Tag extends LightElement {
   @property() number = '';
   @property() standing: Standing = 'off';
+  /** Where another word than that of its standing is said. */
+  @property() standingWord = '';
   /** 32 desk list, 36–40 list, 52 sheet head, 56–64 on a photo, 88 Teardown. */
   @property({ type: Number }) size = 40;
   @property({ type: Boolean, attribute: 'in-hand' }) inHand = false;
@@ -32,7 +34,7 @@ export class Tag extends LightElement {
 
   override render(): TemplateResult {
     const width = tagWidth(this.number.length);
-    const label = words().kit.tagName(this.number, this.standing, this.marks);
+    const label = words().kit.tagName(this.number, this.standing, this.marks, this.standingWord);
     return html`<svg class=${this.classes()} viewBox="0 0 ${width * U} ${U}" role="img"
       aria-label=${this.quiet ? nothing : label} aria-hidden=${this.quiet ? 'true' : nothing}
       height="${this.size / 16}rem" width="${(this.size * width) / 16}rem" stroke-width=${this.stroke()}>${this.drawing(width)}</svg>`;

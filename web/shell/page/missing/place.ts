@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { MissingView, StoredLine } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/empty';
 import '../kit/head';
 import '../kit/leader';
@@ -37,9 +38,10 @@ export class MissingPlace extends LightElement {
     const say = words().where.missing;
     const late = view.out.filter((line) => line.late !== undefined);
     const [missed = 0, , nowhere = 0, unseen = 0] = view.totals;
-    const all = missed + late.length + nowhere + unseen;
+    // What lies nowhere yet has a row of its own in the stores: nobody looks for it.
+    const all = missed + late.length + unseen;
     return html`<asf-head .name=${say.title} .second=${say.second(all)} back="#/stores"></asf-head><div class="body">
-      ${all === 0 ? html`<asf-empty .first=${say.all} .then=${say.allThen}></asf-empty>` : nothing}
+      ${all + nowhere === 0 ? html`<asf-empty .first=${say.all} .then=${say.allThen}></asf-empty>` : nothing}
       ${this.section(say.missed, view.missed, missed, '', (line) => say.missedSince(line.line.place.at(-1) ?? '', when(line.missed ?? 0)))}
       ${this.section(say.late, late, late.length, say.lateLead(view.out_days), outSecond)}
       ${this.section(say.nowhere, view.nowhere, nowhere, '', (line) => line.line.assembly_name)}
@@ -61,7 +63,7 @@ export class MissingPlace extends LightElement {
   }
 
   private row(line: StoredLine, second: unknown): TemplateResult {
-    return storedRow(line, line.line.photo ? this.pictures.small(line.line.photo) : '', second, `#/where/${line.line.id}`);
+    return storedRow(line, line.line.photo ? this.pictures.small(line.line.photo) : '', second, openedFrom(`#/where/${line.line.id}`, this.address?.id === 'out' ? 'missing/out' : 'missing'));
   }
 }
 

@@ -11,6 +11,19 @@ export function cover(box: readonly [number, number], picture: readonly [number,
   return { left: (box[0] - width) / 2, top: (box[1] - height) / 2, width, height };
 }
 
+/** How it stands whole within the box, as `object-fit: contain` does. */
+export function contain(box: readonly [number, number], picture: readonly [number, number]): Fill {
+  const scale = Math.min(box[0] / picture[0], box[1] / picture[1]);
+  const [width, height] = [picture[0] * scale, picture[1] * scale];
+  return { left: (box[0] - width) / 2, top: (box[1] - height) / 2, width, height };
+}
+
+/** Whether covering the box would cut away more than half of the picture. */
+export function losesHalf(box: readonly [number, number], picture: readonly [number, number]): boolean {
+  const [wide, high] = [box[0] / picture[0], box[1] / picture[1]];
+  return Math.min(wide, high) / Math.max(wide, high) < 0.5;
+}
+
 /** Rings and arrows with their numbers, drawn over a picture and never into it. */
 export function marksLayer(marks: readonly MarkShape[], fill: Fill, live = -1): TemplateResult {
   return svg`${marks.map((mark, i) => svg`<g class=${i === live ? 'mark-live' : ''}>${one(mark, i + 1, fill)}</g>`)}`;

@@ -2,6 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { Change, Moment, PhotoView, Shape, Shot } from '../../bridge/protocol';
+import { backOf } from '../back-of';
 import { carryOut } from '../carry-out';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
@@ -83,7 +84,7 @@ export class PlacePhoto extends LightElement {
     const line = this.whole.view?.line;
     const [n, all] = this.position();
     const place = this.store.view?.line;
-    const back = this.of && line ? `#/part/${this.of}` : place ? `#/stores/${this.of}` : '#/parts';
+    const back = backOf(this.address, this.of && line ? `#/part/${this.of}` : place ? `#/stores/${this.of}` : '#/parts');
     const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="40"></asf-tag>` : nothing;
     const taken = record.values.taken === undefined ? '' : momentWords(new Date(record.values.taken));
     return html`<asf-head .name=${line?.name || place?.record.values.name || say.title} .second=${[n ? say.of(n, all) : '', taken].filter(Boolean).join(', ')} back=${back} .tag=${tag} .cells=${[this.keeping.cell]}></asf-head>`;
@@ -114,10 +115,16 @@ export class PlacePhoto extends LightElement {
     if (at < 0 || photos.length < 2) return nothing;
     const [before, after] = [photos[at - 1], photos[at + 1]];
     return html`<asf-section .label=${say.order} .count=${say.of(at + 1, photos.length)}><div class="pair">
-        <asf-button icon="back" word=${say.previous} ?disabled=${!before} @click=${() => { if (before) location.hash = `#/photo/${before.record.id}`; }}></asf-button>
-        <asf-button icon="next" word=${say.next} ?disabled=${!after} @click=${() => { if (after) location.hash = `#/photo/${after.record.id}`; }}></asf-button>
+        <asf-button icon="back" word=${say.previous} ?disabled=${!before} @click=${() => { this.turn(before); }}></asf-button>
+        <asf-button icon="next" word=${say.next} ?disabled=${!after} @click=${() => { this.turn(after); }}></asf-button>
         <asf-button word=${say.earlier} ?disabled=${!before} @click=${() => { void this.reorder(at, at - 1); }}></asf-button>
         <asf-button word=${say.later} ?disabled=${!after} @click=${() => { void this.reorder(at, at + 1); }}></asf-button></div></asf-section>`;
+  }
+
+  /** Another photo, with the same way back. */
+  private turn(to: PhotoView | undefined): void {
+    const search = this.address?.search.toString();
+    if (to) location.hash = `#/photo/${to.record.id}${search ? `?${search}` : ''}`;
   }
 
   private siblings(): PhotoView[] {

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import type { Change, Paint, RefitStepsView, StepJoint } from '../../bridge/protocol';
+import type { Change, Paint, RefitStepsView, StepJoint, Units } from '../../bridge/protocol';
 import '../assemblies/reference';
+import { openedFrom } from '../back-of';
 import '../cautions/cautions';
 import '../kit/button';
 import '../kit/choice';
@@ -25,6 +26,7 @@ import './wall-sheet';
 @customElement('asf-assembly-about')
 export class AssemblyAbout extends LightElement {
   @property({ attribute: false }) view!: RefitStepsView;
+  @property() units: Units = 'metric';
 
   override render(): TemplateResult {
     const say = words().refit;
@@ -32,7 +34,7 @@ export class AssemblyAbout extends LightElement {
     return html`<asf-cautions step="refit" .assembly=${assembly.id}></asf-cautions>
       ${assembly.lacks.length ? html`<asf-section .label=${say.blocks} .count=${number(assembly.lacks.length)}>${lackLines(assembly.lacks, 12, (lack) => (lack.part ? addressOf(lack, assembly) : undefined))}</asf-section>` : nothing}
       <a class="rf-loose" href="#/refit/loose"><asf-icon name="loose"></asf-icon><span><b>${loose.length ? say.loose.inAssembly(loose.length) : say.loose.noneInAssembly}</b> ${say.loose.here}</span><asf-icon name="next" size="20"></asf-icon></a>
-      ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${`#/joint/${joint.record.id}`}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, false)}${figuresOf(joint)}${this.tight(joint)}</div>`)}</asf-section>` : nothing}
+      ${joints.length ? html`<asf-section .label=${say.assembly.freeJoints}>${joints.map((joint) => html`<div class="rf-joint"><h3 class="rf-joint-name"><a href=${openedFrom(`#/joint/${joint.record.id}`, `refit/${assembly.id}`)}>${say.onStep.joint(joint.record.values.name ?? '', joint.record.values.bag ?? '')}</a></h3>${pieceRow(joint, this.units === 'inch')}${figuresOf(joint, true)}${this.tight(joint)}</div>`)}</asf-section>` : nothing}
       <asf-consumables .of=${assembly.id} .list=${consumables}></asf-consumables>
       <asf-goes-after .assembly=${assembly.id} .name=${assembly.name} .steps=${steps} .rules=${rules} .circles=${circles}></asf-goes-after>
       <asf-section .label=${say.assembly.about}>
@@ -40,7 +42,7 @@ export class AssemblyAbout extends LightElement {
         <p class="second">${say.assembly.paintHint}</p>
         <asf-edit-line kind="hours" .label=${say.assembly.time} .hint=${say.assembly.timeHint} .value=${record.values.fit_time === undefined ? '' : hours(record.values.fit_time)} .record=${record} key="assembly/${record.id}/fit_time" .save=${this.time}></asf-edit-line>
         ${this.reference()}
-        <div class="pair"><asf-button icon="history" word=${say.assembly.toBefore} href=${`#/before/${assembly.id}`}></asf-button><asf-button icon="list" word=${words().commissioning.fluids.title} href="#/refit/fluids"></asf-button></div></asf-section>
+        <div class="pair"><asf-button icon="history" word=${say.assembly.toBefore} href=${`#/before/${assembly.id}`}></asf-button><asf-button icon="list" word=${words().commissioning.fluids.title} href=${openedFrom('#/refit/fluids', `refit/${assembly.id}`)}></asf-button></div></asf-section>
       <asf-wall-sheet .assembly=${assembly.id} .name=${assembly.name}></asf-wall-sheet>`;
   }
 

@@ -61,7 +61,7 @@ export class RefitAssemblyPage extends LightElement {
     const plan = assembly.side ? html`<asf-side side=${assembly.side} end=${endOf(assembly.name)} driver=${this.head.view?.settings.driver_side ?? 'right'}></asf-side>` : nothing;
     const steps = html`${this.lists ? nothing : html`<div class="rf-summary">${standLine(assembly)}${partBoxes(assembly)}<p class="second">${progressWords(assembly)}</p></div>`}
       <asf-section .label=${say.assembly.steps} .count=${say.parts(view.steps.length)}><ol class="rf-steps">${view.steps.map((step, i) => html`<li>${this.step(step, i + 1)}</li>`)}</ol></asf-section>`;
-    const about = this.lists ? nothing : html`<asf-assembly-about .view=${view}></asf-assembly-about>`;
+    const about = this.lists ? nothing : html`<asf-assembly-about .view=${view} .units=${this.head.view?.settings.units ?? 'metric'}></asf-assembly-about>`;
     return html`<asf-head .name=${assembly.name || say.noName} .second=${this.lists ? progressWords(assembly) : say.title} .side=${plan} back="#/refit" .cells=${assembly.side || this.lists ? [] : [this.keeping.cell]}></asf-head>
       ${this.panes && !this.lists ? html`<div class="body rf-two"><div>${steps}</div><div>${about}</div></div>` : html`<div class="body">${steps}${about}</div>`}
       ${this.lists ? html`<div class="foot rf-foot-list"><asf-button icon="list" word=${say.assembly.about} href=${`#/refit/${this.assembly}`}></asf-button></div>` : this.foot(view)}`;

@@ -63,7 +63,7 @@ export class CommissioningPage extends LightElement {
         return ok;
       });
     };
-    return html`<div class="rf-commission-step" data-step=${step}><div class="rf-commission-words"><asf-icon name=${isDone ? 'proved' : skipped ? 'skip' : 'not-proved'}></asf-icon><div><h3><b>${name}</b> <span class="second">${state}${record && taken !== undefined ? `, ${day(new Date(taken))}` : ''}</span></h3><p class="second">${what}</p></div></div>
+    return html`<div class="rf-commission-step" data-step=${step} role="group" aria-labelledby="commission-${step}"><div class="rf-commission-words"><asf-icon name=${isDone ? 'proved' : skipped ? 'skip' : 'not-proved'}></asf-icon><div><h3><b id="commission-${step}">${name}</b> <span class="second">${state}${record && taken !== undefined ? `, ${day(new Date(taken))}` : ''}</span></h3><p class="second">${what}</p></div></div>
       ${record ? html`<asf-edit-line kind="area" .label=${say.finding} .value=${record.values.text ?? ''} .record=${record} key="commissioning/${record.id}/text" .save=${(typed: string, seen?: RecordView) => putDown(seen, typed.trim() ? { text: typed.trim() } : { clear: 'text' }, say.findingKept(name))}></asf-edit-line>
         <div class="rf-commission-ways">${skipped ? html`<asf-button compact icon="check" word=${say.done} label=${say.doneOf(name)} @click=${() => { void write(record, [{ skipped: false }, { taken: Date.now() }], say.doneSaid(name)); }}></asf-button>` : nothing}
         <asf-button compact plain icon="undo" word=${say.undo} label=${say.undoOf(name)} @click=${() => { void strikeOut(record, say.openSaid(name)); }}></asf-button></div>`
@@ -74,9 +74,9 @@ export class CommissioningPage extends LightElement {
   private found({ assembly, assembly_name, side, record }: BeforeLine): TemplateResult {
     const say = words().commissioning.before;
     const check = record.values.check ? words().before.check[record.values.check] : '';
-    return html`<p><a href=${`#/before/${assembly}`}><b>${[assembly_name, side ? words().sides[side] : ''].filter(Boolean).join(' ')}</b></a> <span class="second">${check}</span></p>
+    return html`<div role="group" aria-labelledby="found-${record.id}"><p id="found-${record.id}"><a href=${`#/before/${assembly}`}><b>${[assembly_name, side ? words().sides[side] : ''].filter(Boolean).join(' ')}</b></a> <span class="second">${check}</span></p>
       <dl class="rf-found-two"><div><dt>${say.was}</dt><dd>${record.values.text}</dd></div></dl>
-      <asf-edit-line .label=${say.now} .value=${record.values.found_after ?? ''} .record=${record} key="before/${record.id}/found_after" .save=${(typed: string, seen?: RecordView) => putDown(seen, typed.trim() ? { found_after: typed.trim() } : { clear: 'found_after' }, say.saved(check))}></asf-edit-line>`;
+      <asf-edit-line .label=${say.now} .value=${record.values.found_after ?? ''} .record=${record} key="before/${record.id}/found_after" .save=${(typed: string, seen?: RecordView) => putDown(seen, typed.trim() ? { found_after: typed.trim() } : { clear: 'found_after' }, say.saved(check))}></asf-edit-line></div>`;
   }
 }
 

@@ -46,7 +46,7 @@ export class Consumables extends LightElement {
     const say = words().refit.consumables;
     return html`<asf-section .label=${say.title} .count=${this.list.length ? '' : say.none}>
       <ul class="rf-uses">${this.list.map((record) => html`<li class="rf-use">${this.line(record)}</li>`)}</ul>
-      ${this.adding ? this.form() : html`<asf-button compact plain icon="add" word=${say.add} @click=${() => { this.adding = true; }}></asf-button>`}</asf-section>`;
+      ${this.adding ? this.form() : html`<asf-button plain icon="add" word=${say.add} @click=${() => { this.adding = true; }}></asf-button>`}</asf-section>`;
   }
 
   private line(record: RecordView): TemplateResult {
@@ -56,8 +56,8 @@ export class Consumables extends LightElement {
     const state = isHere ? say.isHere : in_hand > 0 ? say.some(in_hand, quantity) : say.notHere;
     return html`<span class="row-words"><span class="row-name">${quantity > 1 ? `${quantity} × ${name}` : name}</span>
         <span class="row-second"><asf-icon name=${isHere ? 'check' : 'not-proved'} size="20"></asf-icon> ${[state, !isHere && due ? say.dueOn(dayWords(due)) : ''].filter(Boolean).join(', ')}</span></span>
-      <span class="rf-use-ways"><asf-button compact word=${isHere ? say.out : say.put1} label="${isHere ? say.out : say.put1}: ${name}" @click=${() => { void write(record, [{ in_hand: isHere ? 0 : quantity }], isHere ? say.setNot(name) : say.setHere(name)); }}></asf-button>
-      <asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${name}" @click=${() => { void strikeOut(record, say.struck(name)); }}></asf-button></span>`;
+      <span class="rf-use-ways"><asf-button word=${isHere ? say.out : say.itIsHere} label="${isHere ? say.out : say.itIsHere}: ${name}" @click=${() => { void write(record, [{ in_hand: isHere ? 0 : quantity }], isHere ? say.setNot(name) : say.setHere(name)); }}></asf-button>
+      <asf-button plain icon="strike" word=${say.strike} label="${say.strike}: ${name}" @click=${() => { void strikeOut(record, say.struck(name)); }}></asf-button></span>`;
   }
 
   private form(): TemplateResult {

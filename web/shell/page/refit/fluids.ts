@@ -46,11 +46,11 @@ export class Fluids extends LightElement {
     const { name = '', filled, drained, capacity, text } = fluid.values;
     const amount = capacity ?? drained;
     const state = filled !== undefined ? say.isIn(volumeWords(filled, this.units)) : amount === undefined ? say.unknown : `${say.toFill(volumeWords(amount, this.units))}, ${capacity === undefined ? say.asDrained : say.byManual}`;
-    return html`<h3 class="fluid-head"><b>${name}</b><span class="second"><asf-icon name=${filled === undefined ? 'not-proved' : 'proved'} size="20"></asf-icon> ${state}</span></h3>
+    return html`<div role="group" aria-labelledby="fluid-${fluid.id}"><h3 class="fluid-head"><b id="fluid-${fluid.id}">${name}</b><span class="second"><asf-icon name=${filled === undefined ? 'not-proved' : 'proved'} size="20"></asf-icon> ${state}</span></h3>
       ${this.amount(fluid, 'drained', say.drained)}${this.amount(fluid, 'capacity', say.capacity)}${this.amount(fluid, 'filled', say.filled)}
       <asf-edit-line kind="area" .label=${say.condition} .hint=${say.conditionHint} .value=${text ?? ''} .record=${fluid} key="fluid/${fluid.id}/text" .save=${(typed: string, record?: RecordView) => putDown(record, typed.trim() ? { text: typed.trim() } : { clear: 'text' }, say.saved(say.condition))}></asf-edit-line>
       <div class="fluid-ways">${filled === undefined && amount !== undefined ? html`<asf-button compact icon="check" word=${say.now} label=${say.nowOf(name)} @click=${() => { void write(fluid, [{ filled: amount }], say.nowDone(name, volumeWords(amount, this.units))); }}></asf-button>` : nothing}
-        <asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${name}" @click=${() => { void strikeOut(fluid, say.struck(name)); }}></asf-button></div>`;
+        <asf-button compact plain icon="strike" word=${say.strike} label="${say.strike}: ${name}" @click=${() => { void strikeOut(fluid, say.struck(name)); }}></asf-button></div></div>`;
   }
 
   private amount(fluid: RecordView, field: Amount, label: string): TemplateResult {

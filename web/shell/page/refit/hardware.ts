@@ -35,22 +35,22 @@ export function hasFigure({ values }: RecordView): boolean {
   return [torque, angle, sequence, stages, lubrication, compound, torque_source].some((value) => value !== undefined);
 }
 
-/** The figures of a joint: its own, and those of its pieces. */
-export function figuresOf(joint: StepJoint): TemplateResult[] {
+/** The figures of a joint: its own, and those of its pieces. Where its name stands above already it is not said again. */
+export function figuresOf(joint: StepJoint, isNamed: boolean): TemplateResult[] {
   const say = words().tightening;
-  const own = hasFigure(joint.record) || joint.record.values.remark ? [figure(joint.record, say.joint(joint.record.values.name ?? ''), Boolean(joint.record.values.at_ride_height))] : [];
+  const own = hasFigure(joint.record) || joint.record.values.remark ? [figure(joint.record, isNamed ? '' : say.joint(joint.record.values.name ?? ''), Boolean(joint.record.values.at_ride_height))] : [];
   return [...own, ...joint.pieces.filter(({ record }) => hasFigure(record)).map(({ record }) => figure(record, capital(record.values.name ?? words().refit.onStep.pieceUnnamed), own.length === 0 && Boolean(joint.record.values.at_ride_height)))];
 }
 
-/** One figure, large, with all that goes with it. */
+/** One figure, large, with all that goes with it. Without a name the source stands among the words. */
 export function figure({ values }: RecordView, name: string, atHeight: boolean): TemplateResult {
   const say = words().tightening;
   const { torque, torque_unit = 'newton-metre', torque_source, lubrication } = values;
   const where = [torque_source, lubrication ? say.lubrications[lubrication] : ''].filter(Boolean).join(' · ');
   const rest = inWords(values);
-  return html`<div class="tq"><div class="tq-head"><b>${name}</b><span class="second">${where}</span></div>
+  return html`<div class="tq">${name ? html`<div class="tq-head"><b>${name}</b><span class="second">${where}</span></div>` : nothing}
     <div class="tq-line">${torque === undefined ? nothing : html`<span class="tq-figure"><b>${torqueFigure(torque, torque_unit)}</b>\u00a0<span class="tq-unit">${torqueSign(torque_unit)}</span></span>`}
-      <div class="tq-words">${atHeight ? html`<p><b>${say.atHeight}</b></p>` : nothing}${rest.map((text) => html`<p>${text}</p>`)}</div></div></div>`;
+      <div class="tq-words">${!name && where ? html`<p class="second">${where}</p>` : nothing}${atHeight ? html`<p><b>${say.atHeight}</b></p>` : nothing}${rest.map((text) => html`<p>${text}</p>`)}</div></div></div>`;
 }
 
 function inWords({ angle, sequence, stages, compound, remark }: Values): (TemplateResult | string)[] {

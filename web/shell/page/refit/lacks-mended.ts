@@ -2,6 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Lack, RefitStepView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/button';
 import '../kit/dialog';
 import '../kit/icon';
@@ -19,6 +20,8 @@ import { waysOf, type Mended, type Way } from './mend';
 @customElement('asf-lacks-mended')
 export class LacksMended extends LightElement {
   @property({ attribute: false }) view!: RefitStepView;
+  /** Where the step stands, for the way back to it. */
+  @property() here = '';
   @state() private ordering = false;
   /** Why a tap stored nothing, and at which lack. */
   @state() private refused: { at: string; why: string } | null = null;
@@ -43,7 +46,7 @@ export class LacksMended extends LightElement {
   }
 
   private way({ word, href, mend, icon }: Way, at: string): TemplateResult {
-    return href === undefined ? html`<asf-button .icon=${icon} word=${word} @click=${() => { if (mend) void this.mend(at, mend); }}></asf-button>` : html`<asf-button .icon=${icon} word=${word} href=${href}></asf-button>`;
+    return href === undefined ? html`<asf-button .icon=${icon} word=${word} @click=${() => { if (mend) void this.mend(at, mend); }}></asf-button>` : html`<asf-button .icon=${icon} word=${word} href=${href.startsWith('#/routes/') ? openedFrom(href, this.here) : href}></asf-button>`;
   }
 
   // Two taps on one lack mend it once: the second would be for a record that the answer does not show yet.

@@ -3,6 +3,7 @@ import type { Lack } from '../../bridge/protocol';
 import '../kit/icon';
 import { tagFigures } from '../parts/tag-figures';
 import { words } from '../words';
+import { capital } from '../words/format';
 import { lackWhen } from './when';
 
 /** What of a lack is its own name: hardware and consumables are called themselves, the part stands by its tag. */
@@ -18,13 +19,9 @@ export function lackWords(lack: Lack, subject = true): TemplateResult {
 
 function subjectOf({ why, tag, name, part }: Lack): TemplateResult | typeof nothing {
   const say = words().refit;
-  if (part === undefined) return html`<b>${capitalOf(say.lacks.wholeAssembly)}</b>: `;
+  if (part === undefined) return html`<b>${capital(say.lacks.wholeAssembly)}</b>: `;
   const called = [tag === undefined ? '' : tagFigures(tag), OWN_NAME.has(why) ? '' : name || words().parts.noName].filter(Boolean).join(' ');
   return called ? html`<b>${called}</b>: ` : nothing;
-}
-
-function capitalOf(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** Drawn for a lack: a hand's work is half done, what waits for others is shut. Never alone: the words stand beside it. */

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { LeftView, Renewed } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { partRow } from '../parts/part-row';
@@ -21,7 +22,7 @@ export class LeftOver extends LightElement {
     return html`<asf-section .label=${say.title} .count=${say.count(n)}>
       ${n === 0 ? html`<p class="reckoned">${say.none}</p>` : nothing}
       ${parts.length ? html`<h3 class="rf-left-head">${say.parts}</h3><ul>${parts.map((line) => html`<li>${partRow(line, { picture: line.photo ? this.pictures.small(line.photo) : '', href: `#/refit/${line.assembly ?? 'none'}?step=${line.id}` })}</li>`)}</ul>` : nothing}
-      ${never_ticked.length ? html`<h3 class="rf-left-head">${say.neverTicked}</h3><ul>${never_ticked.map(({ name, part, tag, part_name, assembly, joint }) => html`<li><a class="rf-lack" href=${part ? `#/refit/${assembly ?? 'none'}?step=${part}` : `#/joint/${joint}`}><span></span><span>${words().refit.loose.joint(name)} · ${tag === undefined ? '' : `${tagFigures(tag)} `}${part_name}</span></a></li>`)}</ul>` : nothing}
+      ${never_ticked.length ? html`<h3 class="rf-left-head">${say.neverTicked}</h3><ul>${never_ticked.map(({ name, part, tag, part_name, assembly, joint }) => html`<li><a class="rf-lack" href=${part ? `#/refit/${assembly ?? 'none'}?step=${part}` : openedFrom(`#/joint/${joint}`, 'refit/commissioning')}><span></span><span>${words().refit.loose.joint(name)} · ${tag === undefined ? '' : `${tagFigures(tag)} `}${part_name}</span></a></li>`)}</ul>` : nothing}
       <h3 class="rf-left-head">${say.renewed} <span class="second">${renewed.length ? '' : say.noneRenewed}</span></h3>
       <ul class="rf-renewed">${renewed.map((one) => html`<li>${this.renewed(one)}</li>`)}</ul></asf-section>`;
   }

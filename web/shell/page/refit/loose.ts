@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import type { Change, LooseJoint, ReadyView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
 import '../kit/empty';
@@ -51,7 +52,7 @@ export class RefitLoose extends LightElement {
     const state = checks ? '' : finger_tight ? say.byHand : say.unsaid;
     const message = checks ? say.checkedDone(joint) : say.tightened(joint);
     const changes: Change[] = checks ? [{ checked_again: true }] : [{ tightened: 'tight' }];
-    return html`<a class="rf-joint-link" href=${part ? `#/refit/${assembly ?? 'none'}?step=${part}` : `#/joint/${one.joint}`}><span class="row-name">${joint} · ${of || say.noPart}</span>
+    return html`<a class="rf-joint-link" href=${part ? `#/refit/${assembly ?? 'none'}?step=${part}` : openedFrom(`#/joint/${one.joint}`, 'refit/loose')}><span class="row-name">${joint} · ${of || say.noPart}</span>
         <span class="row-second">${[assembly_name, state].filter(Boolean).join(' · ')}</span>
         ${figures.map(([piece, figure]) => html`<span class="rf-joint-figure"><b>${figure}</b>${piece ? ` ${piece}` : ''}</span>`)}</a>
       <asf-button icon="check" word=${checks ? say.checked : say.tight} label=${checks ? say.checkedOf(joint, of) : say.tightOf(joint, of)} @click=${() => { void write(hardware.record, changes, message); }}></asf-button>`;

@@ -44,7 +44,7 @@ export class PlaceRefit extends LightElement {
       case null: return html`<asf-refit-home></asf-refit-home>`;
       case 'loose': return html`<asf-refit-loose></asf-refit-loose>`;
       case 'commissioning': return html`<asf-commissioning></asf-commissioning>`;
-      case 'fluids': return html`<asf-fluids-place></asf-fluids-place>`;
+      case 'fluids': return html`<asf-fluids-place .address=${this.address}></asf-fluids-place>`;
       default: return this.assembly(id);
     }
   }

@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { BesidePhoto, PhotoView, RefitStepView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/icon';
 import { LightElement } from '../kit/light-element';
 import '../photo/framed';
@@ -15,6 +16,8 @@ interface Shown { photo: PhotoView; of: string }
 @customElement('asf-step-photo')
 export class StepPhoto extends LightElement {
   @property({ attribute: false }) view!: RefitStepView;
+  /** Where the step stands, for the way back to it. */
+  @property() here = '';
   @state() private at = 0;
   private readonly pictures = new Pictures(this);
 
@@ -28,7 +31,7 @@ export class StepPhoto extends LightElement {
     const say = words().refit.onStep;
     const { all } = this;
     const shown = all[this.at];
-    return html`<div class="rf-photo">${shown ? this.large(shown) : html`<p class="rf-nophoto second">${say.noPhoto}</p>`}
+    return html`<div class="rf-photo ${this.view.joints.length ? 'rf-photo-low' : ''}">${shown ? this.large(shown) : html`<p class="rf-nophoto second">${say.noPhoto}</p>`}
         <span class="rf-tag">${tagInHand(this.view.step.line, 64)}</span>
         ${all.length > 1 ? html`<button type="button" class="rf-turn rf-turn-back" aria-label=${say.previousPhoto} aria-keyshortcuts="ArrowLeft" @click=${() => { this.turn(-1); }}><asf-icon name="back"></asf-icon></button>
           <button type="button" class="rf-turn rf-turn-on" aria-label=${say.nextPhoto} aria-keyshortcuts="ArrowRight" @click=${() => { this.turn(1); }}><asf-icon name="next"></asf-icon></button>` : nothing}</div>
@@ -50,8 +53,8 @@ export class StepPhoto extends LightElement {
     const say = words().refit.onStep;
     const { all, at } = this;
     const moment = of ? say.beside(of) : words().moments.word[record.values.moment ?? 'off'];
-    return html`<a class="sheet-photo rf-large" href=${`#/photo/${record.id}`}>
-      <asf-framed .hash=${record.values.blob ?? ''} .marks=${marks.filter(({ struck }) => !struck)} label=${record.values.caption ?? say.openPhoto}></asf-framed>
+    return html`<a class="sheet-photo rf-large" href=${openedFrom(`#/photo/${record.id}`, this.here)}>
+      <asf-framed whole .hash=${record.values.blob ?? ''} .marks=${marks.filter(({ struck }) => !struck)} label=${record.values.caption ?? say.openPhoto}></asf-framed>
       <span class="plate">${say.photo(moment, at + 1, all.length)}${record.values.caption ? html`<br>${record.values.caption}` : nothing}</span></a>`;
   }
 

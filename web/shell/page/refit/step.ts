@@ -26,6 +26,7 @@ import { forgetStep, rememberStep } from './last-step';
 import { lackLines } from './lacks';
 import './lacks-mended';
 import './step-body';
+import './step-hardware';
 import './step-photo';
 import type { StepPhoto } from './step-photo';
 import { ticking, type Tick } from './tick';
@@ -87,13 +88,15 @@ export class RefitStep extends LightElement {
     if (this.live.nothing) return html`<asf-head .name=${say.title} back="#/refit"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="refit" word=${say.gone.go} href="#/refit"></asf-button></asf-empty></div>`;
     const { view } = this;
     if (!view) return html`<asf-head .name=${say.title} back=${back}></asf-head>`;
+    const here = `${back}?step=${this.partId}`;
     return html`${this.bar(view, back)}${this.boxes(view, back)}
-      <asf-step-photo .view=${view}></asf-step-photo>
+      <asf-step-photo .view=${view} here=${here}></asf-step-photo>
       <div class="body rf-step-body">
         ${this.said(view)}
-        <asf-cautions step="refit" .partId=${this.partId}></asf-cautions>
-        ${view.step.lacks.length && view.step.state !== 'fitted' ? html`<asf-lacks-mended .view=${view}></asf-lacks-mended>` : nothing}
-        <asf-step-body .view=${view} .units=${this.head.view?.settings.units ?? 'metric'}></asf-step-body>
+        <asf-cautions compact step="refit" .partId=${this.partId}></asf-cautions>
+        <asf-step-hardware .view=${view} .units=${this.head.view?.settings.units ?? 'metric'} here=${here}></asf-step-hardware>
+        ${view.step.lacks.length && view.step.state !== 'fitted' ? html`<asf-lacks-mended .view=${view} here=${here}></asf-lacks-mended>` : nothing}
+        <asf-step-body .view=${view}></asf-step-body>
         ${this.otherwise(view)}
       </div>
       <div class="foot rf-foot">${this.foot(view)}</div>
@@ -125,8 +128,9 @@ export class RefitStep extends LightElement {
     const { line } = step;
     const other = step.brings_new ? (line.route === 'donor' ? say.assembly.fromDonor : say.assembly.isNew) : '';
     const state = step.state === 'fitted' ? say.onStep.isOn : step.state === 'tried' ? say.onStep.isTried : '';
+    const waits = step.state === 'waiting' && step.lacks.length ? say.onStep.waits(step.lacks.length) : '';
     return html`<div class="rf-said"><h2 class="title"><a href=${`#/part/${record.id}`}>${line.name || words().parts.noName}${line.quantity > 1 ? ` × ${line.quantity}` : ''}</a></h2>
-      ${other || state ? html`<p>${state ? html`<b><asf-icon name=${step.state === 'fitted' ? 'proved' : 'not-proved'} size="20"></asf-icon> ${state}</b> ` : nothing}<span class="second">${other}</span></p>` : nothing}</div>`;
+      ${other || state || waits ? html`<p>${waits ? html`<b><asf-icon name="timer" size="20"></asf-icon> ${waits}</b> ` : nothing}${state ? html`<b><asf-icon name=${step.state === 'fitted' ? 'proved' : 'not-proved'} size="20"></asf-icon> ${state}</b> ` : nothing}<span class="second">${other}</span></p>` : nothing}</div>`;
   }
 
   private otherwise(view: RefitStepView): TemplateResult {
@@ -145,7 +149,7 @@ export class RefitStep extends LightElement {
     const later = { word: say.later, act: () => { this.later(); } };
     switch (view.step.state) {
       case 'fitted': return html`<asf-primary verb=${view.next_open ? say.next : say.look} icon="next" key="L" @click=${() => { this.later(); }}></asf-primary>`;
-      case 'tried': return pairOf(html`<asf-primary verb=${say.offAgain} icon="undo" @click=${() => { void this.tick('off-again'); }}></asf-primary>`, later);
+      case 'tried': return pairOf(html`<asf-primary verb=${say.offAgain} icon="undo" key="D" @click=${() => { void this.tick('off-again'); }}></asf-primary>`, later);
       case 'waiting': return html`<div class="primary-and-second rf-swapped"><asf-button column icon="check" word=${say.tightened} key="D" @click=${() => { this.wants('tightened'); }}></asf-button>
         <asf-primary verb=${say.later} icon="next" key="L" @click=${() => { this.later(); }}></asf-primary></div>`;
       case 'ready': return pairOf(html`<asf-primary verb=${say.tightened} icon="check" key="D" @click=${() => { this.wants('tightened'); }}></asf-primary>`, later);
@@ -206,7 +210,7 @@ export class RefitStep extends LightElement {
   private readonly pressed = (event: KeyboardEvent): void => {
     const { key, target } = event;
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || event.repeat || document.querySelector('dialog[open]')) return;
-    if (target instanceof HTMLElement && target.matches('input:not([type="radio"], [type="checkbox"]), textarea, select')) return;
+    if (target instanceof HTMLElement && target.matches('input, textarea, select')) return;
     if (this.carriesOut(key)) event.preventDefault();
   };
 

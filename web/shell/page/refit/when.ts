@@ -1,11 +1,10 @@
 import type { Day, Lack } from '../../bridge/protocol';
+import { dayNear } from '../stores/when';
 import { words } from '../words';
-import { day, dayOfYear } from '../words/format';
 
 /** A day as it is said this year: "15 Mar"; with its year in any other. */
 export function dayWords(text: Day, now = new Date()): string {
-  const at = new Date(`${text}T00:00`);
-  return at.getFullYear() === now.getFullYear() ? day(at) : dayOfYear(at);
+  return dayNear(new Date(`${text}T00:00`), now);
 }
 
 /** When a lack is over, as far as anybody knows. */

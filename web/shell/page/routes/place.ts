@@ -2,6 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { Command, CostView, QuoteCost } from '../../bridge/protocol';
+import { backOf } from '../back-of';
 import { carryOut } from '../carry-out';
 import '../cautions/cautions';
 import { strikeOut } from '../strike-out';
@@ -87,7 +88,7 @@ export class PlaceRoutes extends LightElement {
 
   private head(): TemplateResult {
     const line = this.whole.view?.line;
-    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${line?.assembly_name ?? ''} .tag=${line ? tagInHand(line) : nothing} back=${`#/part/${this.partId}`} .cells=${[this.keeping.cell]}></asf-head>`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line?.name || words().sheet.noName} .second=${line?.assembly_name ?? ''} .tag=${line ? tagInHand(line) : nothing} back=${backOf(this.address, `#/part/${this.partId}`)} .cells=${[this.keeping.cell]}></asf-head>`;
   }
 
   private body(view: CostView): TemplateResult {

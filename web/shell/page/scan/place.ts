@@ -2,6 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { desk } from '../../bridge/desk';
 import type { PartLine, StoredLine } from '../../bridge/protocol';
+import { backOf } from '../back-of';
 import { Feedback, type Heard } from '../camera/feedback';
 import { Viewfinder } from '../camera/viewfinder';
 import { WakeLock } from '../camera/wake-lock';
@@ -52,7 +53,7 @@ export class ScanPlace extends LightElement {
     this.session.addEventListener('session', this.redraw);
     this.session.addEventListener('heard', this.heard);
     this.session.addEventListener('go', this.leads);
-    this.finder.addEventListener('sight', this.looked);
+    this.finder.addEventListener('sight', this.redraw);
     desk.addEventListener('changed', this.changed);
     document.addEventListener('keydown', this.key);
     this.finder.open();
@@ -64,7 +65,7 @@ export class ScanPlace extends LightElement {
     this.session.removeEventListener('session', this.redraw);
     this.session.removeEventListener('heard', this.heard);
     this.session.removeEventListener('go', this.leads);
-    this.finder.removeEventListener('sight', this.looked);
+    this.finder.removeEventListener('sight', this.redraw);
     desk.removeEventListener('changed', this.changed);
     document.removeEventListener('keydown', this.key);
     this.frames.stop();
@@ -87,7 +88,7 @@ export class ScanPlace extends LightElement {
     const { session } = this;
     const torch = this.finder.torch === 'none' ? [] : [{ id: 'torch', word: say.torch, icon: 'torch' as const, pressed: this.finder.torch === 'on', label: say.torchName }];
     return html`<div class="scan ${this.keys ? 'scan-keys' : ''} ${this.isTyping && this.canSee ? 'scan-typing' : ''}" @click=${() => { this.finder.stir(); }}>
-      <asf-head ink .name=${say.title} .second=${session.mode === 'count' && session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back="#/stores" .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
+      <asf-head ink .name=${say.title} .second=${session.mode === 'count' && session.count ? say.isCounting(nameOf(session.count.place)) : say.second[session.mode]} back=${backOf(this.address, '#/stores')} .cells=${torch} @asf-cell=${() => { void this.finder.turnTorch(); }}></asf-head>
       <div class="scan-upper ${this.canSee ? '' : 'scan-blind'}"><asf-sight .finder=${this.finder} .todo=${this.finder.sight === 'refused' ? say.refused : say.noCamera} .over=${html`<span class="scan-frame" aria-hidden="true"></span>`} @asf-shoot=${this.wake}></asf-sight>${signPlate(session.sign, this.ready)}</div>
       <div class="scan-lower">
         ${this.asked()}
@@ -198,15 +199,14 @@ export class ScanPlace extends LightElement {
   private countIsAddress(): void {
     const { mode, count } = this.session;
     if (mode !== 'count' || !count || !this.isConnected) return;
-    const wanted = new URLSearchParams({ mode: 'count', count: count.record.id }).toString();
+    const from = this.address?.search.get('from');
+    const wanted = new URLSearchParams({ mode: 'count', count: count.record.id, ...(from ? { from } : {}) }).toString();
     if (wanted === this.begun) return;
     this.begun = wanted;
     const hash = `#/scan?${wanted}`;
     history.replaceState(history.state, '', hash);
     journal.at({ hash });
   }
-
-  private readonly looked = (): void => { this.requestUpdate(); };
 
   private readonly changed = (): void => { void this.session.refresh(); };
 

@@ -2,6 +2,7 @@ import { desk, newId } from '../../bridge/desk';
 import type { Change, Command, CountView, PlaceLine, StoredLine, TagView } from '../../bridge/protocol';
 import type { Heard } from '../camera/feedback';
 import { carryOut } from '../carry-out';
+import { tagFigures as figures } from '../parts/tag-figures';
 import { nameOf } from '../stores/place-chooser';
 import { today } from '../today';
 import { words } from '../words';
@@ -319,11 +320,7 @@ export function nameOfThing(thing: Thing): string {
 }
 
 export function tagOf(thing: Thing): string {
-  return thing.kind === 'part' ? figures(thing.part.line.tag ?? 0) : '';
-}
-
-function figures(number: number): string {
-  return String(number).padStart(4, '0');
+  return thing.kind === 'part' && thing.part.line.tag !== undefined ? figures(thing.part.line.tag) : '';
 }
 
 /** What is laid down is in again, where it was out of the house. */

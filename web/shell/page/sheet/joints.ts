@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { JointView, PartView, RecordView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { words } from '../words';
@@ -20,7 +21,7 @@ export class SheetJoints extends LightElement {
   private joint({ record, pieces }: JointView): TemplateResult {
     const say = words().sheet.joints;
     const { name, bag } = record.values;
-    return html`<div class="joint"><h3 class="joint-name"><a href=${`#/joint/${record.id}`}>${name || say.noName}</a>${bag ? html` <span class="second">${say.bag(bag)}</span>` : nothing}</h3>
+    return html`<div class="joint"><h3 class="joint-name"><a href=${openedFrom(`#/joint/${record.id}`, `part/${this.view?.record.id ?? ''}`)}>${name || say.noName}</a>${bag ? html` <span class="second">${say.bag(bag)}</span>` : nothing}</h3>
       <ol class="joint-pieces">${pieces.filter(({ struck }) => !struck).map((piece) => html`<li>${pieceWords(piece)}</li>`)}</ol></div>`;
   }
 }

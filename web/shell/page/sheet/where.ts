@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { PartView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import '../kit/button';
 import '../kit/message';
 import { LightElement } from '../kit/light-element';
@@ -48,7 +49,7 @@ export class SheetWhere extends LightElement {
     if (part.lies === 'out') return html`<asf-message .happened=${outSecond(part)}><asf-in-again .stored=${part}></asf-in-again></asf-message>`;
     const missed = part.missed === undefined ? nothing : html`<asf-message .happened=${say.missed(part.line.place.at(-1) ?? '', when(part.missed))}></asf-message>`;
     const isHere = part.lies === 'place' || part.lies === 'nowhere';
-    return html`${missed}<div class="pair"><asf-button icon="find" word=${say.title} href=${`#/where/${part.line.id}`}></asf-button>
+    return html`${missed}<div class="pair"><asf-button icon="find" word=${say.title} href=${openedFrom(`#/where/${part.line.id}`, `part/${part.line.id}`)}></asf-button>
       ${isHere ? html`<asf-button icon="route" word=${say.house.send} @click=${() => { this.doing = 'send'; }}></asf-button>` : nothing}</div>`;
   }
 

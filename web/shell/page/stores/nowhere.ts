@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Id, StoredLine } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { carryOut } from '../carry-out';
 import '../kit/button';
 import '../kit/empty';
@@ -48,7 +49,7 @@ export class Nowhere extends LightElement {
   private row(part: StoredLine, into: string): TemplateResult {
     const say = words().stores;
     const word = into ? say.putHere : say.choose;
-    return html`${storedRow(part, part.line.photo ? this.pictures.small(part.line.photo) : '', part.line.assembly_name, `#/where/${part.line.id}`)}
+    return html`${storedRow(part, part.line.photo ? this.pictures.small(part.line.photo) : '', part.line.assembly_name, openedFrom(`#/where/${part.line.id}`, into ? `stores/nowhere?into=${this.into}` : 'stores/nowhere'))}
       <div class="pair store-settle"><asf-button icon="place" word=${word} label="${word}: ${nameOfPart(part)}" @click=${() => { if (into) void lay(part, this.into, into); else this.laying = part; }}></asf-button></div>`;
   }
 

@@ -2,6 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { Change, PlaceView, StoredLine } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { carryOut } from '../carry-out';
 import { KeepingWord } from '../frame/keeping-word';
 import '../kit/button';
@@ -58,7 +59,7 @@ export class OnePlace extends LightElement {
     const outer = line.path.slice(0, -1);
     return html`<asf-head .name=${nameOf(line)} .second=${say.path(outer.length ? outer : [line.place_kind ? say.kinds[line.place_kind] : ''])} back=${view.way.length > 1 ? `#/stores/${view.way.at(-2)?.id ?? ''}` : '#/stores'} .cells=${[this.keeping.cell]}></asf-head>
       <div class="body stores-body">${this.body(view)}</div>
-      ${scanFoot({ verb: say.scanNext, href: running ? `#/scan?mode=count&count=${running.count}` : '#/scan?mode=open',
+      ${scanFoot({ verb: running ? say.goOn : say.scanNext, href: this.scan(running ? `mode=count&count=${running.count}` : 'mode=open'),
         second: html`<asf-button column icon="move" word=${say.moveIt[line.place_kind ?? 'none']} @click=${() => { this.doing = 'move'; }}></asf-button>` })}
       ${this.dialogs(view)}`;
   }
@@ -71,7 +72,7 @@ export class OnePlace extends LightElement {
       ${rack ? html`<asf-rack .rack=${rack} at=${this.placeId}></asf-rack>` : nothing}
       ${view.parts.length || !inside.length || view.counted || view.running ? this.lying(view) : nothing}
       ${inside.length ? html`<asf-section .label=${say.inside} .count=${String(inside.length)}>${placeList(inside)}</asf-section>` : nothing}
-      ${view.parts.length || !inside.length || view.counted || view.running ? nothing : html`<asf-button icon="count" word=${say.count} href=${`#/scan?mode=count&place=${this.placeId}`}></asf-button>`}
+      ${view.parts.length || !inside.length || view.counted || view.running ? nothing : html`<asf-button icon="count" word=${say.count} href=${this.scan(`mode=count&place=${this.placeId}`)}></asf-button>`}
       ${line.parts_within > line.parts ? html`<asf-button icon="list" word=${say.allParts} @click=${() => { this.asList(); }}></asf-button>` : nothing}
       <asf-place-photos .view=${view}></asf-place-photos>
       <asf-section .label=${say.more} .count=${line.code ? say.tag(line.code) : ''}><div class="pair stores-do">
@@ -92,18 +93,23 @@ export class OnePlace extends LightElement {
       ${parts.length === 0 ? html`<p class="second">${say.nothing}</p>${running || line.record.struck ? nothing : this.putIn()}` : nothing}
       <ul>${parts.map((part) => html`<li>${this.row(part, view)}</li>`)}</ul>
       <div class="pair stores-do">${running
-        ? html`<asf-button icon="scan" word=${say.goOn} href=${`#/scan?mode=count&count=${running.count}`}></asf-button><asf-button icon="check" word=${say.endCount} @click=${() => { void this.end(running.count, nameOf(line)); }}></asf-button>`
-        : html`<asf-button icon="count" word=${counted ? say.countAgain : say.count} href=${`#/scan?mode=count&place=${this.placeId}`}></asf-button>`}</div></asf-section>`;
+        ? html`<asf-button icon="check" word=${say.endCount} @click=${() => { void this.end(running.count, nameOf(line)); }}></asf-button>`
+        : html`<asf-button icon="count" word=${counted ? say.countAgain : say.count} href=${this.scan(`mode=count&place=${this.placeId}`)}></asf-button>`}</div></asf-section>`;
+  }
+
+  /** Scanning, with the way back to this place. */
+  private scan(how: string): string {
+    return openedFrom(`#/scan?${how}`, `stores/${this.placeId}`);
   }
 
   private putIn(): TemplateResult {
     const say = words().stores;
-    return html`<div class="pair stores-do"><asf-button icon="scan" word=${say.scanIn} href="#/scan?mode=move"></asf-button>
+    return html`<div class="pair stores-do"><asf-button icon="scan" word=${say.scanIn} href=${this.scan('mode=move')}></asf-button>
       <asf-button icon="place" word=${say.chooseIn} href=${`#/stores/nowhere?into=${this.placeId}`}></asf-button></div>`;
   }
 
   private row(part: StoredLine, view: PlaceView): TemplateResult {
-    return html`${storedRow(part, part.line.photo ? this.pictures.small(part.line.photo) : '', inPlace(part), `#/where/${part.line.id}`)}
+    return html`${storedRow(part, part.line.photo ? this.pictures.small(part.line.photo) : '', inPlace(part), openedFrom(`#/where/${part.line.id}`, `stores/${this.placeId}`))}
       ${isAmiss(part) ? html`<asf-settle .stored=${part} place=${this.placeId} name=${nameOf(view.line)}></asf-settle>` : nothing}`;
   }
 

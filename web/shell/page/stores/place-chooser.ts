@@ -29,6 +29,7 @@ export class PlaceChooser extends LightElement {
   @state() private fresh = '';
   @state() private kind: PlaceKind = 'box';
   @state() private wrong = '';
+  private busy = false;
 
   private readonly places = new Live(this, 'places', () => ({ ask: 'places' }));
 
@@ -74,8 +75,11 @@ export class PlaceChooser extends LightElement {
       this.wrong = words().stores.needsName;
       return;
     }
+    // A second tap while the first is on its way would make two of it.
+    if (this.busy) return;
+    this.busy = true;
     const id = newId();
-    const { ok } = await carryOut({ do: 'create', id, kind: 'place', changes: [{ name }, { place_kind: this.kind }] });
+    const { ok } = await carryOut({ do: 'create', id, kind: 'place', changes: [{ name }, { place_kind: this.kind }] }).finally(() => { this.busy = false; });
     if (!ok) return;
     this.fresh = '';
     this.choose(id, name);

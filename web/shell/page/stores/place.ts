@@ -68,8 +68,8 @@ export class PlaceStores extends LightElement {
   /** What is asked most stands first. */
   private asked(): TemplateResult {
     const say = words().stores;
-    const [missed = 0, , nowhere = 0, unseen = 0] = this.missing.view?.totals ?? [];
-    const amiss = missed + nowhere + unseen + (this.missing.view?.late ?? 0);
+    const [missed = 0, , , unseen = 0] = this.missing.view?.totals ?? [];
+    const amiss = missed + unseen + (this.missing.view?.late ?? 0);
     return html`<div class="pair stores-asked"><asf-button icon="find" word=${say.whereIsIt} href="#/where"></asf-button><asf-button icon="missing" word=${say.missingCount(amiss)} href="#/missing"></asf-button></div>`;
   }
 

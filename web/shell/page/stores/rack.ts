@@ -58,7 +58,7 @@ export function short(name: string): string {
 }
 
 /** The shelf of the place in the middle, where there are more than are drawn. */
-function near(shelves: readonly ShelfView[], at: string): readonly ShelfView[] {
+export function near(shelves: readonly ShelfView[], at: string): readonly ShelfView[] {
   const of = shelves.findIndex(({ id, boxes }) => id === at || boxes.some(({ here }) => here));
   const from = Math.max(0, Math.min(Math.max(of, 0) - 1, shelves.length - DRAWN));
   return shelves.slice(from, from + DRAWN);

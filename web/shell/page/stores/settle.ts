@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { Command, StoredLine } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { carryOut } from '../carry-out';
 import '../kit/button';
 import { LightElement } from '../kit/light-element';
@@ -23,7 +24,7 @@ export class Settle extends LightElement {
     const label = (word: string): string => `${word}: ${name}`;
     if (part.counted !== 'foreign') {
       return html`<div class="pair store-settle"><asf-button icon="check" word=${say.found} label=${label(say.found)} @click=${() => { void carryOut(seen(line.id, part.place ?? this.place), say.foundDone(name)); }}></asf-button>
-        <asf-button icon="find" word=${words().stores.whereIsIt} label=${label(words().stores.whereIsIt)} href=${`#/where/${line.id}`}></asf-button></div>`;
+        <asf-button icon="find" word=${words().stores.whereIsIt} label=${label(words().stores.whereIsIt)} href=${openedFrom(`#/where/${line.id}`, `stores/${this.place}`)}></asf-button></div>`;
     }
     const belongs = line.place.at(-1) ?? '';
     const back = part.place;

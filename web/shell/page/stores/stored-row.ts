@@ -12,11 +12,16 @@ const NEW: ReadonlySet<Route> = new Set(['buy', 'kit', 'exchange', 'donor']);
 export function storedRow(stored: StoredLine, picture: string, second: unknown, href = `#/part/${stored.line.id}`): TemplateResult {
   const { line } = stored;
   const marks = { ...tagMarks(line), missing: isMissing(stored), foreign: stored.counted === 'foreign' && !stored.settled };
-  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .marks=${marks} .name=${partName(line)} .second=${second} .photo=${line.photo ? picture : ''} href=${href}></asf-row>`;
+  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(stored)} .marks=${marks} .name=${partName(line)} .second=${second} .photo=${line.photo ? picture : ''} href=${href}></asf-row>`;
+}
+
+/** What is lent out is out of the house, but for no work; empty where its standing says it. */
+export function standingWord({ out }: Pick<StoredLine, 'out'>): string {
+  return out?.values.out_for === 'loan' ? words().where.house.onLoan : '';
 }
 
 /** It should lie somewhere, and was not found there. */
-export function isMissing(stored: StoredLine): boolean {
+export function isMissing(stored: Pick<StoredLine, 'counted' | 'settled' | 'missed'>): boolean {
   return (stored.counted === 'missing' && !stored.settled) || stored.missed !== undefined;
 }
 

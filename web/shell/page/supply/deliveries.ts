@@ -61,7 +61,7 @@ export class Deliveries extends LightElement {
   private ways(one: RecordView, state: State): TemplateResult {
     const say = words().supply;
     if (state === 'coming') return html`<asf-button icon="check" word=${say.in} label=${say.inOf(one.values.from ?? '')} @click=${() => { void this.put(one, [{ arrived: today() }], say.inDone); }}></asf-button>`;
-    if (state !== 'in') return html`<asf-button compact plain word=${say.again} @click=${() => { void this.put(one, [{ clear: 'compared' }], say.againDone); }}></asf-button>`;
+    if (state !== 'in') return html`<asf-button compact plain word=${say.again} label=${say.againOf(one.values.from ?? '')} @click=${() => { void this.put(one, [{ clear: 'compared' }], say.againDone); }}></asf-button>`;
     const compared = (what: Compared, word: string, done: string, icon: 'check' | 'proved-bad'): TemplateResult => html`<asf-button icon=${icon} word=${word} label="${say.compare}: ${word}" @click=${() => { void this.put(one, [{ compared: what }], done); }}></asf-button>`;
     return html`<div class="pair" role="group" aria-label=${say.compare}>${compared('right', say.right, say.comparedRight, 'check')}${compared('wrong', say.wrong, say.comparedWrong, 'proved-bad')}</div>`;
   }

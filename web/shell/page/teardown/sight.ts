@@ -51,6 +51,7 @@ export class Sight extends LightElement {
     const text = words().teardown;
     const way = { refused: text.refusedTodo, none: text.noneTodo } as const;
     const todo = sight === 'refused' || sight === 'none' ? this.todo || way[sight] : '';
+    if (sight === 'asleep') return html`<p class="sight-words" role="status"><button type="button" class="sight-wake" @click=${this.shoot}><b>${text.sight[sight]}</b></button></p>`;
     return html`<p class="sight-words" role="status"><b>${sight === 'live' ? '' : text.sight[sight]}</b>${todo ? html`<span>${todo}</span>` : nothing}</p>`;
   }
 

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { PartLine } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { textOf } from '../field-text';
 import '../kit/button';
 import '../kit/empty';
@@ -32,7 +33,7 @@ export class WhereFind extends LightElement {
     return html`<asf-head .name=${say.title} .second=${view ? say.second(view.total) : ''} back="#/stores"></asf-head>
       <div class="body where-find">
         <asf-field kind="find" icon="find" hide-label .label=${say.find} .placeholder=${say.find} .value=${this.sought} @input=${this.typed}></asf-field>
-        <asf-button icon="scan" word=${say.scan} href="#/scan?mode=open"></asf-button>
+        <asf-button icon="scan" word=${say.scan} href=${openedFrom('#/scan?mode=open', 'where')}></asf-button>
         <p class="unseen" role="status">${view && this.sought.trim() ? say.foundCount(this.rows(view.rows).length + Math.max(0, view.found - view.rows.length)) : ''}</p>
         ${view ? this.grid(this.rows(view.rows), view.found) : nothing}</div>`;
   }

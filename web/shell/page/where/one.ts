@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Advice, PlaceStep, WhereView } from '../../bridge/protocol';
+import { backOf, openedFrom } from '../back-of';
 import { carryOut } from '../carry-out';
 import '../kit/button';
 import '../kit/empty';
@@ -15,10 +16,11 @@ import '../missing/in-again';
 import { outSecond } from '../missing/out-words';
 import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import { Pictures } from '../pictures';
+import type { Address } from '../places';
 import '../stores/place-chooser';
 import type { PlaceChosen } from '../stores/place-chooser';
 import { seen } from '../stores/settle';
-import { careWords } from '../stores/stored-row';
+import { careWords, standingWord } from '../stores/stored-row';
 import { when } from '../stores/when';
 import { words } from '../words';
 import { capital } from '../words/format';
@@ -27,6 +29,7 @@ import { capital } from '../words/format';
 @customElement('asf-where-one')
 export class WhereOne extends LightElement {
   @property() partId = '';
+  @property({ attribute: false }) address: Address | undefined;
   @state() private isMoving = false;
   private readonly live = new Live(this, 'where', () => ({ ask: 'where', part: this.partId }));
   private readonly pictures = new Pictures(this);
@@ -38,14 +41,17 @@ export class WhereOne extends LightElement {
   override render(): TemplateResult {
     const say = words().where;
     const { view } = this.live;
-    if (this.live.nothing) return html`<asf-head .name=${say.title} back="#/where"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}></asf-empty></div>`;
-    if (!view || view.part.line.id !== this.partId) return html`<asf-head sheet .name=${say.title} back="#/where"></asf-head>`;
+    const back = backOf(this.address, '#/where');
+    if (this.live.nothing) return html`<asf-head .name=${say.title} back=${back}></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}></asf-empty></div>`;
+    if (!view || view.part.line.id !== this.partId) return html`<asf-head sheet .name=${say.title} back=${back}></asf-head>`;
     const { line } = view.part;
-    const second = html`${sideBefore(line)}${[words().standings[line.standing], ...careWords(view.part.care)].join(', ')}`;
-    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${second} .tag=${tagInHand(line)} back="#/where"></asf-head>
+    const lent = standingWord(view.part);
+    const primary = this.primary(view);
+    const second = html`${sideBefore(line)}${[lent || words().standings[line.standing], ...careWords(view.part.care)].join(', ')}`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${second} .tag=${tagInHand(line, 52, lent)} back=${back}></asf-head>
       <div class="body where-body">${this.said(view)}${this.way(view.way)}${this.next(view.next)}
-        <div class="pair"><asf-button icon="parts" word=${say.sheet} href=${`#/part/${line.id}`}></asf-button><asf-button icon="scan" word=${words().scan.modes.move} href=${`#/scan?mode=move&part=${line.id}`}></asf-button></div></div>
-      <div class="foot store-foot">${this.primary(view)}</div>
+        <div class="pair"><asf-button icon="parts" word=${say.sheet} href=${`#/part/${line.id}`}></asf-button><asf-button icon="scan" word=${say.scanTo} href=${openedFrom(`#/scan?mode=move&part=${line.id}`, `where/${line.id}`)}></asf-button></div></div>
+      ${primary === nothing ? nothing : html`<div class="foot store-foot">${primary}</div>`}
       <asf-place-chooser .open=${this.isMoving} @asf-close=${() => { this.isMoving = false; }} @asf-place=${this.moved}></asf-place-chooser>`;
   }
 

@@ -14,7 +14,7 @@ export class WherePlace extends LightElement {
 
   override render(): TemplateResult {
     const id = this.address?.id;
-    return id ? html`<asf-where-one .partId=${id}></asf-where-one>` : html`<asf-where-find></asf-where-find>`;
+    return id ? html`<asf-where-one .partId=${id} .address=${this.address}></asf-where-one>` : html`<asf-where-find></asf-where-find>`;
   }
 }
 

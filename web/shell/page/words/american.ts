@@ -10,6 +10,7 @@ export const american: Partial<Vocabulary> = {
   dockets: 'shop tickets',
   conserve: 'preservation',
   outForWork: 'sent out',
+  outWith: 'to',
   splitPin: 'cotter pin',
   circlip: 'snap ring',
   damper: 'shock',

@@ -9,6 +9,7 @@ export const british: Vocabulary = {
   dockets: 'works dockets',
   conserve: 'conserve',
   outForWork: 'out for work',
+  outWith: 'at',
   splitPin: 'split pin',
   circlip: 'circlip',
   damper: 'damper',

@@ -1,6 +1,6 @@
 import type { Hazard, Step } from '../../bridge/protocol';
 import { byHazard } from './cautions-by-hazard';
-import { count } from './format';
+import { count, number } from './format';
 import type { Vocabulary } from './vocabulary';
 
 /** What can hurt somebody, before the step that carries it. */
@@ -11,6 +11,8 @@ export const cautions = (trade: Vocabulary) => ({
   can: 'What can happen', todo: 'What to do', who: 'Who decides', source: 'Source',
   read: 'Read and understood', readSaid: (line: string) => `Read: ${line}`,
   readBy: (who: string, when: string) => (who ? `Read by ${who}, ${when}` : `Read ${when}`),
+  /** Before the names of all of them, on one line. */
+  few: (n: number, read: number) => [n === 1 ? 'Caution' : count(n, 'caution'), read === 0 ? '' : read === n ? 'read' : `${number(read)} read`].filter(Boolean).join(', '),
   allRead: (n: number) => `${count(n, 'caution')} read`,
   open: (n: number) => count(n, 'caution'), unread: (n: number) => `${count(n, 'caution')} to read`,
   standing: 'This app replaces neither the workshop manual, nor an inspector, nor local codes, nor a licensed shop. They come first.',

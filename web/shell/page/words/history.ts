@@ -1,4 +1,4 @@
-import type { FieldName } from '../../bridge/protocol';
+import type { FieldName, Fit } from '../../bridge/protocol';
 import { count } from './format';
 
 /** What each field is called. */
@@ -9,7 +9,7 @@ export const fieldNames: Record<FieldName, string> = {
   vehicle: 'Vehicle', inside: 'Inside', side: 'Side', open: 'Open',
   tag: 'Tag', assembly: 'Assembly', quantity: 'Pieces', makers_number: 'Maker’s number', casting_number: 'Casting number', material: 'Material', mass: 'Mass', family: 'Family',
   place: 'Where it lies', single_use: 'Single use', cannot_be_bought: 'Cannot be bought', missing_from_start: 'Missing from the start', wrong_piece: 'Wrong piece fitted', stuck: 'Stuck', tried: 'What was tried',
-  off: 'Off', order: 'Order', from_boxes: 'Bought in boxes', triage: 'First word', split_from: 'Split from', chosen: 'Route chosen',
+  off: 'Off', order: 'Order', from_boxes: 'Came in boxes', triage: 'First word', split_from: 'Split from', chosen: 'Route chosen',
   bag: 'Bag', joint: 'Joint', thickness: 'Thickness', size: 'Size',
   of: 'Of', moment: 'Taken when', shot: 'Taken for', caption: 'Words under the photo', blob: 'Picture or sound', length: 'Bytes', media_type: 'Form', taken: 'When', shape: 'Mark', x: 'Across', y: 'Down', dx: 'Width', dy: 'Height',
   text: 'Text', lasts: 'Lasts', within: 'In', place_kind: 'Kind of place', check: 'Looked at', skipped: 'Left out',
@@ -27,7 +27,7 @@ export const fieldNames: Record<FieldName, string> = {
   swap: 'In the swap', axle_ratio: 'Axle ratio', gear_ratios: 'Gears', overdrive: 'Overdrive', overdrive_on: 'Overdrive works on', tyre: 'Tyre marking', circumference: 'Rolls in one turn', turns_per_mile: 'Turns a mile', diameter: 'Tyre across', highest_turns: 'Highest engine speed',
   rate: 'Price for one', rate_basis: 'One of what', area: 'Surface of one piece', duty_rate: 'Duty on top', fetched: 'Taken off the donor',
   quotes: 'Quotes of the plan',
-  oiled: 'Oiled', wrapped: 'Wrapped', fragile: 'Fragile', two_person: 'Lift by two', long: 'Length', wide: 'Width', high: 'Height', build: 'Fills its box',
+  oiled: 'Oiled', wrapped: 'Wrapped', fragile: 'Fragile', two_person: 'Lift by two', long: 'Length', wide: 'Width', high: 'Height', build: 'Built',
   out_for: 'Out for', due: 'Due', arrived: 'In on', compared: 'Compared with the old', ended: 'Count ended', in_count: 'Counted in',
   fit: 'On again', finished: 'Work done', paint: 'Before or after paint', painted: 'Painted', reference: 'Kept whole as the reference', fit_time: 'Own time to refit',
   torque: 'Tightening figure', torque_unit: 'Unit of the figure', angle: 'Then turn on by', sequence: 'Sequence', stages: 'Stages', lubrication: 'Thread', compound: 'Sealant or locking compound', torque_source: 'Figure from',
@@ -42,5 +42,6 @@ export const history = {
   gone: { first: 'Nothing was written about this.', then: 'It is not in this job.', go: 'To the job' },
   certainty: { sure: 'sure', about: 'about', 'wild-guess': 'wild guess', starting: 'starting value' },
   triage: { 'looks-good': 'looks good', doubtful: 'doubtful', scrap: 'scrap' },
+  fit: { fitted: 'on', tried: 'on for trial', 'off-again': 'off again for finish' } satisfies Record<Fit, string>,
   other: 'another record', unchanged: 'Latest first. Nothing here is ever deleted.',
 };

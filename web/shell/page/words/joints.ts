@@ -21,6 +21,7 @@ export const joints = (trade: Vocabulary) => ({
   size: 'Size',
   sizeHint: 'As you would ask for it: M8 × 25, 3/8 UNF, 1 mm copper',
   quantity: 'How many alike',
+  bagAndName: 'Bag and name',
   bag: 'Its bag',
   bagHint: 'As written on it',
   name: 'Name of the joint',

@@ -5,9 +5,9 @@ import type { Vocabulary } from './vocabulary';
 
 /** What the pieces of the kit say by themselves. */
 export const kit = (trade: Vocabulary) => ({
-  tagName(number: string, standing: Standing, over: TagMarks): string {
+  tagName(number: string, standing: Standing, over: TagMarks, word = ''): string {
     const extra = (Object.keys(marks) as (keyof TagMarks)[]).filter((mark) => over[mark]).map((mark) => marks[mark]);
-    return ['tag ' + number, standings(trade)[standing], ...extra].join(', ');
+    return ['tag ' + number, word || standings(trade)[standing], ...extra].join(', ');
   },
   nextTag: 'Next tag',
   photo: 'Photo',

@@ -41,7 +41,7 @@ export const lacks = (trade: Vocabulary) => ({
   noQuote: 'No route is chosen for it now: choose one under Its routes.', gone: 'That has changed meanwhile: look again.',
    ways: {
     decide: 'Its routes', useAgain: 'Use it again', open: 'Open the part', workDone: 'Work done', finishDone: 'Finish done', offAgain: 'Off again', order: 'It is ordered', inNow: 'In today', fetched: 'Off the donor', right: 'Compared: right', wrong: 'Compared: wrong',
-    here: (n: number) => (n === 1 ? 'It is here' : `All ${number(n)} are here`), toOther: (name: string) => `Go to ${name}`, painted: 'It is painted', rules: 'Look at the rules',
+    here: (n: number) => (n === 1 ? 'It is here' : `All ${number(n)} are here`), toOther: (name: string) => `Go to ${name}`, painted: 'It is painted',
   },
   done: {
     useAgain: (name: string) => `${name}: use again`, workDone: (name: string) => `${name}: work done`, finishDone: (name: string) => `${name}: finish done`, inNow: (name: string) => `${name}: in today`, fetched: (name: string) => `${name}: off the donor`,

@@ -15,7 +15,7 @@ export const stores = (trade: Vocabulary) => ({
   moveIt: { area: 'Move the area', rack: 'Move the rack', shelf: 'Move the shelf', box: 'Move the box', bag: 'Move the bag', hook: 'Move the hook', floor: 'Move the spot', none: 'Move the place' },
   strike: 'Strike out', struck: (name: string) => `${name} struck out`, strikeLead: (n: number) => (n ? `${count(n, 'part')} would then lie nowhere. Move them first, or bring the place back later.` : 'Nothing lies here.'),
   bring: 'Bring back', brought: (name: string) => `${name} brought back`, isStruck: 'This place is struck out.',
-  parts: (n: number) => count(n, 'part'), here: (right: number, within: number) => (right === within ? number(within) : `${number(right)} of ${number(within)}`),
+  parts: (n: number) => count(n, 'part'),
   inside: 'Places inside', lying: 'Parts here', nothing: 'Nothing lies here yet.', allParts: 'All parts here and inside, as a list',
   nowhere: 'Lies nowhere yet', nowhereLead: 'Off the vehicle, and nobody has said a place for them.',
   noneNowhere: 'Whatever is off has its place.', allNowhere: 'All parts by their place, as a list', putHere: 'Put it here', layTitle: (name: string) => `Where ${name} lies`,
@@ -24,14 +24,12 @@ export const stores = (trade: Vocabulary) => ({
   gone: { first: 'This place is not in the job.', then: 'It may not have been brought in yet.', go: `To ${trade.stores}` },
   choose: 'Choose a place', newHere: 'New place, put it there', findPlace: 'Find a place', noneFound: 'No place is called that.',
   path: (names: readonly string[]) => names.join(' · '),
-  conflictMoved: 'Part moved',
 
   scan: 'Scan', scanNext: 'Scan next', whereIsIt: 'Where is it?', missing: 'What is missing', missingCount: (n: number) => (n ? `What is missing: ${number(n)}` : 'What is missing'), outOfHouse: 'Out of the house', printTags: 'Print tags',
   tag: (code: string) => `tag ${code}`, printTag: 'Print its tag', more: 'More about this place',
   counting: (seen: number, of: number) => `Counting: ${number(seen)} of ${number(of)}`,
   counted: (seen: number, of: number) => `Counted ${number(seen)} of ${number(of)}`,
   nothingExpected: 'Counted: nothing should be here',
-  foreignToo: (n: number) => `${number(n)} foreign`,
   goOn: 'Go on counting', endCount: 'End the count', count: 'Count what is here', countAgain: 'Count it again', ended: (name: string) => `${name} counted`,
   photo: 'Photo of the place', addPhoto: 'Take or choose a photo', photoAdded: 'Photo of the place added', photoOf: (name: string) => `Photo of ${name}`,
   shelves: (n: number) => `All ${number(n)} shelves`, fewerShelves: 'Fewer shelves',
@@ -53,6 +51,6 @@ export const stores = (trade: Vocabulary) => ({
   } satisfies Record<Suits, string>,
   settle: {
     found: 'Found it here', foundDone: (name: string) => `${name} found`, laid: 'It lies here now', laidDone: (name: string, place: string) => `${name} laid in ${place}`,
-    back: (place: string) => `Put back in ${place}`, backDone: (name: string, place: string) => `${name} back in ${place}`, elsewhere: 'Put elsewhere',
+    back: (place: string) => `Put back in ${place}`, backDone: (name: string, place: string) => `${name} back in ${place}`,
   },
 });

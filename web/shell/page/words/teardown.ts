@@ -65,7 +65,7 @@ export const teardown = (trade: Vocabulary) => ({
       single_use: 'Single use',
       cannot_be_bought: 'Cannot be bought',
       missing_from_start: 'Missing from the start',
-      wrong_piece: 'Former owner’s wrong piece',
+      wrong_piece: 'Wrong piece fitted',
       from_boxes: 'Came in boxes',
     },
     quantity: 'How many under this tag',

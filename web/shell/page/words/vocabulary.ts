@@ -8,6 +8,7 @@ export interface Vocabulary {
   dockets: string;
   conserve: string;
   outForWork: string;
+  outWith: string;
   splitPin: string;
   circlip: string;
   damper: string;
