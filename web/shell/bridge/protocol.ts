@@ -165,7 +165,7 @@ export type Chance = number;
 export type Mass = number;
 
 /**
- * A tightening figure in whole micronewton-metres, up to ten thousand newton-metres ([`bounds::TORQUE`]).
+ * A tightening figure in whole micronewton-metres, up to ten thousand newton-metres ([`bounds::TORQUE`](super::bounds::TORQUE)).
  *
  * ```
  * use asfound_core::quantity::{Torque, Unit};
@@ -1959,7 +1959,7 @@ export interface Lack {
      */
     name: string;
     /**
-     * The piece, consumable, outing, or what it goes on after.
+     * The piece, consumable, delivery, outing, or what it goes on after.
      */
     other?: Id;
     /**
@@ -2216,7 +2216,7 @@ export interface RefitStepView {
      */
     notes: NoteView[];
     /**
-     * What is still loose in the assembly.
+     * How many joints are still loose in the assembly; of a part that is in none, of all such parts.
      */
     loose: number;
     /**
@@ -2369,7 +2369,7 @@ export interface EveningItem {
 /**
  * What can be done.
  */
-export type EveningKind = "refit" | "compare" | "repair" | "take-off";
+export type EveningKind = "refit" | "compare" | "repair" | "take-off" | "finish" | "fetch" | "decide";
 
 /**
  * From the last assembly to the road.

@@ -73,7 +73,7 @@ export class AssemblyAbout extends LightElement {
   private readonly time = (text: string): Promise<string | null> => {
     const say = words().refit.assembly;
     const minutes = readHours(text);
-    if (text.trim() && minutes === null) return Promise.resolve(say.wrongTime);
+    if (text.trim() && !minutes) return Promise.resolve(say.wrongTime);
     const change: Change = minutes === null ? { clear: 'fit_time' } : { fit_time: minutes };
     return putDown(this.view.record, change, minutes === null ? say.timeCleared : say.timeSaid);
   };

@@ -45,7 +45,7 @@ export class SheetRefit extends LightElement {
   private readonly time = (text: string, record?: RecordView): Promise<string | null> => {
     const say = words().sheet;
     const minutes = readHours(text);
-    if (text.trim() && minutes === null) return Promise.resolve(say.refit.wrongTime);
+    if (text.trim() && !minutes) return Promise.resolve(say.refit.wrongTime);
     const change: Change = minutes === null ? { clear: 'fit_time' } : { fit_time: minutes };
     return putDown(record, change, minutes === null ? say.named.cleared(say.refit.time) : say.named.saved(say.refit.time));
   };

@@ -31,9 +31,9 @@ export const refit = (trade: Vocabulary) => ({
   evening: {
     title: 'What can I do this evening?', label: 'Hours at hand', chips: [['30', '½ h'], ['60', '1 h'], ['120', '2 h'], ['180', '3 h'], ['240', '4 h']] as const, other: 'Or', otherHint: 'As 1:30, 2.5 or 45 min', wrong: 'Give hours, like 2, 1:30 or 45 min.',
     kinds: {
-      refit: ({ steps, whole }: EveningItem) => (whole ? `${count(steps, 'step')}, and it is done` : `${count(steps, 'step')} before something is in the way`), compare: () => 'compare what came in with the old one', repair: () => 'repair it at the bench', 'take-off': () => 'take it off again, for finish',
+      refit: ({ steps, whole }: EveningItem) => (whole ? `${count(steps, 'step')}, and it is done` : `${count(steps, 'step')} before something is in the way`), compare: () => 'compare what came in with the old one', repair: () => 'repair it at the bench', 'take-off': () => 'take it off again, for finish', finish: () => 'finish it', fetch: () => 'take it off the donor', decide: () => 'judge it, and decide what happens to it',
     } satisfies Record<EveningItem['kind'], (item: EveningItem) => string>,
-    time: (time: string) => `about ${time}`, noTime: 'nobody has said how long', fits: 'fits', fitsSome: (n: number, of: number) => `${number(n)} of ${number(of)} fit`, fitsNot: 'too long', picked: (time: string, of: string) => `${time} of ${of} are filled.`, none: 'Nothing can be done without waiting for something.', starting: 'Times are starting values: say your own on each assembly.',
+    time: (time: string) => `about ${time}`, noTime: 'nobody has said how long', fits: 'fits', fitsSome: (n: number, of: number) => `${number(n)} of ${number(of)} fit`, fitsNot: 'too long', picked: (time: string, of: string) => `${time} of ${of} are filled.`, more: (n: number) => `${number(n)} more`, pickedNone: (of: string) => `Nothing fits into ${of}: each takes longer.`, none: 'Nothing can be done without waiting for something.', starting: 'Times are starting values: say your own on each assembly.',
   },
   assembly: {
     steps: 'Steps, last off first', about: 'About this assembly', allOn: 'All of it is on', toStep: (n: number, name: string) => `Step ${n}: ${name}`,
