@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
 import type { RefitStepView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { carryOut } from '../carry-out';
 import * as journal from '../journal';
 import '../kit/button';
@@ -38,13 +39,15 @@ export class StepBody extends LightElement {
       ${consumables.length ? nothing : html`<asf-consumables .of=${record.id} .list=${consumables}></asf-consumables>`}`;
   }
 
-  private lies(): TemplateResult {
+  /** The way to it, with the photo of the place; what is on lies nowhere, and the new one not where the old one does. */
+  private lies(): TemplateResult | typeof nothing {
     const say = words().refit.onStep;
-    const { place } = this.view.step.line;
+    const { step, record, assembly = 'none' } = this.view;
+    const { place } = step.line;
     const last = place.at(-1);
-    const id = this.view.record.values.place;
+    if (!last && (step.state === 'fitted' || step.state === 'tried')) return nothing;
     const value = last ? html`${place.slice(0, -1).map((name) => `${name} · `)}<b>${last}</b>` : say.nowhere;
-    return html`<a class="sheet-link" href=${id ? `#/stores/${id}` : `#/part/${this.view.record.id}`}><span class="section-label">${say.lies}</span><span class="sheet-link-value">${value}</span><asf-icon name="next" size="20"></asf-icon></a>`;
+    return html`<a class="sheet-link" href=${openedFrom(`#/where/${record.id}`, `refit/${assembly}?step=${record.id}`)}><span class="section-label">${step.brings_new ? say.oldLies : say.lies}</span><span class="sheet-link-value">${value}</span><asf-icon name="next" size="20"></asf-icon></a>`;
   }
 
   // ---- notes ----
