@@ -120,7 +120,7 @@ proptest! {
     #![proptest_config(cases(1_000))]
 
     /// Every part that was off stands in the order once, whatever the rules.
-    /// Break: in `Graph::ordered` free what waits for nothing more although it is placed.
+    /// Break: in `Graph::ordered` stop where something is stuck.
     #[test]
     fn every_part_stands_once(stripped in any_stripped(6)) {
         let built = build(&stripped);
