@@ -14,7 +14,7 @@ const AGREES: f32 = 0.2;
 /// How many grids are looked at of three finders and of two, the likeliest by their shape; and how many of two are followed.
 const OF_THREE: usize = 16;
 const LOOKED_AT: usize = 40;
-const OF_TWO: usize = 3;
+const OF_TWO: usize = 2;
 
 /// How much a module of data counts beside one that is known.
 const DATA: f32 = 0.4;
@@ -125,7 +125,7 @@ impl Grid {
 
     /// Its points moved by a step until nothing agrees better.
     fn move_points(&mut self, grey: &Grey<'_>, ground: &Ground, best: &mut f32, step: f32) {
-        for _ in 0..4 {
+        for _ in 0..3 {
             let before = *best;
             for point in [3, 0, 1, 2] {
                 for (dx, dy) in [(step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step)] {
@@ -235,7 +235,7 @@ impl<'a> Fit<'a> {
         }
         self.step += 1;
         // What is no symbol does not become one by going on.
-        self.step < 3 || self.is_sound()
+        self.is_sound()
     }
 
     pub(crate) fn is_sound(&self) -> bool {

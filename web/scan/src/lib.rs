@@ -20,8 +20,8 @@ use grid::{Fit, Grid};
 
 /// Modules along a side of a version 1 symbol.
 const SIDE: usize = 21;
-/// How many grids are fitted to their end in one frame at most: what takes longer is left to the next frame.
-const FITTED: usize = 4;
+/// How many grids are fitted in vain in one frame at most: what takes longer is left to the next frame.
+const IN_VAIN: usize = 2;
 
 /// The codes of all tags that can be read in a frame of `width` × `height` bytes of luminance, each once. What is no frame holds none.
 #[must_use]
@@ -30,15 +30,20 @@ pub fn read(luma: &[u8], width: usize, height: usize) -> Vec<String> {
     let found = finders::find(&grey);
     let mut texts: Vec<String> = Vec::new();
     let mut used: Vec<usize> = Vec::new();
-    let mut fitted = 0;
+    let mut in_vain = 0;
     for (grid, of) in grid::from_three(&grey, &found) {
-        if fitted == FITTED || of.iter().any(|finder| used.contains(finder)) {
+        if of.iter().any(|finder| used.contains(finder)) {
             continue;
         }
-        fitted += 1;
-        if let Some(text) = text_of(&grey, grid) {
-            used.extend(of);
-            texts.push(text);
+        match text_of(&grey, grid) {
+            Some(text) => {
+                used.extend(of);
+                texts.push(text);
+            }
+            None => in_vain += 1,
+        }
+        if in_vain == IN_VAIN {
+            break;
         }
     }
     if texts.is_empty() {
