@@ -21,7 +21,7 @@ export class Keypad extends LightElement {
       <label class="keypad-label" for="keypad-code">${say.code}<span class="unseen" id="keypad-hint">${say.codeHint}</span></label>
       <input class="keypad-code" id="keypad-code" .value=${this.code} inputmode="none" autocomplete="off" spellcheck="false" maxlength=${MOST} placeholder=${say.codeLike} aria-describedby="keypad-hint" @input=${(event: Event) => { this.code = textOf(event); }}>
       <div class="keypad-keys" role="group" aria-label=${say.keys}>${KEYS.map((key) => (key ? html`<button type="button" class="keypad-key" @click=${() => { this.press(key); }}>${key}</button>`
-        : html`<button type="button" class="keypad-key" aria-label=${say.rub} @click=${() => { this.code = this.code.slice(0, -1); }}><asf-icon name="back"></asf-icon></button>`))}</div>
+        : html`<button type="button" class="keypad-key" aria-label=${say.rub} @click=${() => { this.code = this.code.slice(0, -1); }}><asf-icon name="undo"></asf-icon></button>`))}</div>
       <asf-primary kind="submit" small .verb=${say.take} icon="check"></asf-primary></form>`;
   }
 
