@@ -141,13 +141,35 @@ test('a count takes each tag once, and tells what is foreign', async () => {
   expect(sent).toHaveLength(3);
 });
 
+// Break: empty the whole hand in `undo`.
+test('what has nothing to do with what was taken back stays in hand', async () => {
+  const session = new Session('move');
+  await session.scanned(['01472', '04939']);
+  await session.scanned(['01518']);
+  await session.undo();
+  expect(sent[1]).toEqual({ do: 'undo', entry: 'e1' });
+  expect(session.hand.map((thing) => thing.kind === 'part' && thing.part.line.id)).toEqual(['cap']);
+});
+
+// Break: take it in hand.
+test('what is on for good is not laid anywhere; the old piece beside a new one is', async () => {
+  const session = new Session('move');
+  const on = { ...part('axle', 3, 'Stub axle'), lies: 'refitted' } as StoredLine;
+  carriers['00035'] = { parts: [on] };
+  carriers['00043'] = { parts: [{ ...on, line: { ...on.line, id: 'old', route: 'buy' } }] };
+  await session.scanned(['00035']);
+  expect([session.sign?.state, session.sign?.tag, session.sign?.said]).toEqual(['wrong', '0003', 'Stub axle is refitted']);
+  expect(session.hand).toEqual([]);
+  await session.scanned(['00043']);
+  expect(session.hand).toHaveLength(1);
+});
+
 // Break: leave `hand` as it was in `undo`.
 test('what was just made and taken back is no longer in hand', async () => {
   const session = new Session('move');
   await session.scanned(['04003']);
   const answer = world.answer;
-  const made = part('made', 400, '');
-  world.answer = (query) => (query.ask === 'tag' && query.text === '0400-3' ? { view: 'tag', read: { read: 'code', number: 400 }, number: 400, code: '0400-3', parts: [made], places: [] } : answer(query));
+  world.answer = (query) => (query.ask === 'tag' && query.text === '0400-3' ? { view: 'tag', read: { read: 'code', number: 400 }, number: 400, code: '0400-3', parts: [part(`id-${ids}`, 400, '')], places: [] } : answer(query));
   await session.make('part', 400, '0400-3');
   expect(session.hand).toHaveLength(1);
   await session.undo();

@@ -3,6 +3,7 @@ import type { Change, Command, CountView, PlaceLine, StoredLine, TagView } from 
 import type { Heard } from '../camera/feedback';
 import { carryOut } from '../carry-out';
 import { tagFigures as figures } from '../parts/tag-figures';
+import { bringsNew } from '../stores/brings-new';
 import { nameOf } from '../stores/place-chooser';
 import { today } from '../today';
 import { words } from '../words';
@@ -34,8 +35,8 @@ export class Session extends EventTarget {
   /** Parts and boxes picked up, to be laid in the next place. */
   hand: Thing[] = [];
   count: CountView | null = null;
-  /** What was done last from here, to be taken back. */
-  last: { entry: string; what: string } | null = null;
+  /** What was done last from here, to be taken back; `made` by it was this thing. */
+  last: { entry: string; what: string; made?: string } | null = null;
   private queue: Promise<void> = Promise.resolve();
 
   constructor(public mode: Mode) { super(); }
@@ -144,8 +145,8 @@ export class Session extends EventTarget {
       if (!last) return;
       this.last = null;
       const { ok } = await carryOut({ do: 'undo', entry: last.entry });
-      // What was taken back may be the very thing in hand: the next place must not write to it.
-      if (ok) this.hand = [];
+      // What was taken back may be the very thing in hand: the next place must not write to it. The others stay.
+      if (ok) this.hand = this.hand.filter((thing) => idOf(thing) !== last.made);
       await this.refresh();
       this.show(ok ? 'done' : 'wrong', '', ok ? say.undoneName(last.what) : say.failed);
     });
@@ -215,6 +216,10 @@ export class Session extends EventTarget {
       this.show('done', tagOf(thing), say.inHandAgain(nameOfThing(thing)), say.nowPlace);
       return;
     }
+    if (isFitted(thing)) {
+      this.show('wrong', tagOf(thing), say.isFitted(nameOfThing(thing)), say.isFittedTodo);
+      return;
+    }
     this.hand = [...this.hand, thing];
     this.show('done', tagOf(thing), say.taken(nameOfThing(thing)), say.nowPlace);
   }
@@ -274,7 +279,7 @@ export class Session extends EventTarget {
     this.sign = { state: 'saving', tag, said: words().scan.saving, todo: said };
     this.tell();
     const { ok, entry } = await carryOut(command);
-    if (ok && entry) this.last = { entry, what: said };
+    if (ok && entry) this.last = { entry, what: said, ...(command.do === 'create' && { made: command.id }) };
     // Large stands what is so: that it is not stored, never what it would have been.
     if (ok) this.show(state, tag, said, todo);
     else this.show('wrong', tag, words().scan.failed, said);
@@ -321,6 +326,11 @@ export function nameOfThing(thing: Thing): string {
 
 export function tagOf(thing: Thing): string {
   return thing.kind === 'part' && thing.part.line.tag !== undefined ? figures(thing.part.line.tag) : '';
+}
+
+/** On for good, and not the old piece of what went on in its place: it would stay refitted wherever it was laid. */
+function isFitted(thing: Thing): boolean {
+  return thing.kind === 'part' && thing.part.lies === 'refitted' && !bringsNew(thing.part.line);
 }
 
 /** What is laid down is in again, where it was out of the house. */

@@ -1,12 +1,12 @@
 import { html, type TemplateResult } from 'lit';
-import type { Care, Route, StoredLine } from '../../bridge/protocol';
+import type { Care, StoredLine } from '../../bridge/protocol';
 import '../kit/row';
 import { partName } from '../parts/part-row';
 import { tagFigures, tagMarks } from '../parts/tag-figures';
 import { words } from '../words';
+import { bringsNew } from './brings-new';
 import { when } from './when';
 
-const NEW: ReadonlySet<Route> = new Set(['buy', 'kit', 'exchange', 'donor']);
 
 /** A part in stores as a row; `second` says what there is to say of it there. */
 export function storedRow(stored: StoredLine, picture: string, second: unknown, href = `#/part/${stored.line.id}`): TemplateResult {
@@ -38,9 +38,8 @@ export function inPlace(stored: StoredLine): TemplateResult | string {
 
 /** Another goes on in its place: the old one is kept to compare with, and lies here until it is taken out. */
 function pattern({ line }: StoredLine): string[] {
-  const { route, standing } = line;
-  if (!route || !NEW.has(route)) return [];
-  return [standing === 'refitted' ? words().stores.oldOne : words().stores.pattern];
+  if (!bringsNew(line)) return [];
+  return [line.standing === 'refitted' ? words().stores.oldOne : words().stores.pattern];
 }
 
 /** Where a foreign part belongs by the record. */

@@ -19,6 +19,7 @@ export const scan = {
   both: (code: string) => `Two carry ${code}`, bothTodo: 'Which one is it? Then give the other a new tag.', several: 'More than one tag in sight', severalTodo: 'Which one is to be opened?',
   opening: (name: string) => `Opening ${name}`,
   taken: (name: string) => `${name} in hand`, inHand: (n: number) => `${number(n)} in hand`, inHandAgain: (name: string) => `${name} is in hand already`, inHandLabel: 'In hand', putDown: 'Put all down', putDownDone: 'Nothing in hand',
+  isFitted: (name: string) => `${name} is refitted`, isFittedTodo: 'Take it off first: on its step of Refit.',
   nowPlace: 'Now the place', moved: (what: string, place: string) => `${what} laid in ${place}`, movedMany: (n: number, place: string) => `${count(n, 'thing')} laid in ${place}`,
   intoItself: (name: string) => `${name} cannot go into itself`, intoItselfTodo: 'Scan another place.',
   countBegun: (name: string) => `Counting ${name}`, countOn: (name: string) => `Going on with ${name}`, isCounting: (name: string) => name, needPlace: 'That is a part. First the tag of the place.',
