@@ -17,6 +17,8 @@ export function sayInDialogs(what: () => unknown): void {
 export class Dialog extends LightElement {
   @property({ type: Boolean }) open = false;
   @property({ type: Boolean }) light = false;
+  /** The focus stays on the heading: the first field is not what it is opened for. */
+  @property({ type: Boolean }) still = false;
   @property({ attribute: false }) label: unknown = '';
   @property({ attribute: false }) body: unknown = nothing;
   /** Buttons at the foot; the one that does it last. */
@@ -55,7 +57,7 @@ export class Dialog extends LightElement {
     const heading = this.querySelector<HTMLElement>('.dialog-label');
     heading?.focus({ preventScroll: true });
     await new Promise((soon) => { requestAnimationFrame(soon); });
-    if (!this.open || document.activeElement !== heading) return;
+    if (!this.open || this.still || document.activeElement !== heading) return;
     const field = [...this.querySelectorAll<HTMLInputElement>('.dialog-body :is(input, textarea, select):not(:disabled)')].find((one) => one.type !== 'radio' || one.checked);
     // With a finger one chooses from the list; the keys of the screen would lie over it.
     if (field && !(field.type === 'search' && matchMedia('(pointer: coarse)').matches)) field.focus();

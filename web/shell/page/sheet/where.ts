@@ -37,7 +37,7 @@ export class SheetWhere extends LightElement {
       <span class="sheet-link-value">${last ? html`${path.slice(0, -1).map((name) => `${name} · `)}<b>${last}</b>` : say.nowhere}</span><asf-icon name="move" size="20"></asf-icon><span class="unseen">${say.move}</span></button>
       ${this.now()}
       <asf-sheet-care .view=${this.view} .known=${this.live.view}></asf-sheet-care>
-      <asf-place-chooser .open=${this.doing === 'move'} none=${say.takeOut} @asf-close=${close} @asf-place=${this.moved}></asf-place-chooser>
+      <asf-place-chooser .open=${this.doing === 'move'} none=${say.takeOut} now=${this.view?.line.place.length ? this.view.record.values.place ?? '' : ''} @asf-close=${close} @asf-place=${this.moved}></asf-place-chooser>
       <asf-send-form .open=${this.doing === 'send'} .partId=${this.view?.record.id ?? ''} .name=${this.view?.line.name || words().sheet.noName} @asf-close=${close}></asf-send-form>`;
   }
 

@@ -122,7 +122,7 @@ export class OnePlace extends LightElement {
     return html`<asf-place-form .open=${isNaming || this.doing === 'make'} .label=${isNaming ? say.rename : say.makeIn(nameOf(line))} .verb=${isNaming ? say.rename : say.make}
         .name=${isNaming ? line.record.values.name ?? '' : ''} .kind=${isNaming ? line.place_kind ?? 'box' : 'box'} @asf-close=${close} @asf-named=${this.named}></asf-place-form>
       <asf-dialog .open=${this.doing === 'strike'} .label=${say.strike} .body=${strike} .actions=${html`<asf-button icon="strike" word=${say.strike} @click=${() => { close(); void strikeOut(line.record, say.struck(nameOf(line))); }}></asf-button>`} @asf-close=${close}></asf-dialog>
-      <asf-place-chooser .open=${this.doing === 'move'} .label=${say.moveTitle(nameOf(line))} none=${say.top} except=${line.record.id} @asf-close=${close} @asf-place=${this.moved}></asf-place-chooser>`;
+      <asf-place-chooser .open=${this.doing === 'move'} .label=${say.moveTitle(nameOf(line))} none=${say.top} except=${line.record.id} now=${line.record.values.within ?? ''} @asf-close=${close} @asf-place=${this.moved}></asf-place-chooser>`;
   }
 
   private asList(): void {

@@ -24,6 +24,8 @@ export class PlaceChooser extends LightElement {
   @property() none = '';
   /** This place and all inside it are no choice: it cannot be moved into itself. */
   @property() except = '';
+  /** The place it lies in now. */
+  @property() now = '';
 
   @state() private sought = '';
   @state() private fresh = '';
@@ -35,18 +37,27 @@ export class PlaceChooser extends LightElement {
 
   override render(): TemplateResult {
     const say = words().stores;
-    return html`<asf-dialog .open=${this.open} .label=${this.label || say.choose} .body=${this.open ? this.body() : nothing} @asf-close=${() => { this.open = false; }}></asf-dialog>`;
+    return html`<asf-dialog ?still=${this.still} .open=${this.open} .label=${this.label || say.choose} .body=${this.open ? this.body() : nothing} @asf-close=${() => { this.open = false; }}></asf-dialog>`;
+  }
+
+  /** Many places are searched; with a few to choose from nobody types, and the keys of a phone would lie over them. */
+  private get isSearched(): boolean {
+    return (this.places.view?.places.length ?? 0) > 6;
+  }
+
+  private get still(): boolean {
+    return !this.isSearched && (!this.places.view || this.choices().length > 0);
   }
 
   private body(): TemplateResult {
     const say = words().stores;
     const lines = this.choices();
     return html`
-      ${this.places.view && this.places.view.places.length > 6
+      ${this.isSearched
         ? html`<asf-field kind="find" icon="find" hide-label label=${say.findPlace} placeholder=${say.findPlace} .value=${this.sought} @input=${(event: Event) => { this.sought = valueOf(event); }}></asf-field>` : nothing}
       ${lines.length === 0 && this.sought ? html`<p class="second">${say.noneFound}</p>` : nothing}
-      <ul class="place-choices">${lines.map((line) => html`<li><button type="button" class="place-choice" @click=${() => { this.choose(line.record.id, nameOf(line)); }}>
-        <span class="place-choice-name">${nameOf(line)}</span><span class="second">${say.path(line.path.slice(0, -1))}</span></button></li>`)}
+      <ul class="place-choices">${lines.map((line) => html`<li><button type="button" class="place-choice" aria-current=${line.record.id === this.now ? 'true' : nothing} @click=${() => { this.choose(line.record.id, nameOf(line)); }}>
+        <span class="place-choice-name">${nameOf(line)}${line.record.id === this.now ? html` <span class="flag">${say.liesNow}</span>` : nothing}</span><span class="second">${say.path(line.path.slice(0, -1))}</span></button></li>`)}
         ${this.none ? html`<li><button type="button" class="place-choice" @click=${() => { this.choose(null, this.none); }}><span class="place-choice-name">${this.none}</span></button></li>` : nothing}</ul>
       <form class="place-new" @submit=${this.make}>
         <asf-field .label=${say.make} .value=${this.fresh} .error=${this.wrong} max="200" @input=${(event: Event) => { this.fresh = valueOf(event); this.wrong = ''; }}></asf-field>

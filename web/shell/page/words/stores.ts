@@ -22,7 +22,7 @@ export const stores = (trade: Vocabulary) => ({
   putInto: (name: string) => `Into ${name}`, scanIn: 'Scan parts in', chooseIn: 'Choose from what lies nowhere',
   none: { first: 'Say where things will lie.', then: 'Make the first place: the garage, a rack, a box. Places hold places; a part is put in one with a tap.' },
   gone: { first: 'This place is not in the job.', then: 'It may not have been brought in yet.', go: `To ${trade.stores}` },
-  choose: 'Choose a place', newHere: 'New place, put it there', findPlace: 'Find a place', noneFound: 'No place is called that.',
+  choose: 'Choose a place', newHere: 'New place, put it there', liesNow: 'lies here now', findPlace: 'Find a place', noneFound: 'No place is called that.',
   path: (names: readonly string[]) => names.join(' · '),
 
   scan: 'Scan', scanNext: 'Scan next', whereIsIt: 'Where is it?', missing: 'What is missing', missingCount: (n: number) => (n ? `What is missing: ${number(n)}` : 'What is missing'), outOfHouse: 'Out of the house', printTags: 'Print tags',
