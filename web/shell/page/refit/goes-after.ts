@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../bridge/desk';
-import type { Circle, Id, RecordView, StepLine } from '../../bridge/protocol';
+import type { Circle, Id, PartLine, RecordView, StepLine } from '../../bridge/protocol';
 import { carryOut } from '../carry-out';
 import '../kit/button';
 import '../kit/section';
@@ -13,6 +13,7 @@ import { tagFigures } from '../parts/tag-figures';
 import { Naming } from '../problems/naming';
 import { strikeOut } from '../strike-out';
 import { words } from '../words';
+import { mayComeFirst } from './goes-first';
 
 /** What goes on after what: rules beyond the reverse of removal, as far as they say something of this assembly. */
 @customElement('asf-goes-after')
@@ -54,11 +55,22 @@ export class GoesAfter extends LightElement {
     const own = this.steps.map(({ line }) => [line.id, `${tagFigures(line.tag)} ${line.name || words().parts.noName}`] as const);
     const lines = this.assemblies.view?.assemblies ?? [];
     const named = (id: Id): string => { const line = lines.find(({ record }) => record.id === id); return say.assembly([line?.record.values.name ?? words().refit.noName, line?.side ? words().sides[line.side] : ''].filter(Boolean).join(' ')); };
-    const others = [...lines.filter(({ record }) => record.id !== this.assembly).map(({ record }) => [record.id, named(record.id)] as const), ...(this.parts.view?.rows ?? []).filter(({ standing }) => standing !== 'on').map((line) => [line.id, `${tagFigures(line.tag)} ${line.name || words().parts.noName}`] as const)];
+    const others = [...lines.filter(({ record }) => record.id !== this.assembly).map(({ record }) => [record.id, named(record.id)] as const), ...(this.parts.view?.rows ?? []).filter((line) => line.standing !== 'on' && this.mayComeFirst(line)).map((line) => [line.id, `${tagFigures(line.tag)} ${line.name || words().parts.noName}`] as const)];
     return html`<form class="place-form" novalidate @submit=${this.put}>
-      <asf-pick .label=${say.this} .options=${[[this.assembly, named(this.assembly)] as const, ...own]} .value=${this.of} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.of = event.detail.value; this.wrong = ''; }}></asf-pick>
+      <asf-pick .label=${say.this} .options=${[[this.assembly, named(this.assembly)] as const, ...own]} .value=${this.of} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.take(event.detail.value); }}></asf-pick>
       <asf-pick .label=${say.after} .error=${this.wrong} .options=${[['', say.pick] as const, ...others]} .value=${this.other} @asf-change=${(event: CustomEvent<{ value: string }>) => { this.other = event.detail.value; this.wrong = ''; }}></asf-pick>
       <div class="pair"><asf-button kind="submit" icon="check" word=${say.put}></asf-button><asf-button word=${words().kit.close} @click=${() => { this.adding = false; }}></asf-button></div></form>${nothing}`;
+  }
+
+  private mayComeFirst(line: Pick<PartLine, 'id' | 'assembly'>): boolean {
+    return mayComeFirst(line, this.of, this.assembly, this.steps);
+  }
+
+  private take(of: Id): void {
+    [this.of, this.wrong] = [of, ''];
+    // What was chosen before is no longer offered: it must not be put down unseen.
+    const lines = [...(this.parts.view?.rows ?? []), ...this.steps.map(({ line }) => line)];
+    if (lines.some((line) => line.id === this.other && !this.mayComeFirst(line))) this.other = '';
   }
 
   private readonly put = async (event: Event): Promise<void> => {
