@@ -374,7 +374,7 @@ fn chromium_what_blocks_and_until_when() -> anyhow::Result<()> {
     browser.says(".rf-assembly .rf-stand", &format!("blocked by 1, earliest 15 Mar {year}"))?;
     browser.says(".rf-assembly .rf-lack", &format!("0043 Bearing: on order, from 15 Mar {year}"))?;
     browser.press_words("asf-evening", "½ h")?;
-    browser.says("asf-evening", "Nothing can be done without waiting for something.")?;
+    browser.says("asf-evening", "Nothing is left that can be done without waiting.")?;
 
     // A rule: the cap goes on after the whole other side; struck out again.
     browser.go(&format!("refit/{assembly}"))?;

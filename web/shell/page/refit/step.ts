@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Id, RefitStepView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { Feedback } from '../camera/feedback';
 import { WakeLock } from '../camera/wake-lock';
 import { carryOut } from '../carry-out';
@@ -29,7 +30,7 @@ import './step-body';
 import './step-hardware';
 import './step-photo';
 import type { StepPhoto } from './step-photo';
-import { ticking, type Tick } from './tick';
+import { ticking, waitsForHeight, type Tick } from './tick';
 
 /** What was ticked last, and with which entry. */
 export interface Ticked { entry: string; part: Id; assembly: Id | undefined }
@@ -92,7 +93,7 @@ export class RefitStep extends LightElement {
     return html`${this.bar(view, back)}${this.boxes(view, back)}
       <asf-step-photo .view=${view} here=${here}></asf-step-photo>
       <div class="body rf-step-body">
-        ${this.said(view)}
+        ${this.said(view, here)}
         <asf-cautions compact step="refit" .partId=${this.partId}></asf-cautions>
         <asf-step-hardware .view=${view} .units=${this.head.view?.settings.units ?? 'metric'} here=${here}></asf-step-hardware>
         ${view.step.lacks.length && view.step.state !== 'fitted' ? html`<asf-lacks-mended .view=${view} here=${here}></asf-lacks-mended>` : nothing}
@@ -123,13 +124,13 @@ export class RefitStep extends LightElement {
     return html`<a class="rf-boxes ${view.of > 40 ? 'rf-boxes-many' : ''}" href=${back} aria-label=${words().refit.onStep.boxes(view.number, view.of, on)}>${view.states.map((state, i) => html`<span class="rf-box rf-box-${state} ${i + 1 === view.number ? 'rf-box-now' : ''}"></span>`)}</a>`;
   }
 
-  private said({ step, record }: RefitStepView): TemplateResult {
+  private said({ step, record }: RefitStepView, here: string): TemplateResult {
     const say = words().refit;
     const { line } = step;
     const other = step.brings_new ? (line.route === 'donor' ? say.assembly.fromDonor : say.assembly.isNew) : '';
     const state = step.state === 'fitted' ? say.onStep.isOn : step.state === 'tried' ? say.onStep.isTried : '';
     const waits = step.state === 'waiting' && step.lacks.length ? say.onStep.waits(step.lacks.length) : '';
-    return html`<div class="rf-said"><h2 class="title"><a href=${`#/part/${record.id}`}>${line.name || words().parts.noName}${line.quantity > 1 ? ` × ${line.quantity}` : ''}</a></h2>
+    return html`<div class="rf-said"><h2 class="title"><a href=${openedFrom(`#/part/${record.id}`, here)}>${line.name || words().parts.noName}${line.quantity > 1 ? ` × ${line.quantity}` : ''}</a></h2>
       ${other || state || waits ? html`<p>${waits ? html`<b><asf-icon name="timer" size="20"></asf-icon> ${waits}</b> ` : nothing}${state ? html`<b><asf-icon name=${step.state === 'fitted' ? 'proved' : 'not-proved'} size="20"></asf-icon> ${state}</b> ` : nothing}<span class="second">${other}</span></p>` : nothing}</div>`;
   }
 
@@ -180,7 +181,7 @@ export class RefitStep extends LightElement {
     if (command.do === 'all' && command.commands.length === 0) return;
     this.busy = true;
     const tag = `${tagFigures(view.step.line.tag)} ${view.step.line.name}`.trim();
-    const { ok, entry } = await carryOut(command, words().refit.onStep.said[tick](tag));
+    const { ok, entry } = await carryOut(command, words().refit.onStep.said[waitsForHeight(view, tick) ? 'at-height' : tick](tag));
     this.busy = false;
     // Felt and heard only once it is stored: with gloves on nobody looks at the screen first.
     this.feedback.give(ok ? 'taken' : 'wrong');

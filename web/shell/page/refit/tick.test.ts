@@ -2,7 +2,8 @@ import { expect, test, vi } from 'vitest';
 import type { RecordView, StepJoint, Values } from '../../bridge/protocol';
 
 vi.mock('../carry-out', () => ({}));
-const { ticking } = await import('./tick.ts');
+vi.mock('../../bridge/desk', () => ({ newId: () => 'new' }));
+const { ticking, waitsForHeight } = await import('./tick.ts');
 
 const record = (id: string, kind: RecordView['kind'], values: Values): RecordView => ({ id, kind, values, struck: false, seen: { fit: [`${id}:1`] }, conflicts: [] });
 const joint = (id: string, values: Values): StepJoint => ({ record: record(id, 'joint', values), pieces: [] });
@@ -32,4 +33,19 @@ test('tried: the joints stay as they are', () => {
 test('what was seen goes with it', () => {
   const command = ticking({ record: record('part', 'part', {}), joints: [] }, 'tightened');
   expect(command).toEqual({ do: 'all', commands: [{ do: 'change', ids: ['part'], changes: [{ fit: 'fitted' }], seen: { fit: ['part:1'] } }] });
+});
+
+// Break: create no joint where there is none.
+test('finger-tight with no joint recorded: one is made that stays loose until it is ticked', () => {
+  const command = ticking({ record: record('part', 'part', {}), joints: [] }, 'finger-tight');
+  expect(command.do === 'all' && command.commands[1]).toEqual({ do: 'create', id: 'new', kind: 'joint', changes: [{ of: 'part' }, { tightened: 'finger-tight' }] });
+  // Where there is one, it is that one; what is tightened needs none.
+  expect(changes({}, { a: {} }, 'finger-tight')).toEqual({ part: [{ fit: 'fitted' }], a: [{ tightened: 'finger-tight' }] });
+  expect(changes({}, {}, 'tightened')).toEqual({ part: [{ fit: 'fitted' }] });
+});
+
+// Break: call everything tightened that was ticked as that.
+test('what is tightened at ride height is not called tightened now', () => {
+  const waits = (values: Values, tick: Parameters<typeof waitsForHeight>[1] = 'tightened'): boolean => waitsForHeight({ joints: [joint('a', {}), joint('b', values)] }, tick);
+  expect([waits({ at_ride_height: true }), waits({ at_ride_height: true, tightened: 'tight' }), waits({}), waits({ at_ride_height: true }, 'finger-tight')]).toEqual([true, false, false, false]);
 });

@@ -1,3 +1,4 @@
+import { newId } from '../../bridge/desk';
 import type { Change, Command, RecordView, RefitStepView, Tightened } from '../../bridge/protocol';
 import { seenOf } from '../sheet/write';
 
@@ -7,7 +8,14 @@ export type Tick = 'tightened' | 'finger-tight' | 'tried' | 'off-again' | 'not-o
 /** One command for the part and its joints, so that one undo takes all of it back. Overwrites what was on the screen, no more. */
 export function ticking({ record, joints }: Pick<RefitStepView, 'record' | 'joints'>, tick: Tick): Command {
   const changes = [change(record, partChanges(record, tick)), ...joints.map((joint) => change(joint.record, jointChanges(joint.record, tick)))];
-  return { do: 'all', commands: changes.filter((one) => one !== null) };
+  // With no joint recorded nothing would remember that it is only run in by hand, and nothing would stand in the way of the road.
+  const remembered: Command[] = tick === 'finger-tight' && joints.length === 0 ? [{ do: 'create', id: newId(), kind: 'joint', changes: [{ of: record.id }, { tightened: 'finger-tight' }] }] : [];
+  return { do: 'all', commands: [...changes.filter((one) => one !== null), ...remembered] };
+}
+
+/** Ticked as tightened, something of it still waits for the ride height. */
+export function waitsForHeight({ joints }: Pick<RefitStepView, 'joints'>, tick: Tick): boolean {
+  return tick === 'tightened' && joints.some(({ record: { values } }) => values.at_ride_height && values.tightened !== 'tight');
 }
 
 function partChanges({ values }: RecordView, tick: Tick): Change[] {
