@@ -10,7 +10,9 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { seenOf } from '../sheet/write';
+import { today } from '../today';
 import { words } from '../words';
+import { leftBeforeRoad } from './before-road';
 
 type Which = 'lowered' | 'on_the_road';
 
@@ -24,6 +26,7 @@ export class Gates extends LightElement {
   /** It is said to be on the road with something left to do: asked about first. */
   @state() private asking = false;
   private readonly whole = new Live(this, 'commissioning', () => ({ ask: 'commissioning' }));
+  private readonly joints = new Live(this, 'ready', () => ({ ask: 'ready', today: today() }));
 
   override willUpdate(): void {
     if (this.lowering.open && this.road.open) this.refused = 0;
@@ -35,7 +38,7 @@ export class Gates extends LightElement {
     return html`<asf-section .label=${say.title}>
       ${this.refused > 0 ? html`<asf-message kind="alert" .happened=${say.held.happened(this.refused)} .safe=${say.held.safe} .todo=${say.held.todo}></asf-message>` : nothing}
       ${this.whole.view && !vehicle ? html`<p class="reckoned">${say.noVehicle}</p><asf-button icon="vehicle" word=${say.toVehicle} href="#/vehicles"></asf-button>` : nothing}
-      ${vehicle ? html`<div class="rf-gates">${this.gate('lowered', this.lowering, vehicle)}${this.gate('on_the_road', this.road, vehicle)}</div>` : nothing}</asf-section>
+      ${vehicle && this.joints.view ? html`<div class="rf-gates">${this.gate('lowered', this.lowering, vehicle)}${this.gate('on_the_road', this.road, vehicle)}</div>` : nothing}</asf-section>
       ${vehicle ? this.anyway(vehicle) : nothing}`;
   }
 
@@ -45,11 +48,8 @@ export class Gates extends LightElement {
 
   /** What the record knows to be left before the road. */
   private get left(): string[] {
-    const say = words().refit.gates.anyway;
     const { view } = this.whole;
-    if (!view) return [];
-    const lines = view.steps.filter(({ record }) => !record).length;
-    return [...(this.lowering.done ? [] : [say.wheels]), ...(view.open ? [say.assemblies(view.open)] : []), ...(lines ? [say.lines(lines)] : [])];
+    return view ? leftBeforeRoad(view, this.joints.view?.unchecked.length ?? 0, this.lowering.done) : [];
   }
 
   private anyway(vehicle: RecordView): TemplateResult {
@@ -64,7 +64,7 @@ export class Gates extends LightElement {
     const isLower = which === 'lowered';
     const [word, done, back] = isLower ? [say.lower, say.lowered, say.raise] : [say.road, say.onTheRoad, say.offRoad];
     const held = gate.joints.length ? (isLower ? say.lowerHeld : say.roadHeld)(gate.joints.length) : say.free;
-    return html`<div class="rf-gate"><p class="rf-gate-words"><asf-icon name=${gate.done ? 'proved' : gate.open ? 'not-proved' : 'proved-bad'}></asf-icon><span>${gate.done ? html`<b>${done}</b> ` : nothing}<span class="reckoned">${held}</span></span></p>
+    return html`<div class="rf-gate"><p class="rf-gate-words"><asf-icon name=${gate.open ? (gate.done ? 'proved' : 'check') : 'proved-bad'}></asf-icon><span>${gate.done ? html`<b>${done}</b> ` : nothing}<span class="reckoned">${held}</span></span></p>
       ${gate.done ? html`<asf-button compact plain word=${back} @click=${() => { void this.say(which, false, vehicle); }}></asf-button>` : html`<asf-button icon=${isLower ? 'bring' : 'vehicle'} word=${word} @click=${() => { this.wants(which, gate, vehicle); }}></asf-button>`}</div>`;
   }
 
