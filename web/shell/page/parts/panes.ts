@@ -15,6 +15,8 @@ export class PartsPanes extends LightElement {
   /** Which one a phone shows. */
   @property() first: 'list' | 'sheet' = 'list';
   @property() partId = '';
+  /** Where the sheet leads back to; where that is not the list, beside the list, too. */
+  @property() back = '#/parts';
   @state() private wide = desk.matches;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -30,10 +32,10 @@ export class PartsPanes extends LightElement {
   }
 
   override render(): TemplateResult {
-    if (!this.wide) return this.first === 'list' ? html`<asf-parts-list></asf-parts-list>` : html`<asf-part-sheet .partId=${this.partId}></asf-part-sheet>`;
+    if (!this.wide) return this.first === 'list' ? html`<asf-parts-list></asf-parts-list>` : html`<asf-part-sheet .partId=${this.partId} back=${this.back}></asf-part-sheet>`;
     const say = words().parts.choosePart;
     return html`<div class="parts-panes"><div class="parts-pane"><asf-parts-list panes .current=${this.partId} @asf-open=${this.opened}></asf-parts-list></div>
-      <div class="parts-pane parts-pane-sheet">${this.partId ? html`<asf-part-sheet beside .partId=${this.partId}></asf-part-sheet>` : html`<div class="body"><asf-empty .first=${say.first} .then=${say.then}></asf-empty></div>`}</div></div>${nothing}`;
+      <div class="parts-pane parts-pane-sheet">${this.partId ? html`<asf-part-sheet beside .partId=${this.partId} back=${this.back}></asf-part-sheet>` : html`<div class="body"><asf-empty .first=${say.first} .then=${say.then}></asf-empty></div>`}</div></div>${nothing}`;
   }
 
   private readonly resized = (): void => { this.wide = desk.matches; };
@@ -43,7 +45,8 @@ export class PartsPanes extends LightElement {
     clearTimeout(this.timer);
     const { part } = event.detail;
     this.timer = setTimeout(() => {
-      this.partId = part;
+      // Chosen from the list: it was not opened from elsewhere.
+      [this.partId, this.back] = [part, '#/parts'];
       // The address follows without a change of place: a reload shows the same two panes.
       history.replaceState(history.state, '', `#/part/${part}`);
       journal.at({ hash: `#/part/${part}` });

@@ -29,7 +29,7 @@ export class LeftOver extends LightElement {
 
   private renewed({ id, part, tag, name, pieces }: Renewed): TemplateResult {
     const text = html`${tag === undefined ? '' : `${tagFigures(tag)} `}${name || words().refit.onStep.pieceUnnamed}${pieces > 1 ? `, ${words().commissioning.left.pieces(pieces)}` : ''}`;
-    return part ? html`<a href=${`#/part/${part}`} data-id=${id}>${text}</a>` : html`${text}`;
+    return part ? html`<a href=${openedFrom(`#/part/${part}`, 'refit/commissioning')} data-id=${id}>${text}</a>` : html`${text}`;
   }
 }
 

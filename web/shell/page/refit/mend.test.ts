@@ -83,5 +83,5 @@ test('hardware that is here is here in full; what a lack waits for is a way to g
   expect(sent).toMatchObject([{ commands: [{ ids: ['pin'], changes: [{ in_hand: 4 }] }] }]);
   expect(ways(lack('goes-after', { other: 'axle', other_name: 'Axle' }))[0]?.href).toBe('#/refit/axle');
   expect(ways(lack('circle'))).toEqual([]);
-  expect(ways(lack('missing'))[0]?.href).toBe('#/part/hub');
+  expect(ways(lack('missing'))[0]?.href).toBe('#/part/hub?from=refit%2Fnone%3Fstep%3Dhub');
 });

@@ -1,5 +1,6 @@
 import { newId, desk } from '../../bridge/desk';
 import type { Change, Command, Lack, RecordView, RefitStepView } from '../../bridge/protocol';
+import { openedFrom } from '../back-of';
 import { carryOut } from '../carry-out';
 import { seenOf } from '../sheet/write';
 import { today } from '../today';
@@ -22,7 +23,7 @@ export function waysOf(lack: Lack, view: RefitStepView, order: () => void): Way[
   const say = words().refit.lacks;
   const { record } = view;
   const name = view.step.line.name || words().parts.noName;
-  const sheet: Way = { word: say.ways.open, href: `#/part/${record.id}`, icon: 'next' };
+  const sheet: Way = { word: say.ways.open, href: openedFrom(`#/part/${record.id}`, `refit/${view.assembly ?? 'none'}?step=${record.id}`), icon: 'next' };
   const finished = (word: string, message: string): Way => ({ word, icon: 'check', mend: () => put([[record, [{ finished: true }]]], message) });
   switch (lack.why) {
     case 'undecided': return [{ word: say.ways.useAgain, icon: 'check', mend: () => useAgain(record, say.done.useAgain(name)) }, { word: say.ways.decide, href: `#/routes/${record.id}`, icon: 'next' }];

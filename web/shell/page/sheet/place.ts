@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { backOf } from '../back-of';
 import { LightElement } from '../kit/light-element';
 import '../parts/panes';
 import type { Address } from '../places';
@@ -11,7 +12,7 @@ export class PlacePart extends LightElement {
   @property({ attribute: false }) address?: Address;
 
   override render(): TemplateResult {
-    return html`<asf-parts-panes first="sheet" .partId=${this.address?.id ?? ''}></asf-parts-panes>`;
+    return html`<asf-parts-panes first="sheet" .partId=${this.address?.id ?? ''} back=${backOf(this.address, '#/parts')}></asf-parts-panes>`;
   }
 }
 

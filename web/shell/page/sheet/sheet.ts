@@ -27,11 +27,12 @@ import './split';
 import './where';
 import '../styles/sheet.css';
 
-/** All about one part. `beside`: it lies beside the list, so there is no way back. */
+/** All about one part. `beside`: it lies beside the list, so the way back to that is none. */
 @customElement('asf-part-sheet')
 export class PartSheet extends LightElement {
   @property() partId = '';
   @property({ type: Boolean }) beside = false;
+  @property() back = '#/parts';
 
   private readonly live = new Live(this, 'part', () => (this.partId ? { ask: 'part', part: this.partId } : null));
   private readonly keeping = new KeepingWord(this);
@@ -43,8 +44,8 @@ export class PartSheet extends LightElement {
   override render(): TemplateResult {
     const say = words().sheet;
     const { view } = this.live;
-    if (this.live.nothing) return html`<asf-head .name=${say.part} back="#/parts"></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="parts" word=${say.gone.go} href="#/parts"></asf-button></asf-empty></div>`;
-    if (!view || view.record.id !== this.partId) return html`<asf-head sheet .name=${say.part} back="#/parts"></asf-head>`;
+    if (this.live.nothing) return html`<asf-head .name=${say.part} back=${this.back}></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}><asf-button icon="parts" word=${say.gone.go} href="#/parts"></asf-button></asf-empty></div>`;
+    if (!view || view.record.id !== this.partId) return html`<asf-head sheet .name=${say.part} back=${this.back}></asf-head>`;
     const { record, line } = view;
     return html`${this.head()}
       <asf-sheet-photos .view=${view}></asf-sheet-photos>
@@ -71,7 +72,7 @@ export class PartSheet extends LightElement {
     if (!view) return html``;
     const { line } = view;
     return html`<asf-head sheet class=${this.beside ? '' : 'head-words-tight'} .name=${line.name || words().sheet.noName} .second=${html`${sideBefore(line)}${words().standings[line.standing]}`} .tag=${tagInHand(line)}
-      .cells=${this.beside ? [] : [this.keeping.cell]} back=${this.beside ? nothing : '#/parts'}></asf-head>`;
+      .cells=${this.beside ? [] : [this.keeping.cell]} back=${this.beside && this.back === '#/parts' ? nothing : this.back}></asf-head>`;
   }
 
   private history(): TemplateResult {

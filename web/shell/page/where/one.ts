@@ -50,9 +50,9 @@ export class WhereOne extends LightElement {
     const second = html`${sideBefore(line)}${[lent || words().standings[line.standing], ...careWords(view.part.care)].join(', ')}`;
     return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${second} .tag=${tagInHand(line, 52, lent)} back=${back}></asf-head>
       <div class="body where-body">${this.said(view)}${this.way(view.way)}${this.next(view.next)}
-        <div class="pair"><asf-button icon="parts" word=${say.sheet} href=${`#/part/${line.id}`}></asf-button><asf-button icon="scan" word=${say.scanTo} href=${openedFrom(`#/scan?mode=move&part=${line.id}`, `where/${line.id}`)}></asf-button></div></div>
+        <div class="pair"><asf-button icon="parts" word=${say.sheet} href=${openedFrom(`#/part/${line.id}`, `where/${line.id}`)}></asf-button><asf-button icon="scan" word=${say.scanTo} href=${openedFrom(`#/scan?mode=move&part=${line.id}`, `where/${line.id}`)}></asf-button></div></div>
       ${primary === nothing ? nothing : html`<div class="foot store-foot">${primary}</div>`}
-      <asf-place-chooser .open=${this.isMoving} @asf-close=${() => { this.isMoving = false; }} @asf-place=${this.moved}></asf-place-chooser>`;
+      <asf-place-chooser .open=${this.isMoving} now=${view.part.place ?? ''} @asf-close=${() => { this.isMoving = false; }} @asf-place=${this.moved}></asf-place-chooser>`;
   }
 
   private said({ part }: WhereView): TemplateResult | typeof nothing {
@@ -70,7 +70,9 @@ export class WhereOne extends LightElement {
         const missed = part.missed === undefined ? nothing : html`<asf-message .happened=${say.missed(place, when(part.missed))} .todo=${say.missedTodo}></asf-message>`;
         const seenHere = last && !last.elsewhere ? html`<p class="second">${say.seen(when(last.at))}</p>` : nothing;
         const awkward = part.awkward.map((one) => words().stores.suits[one]).join(', ');
-        return html`${missed}${elsewhere}${seenHere}${awkward ? html`<p class="reckoned">${capital(awkward)}.</p>` : nothing}`;
+        // Another piece is on in its place.
+        const old = part.line.standing === 'refitted' ? html`<p class="reckoned"><b>${say.oldHere}</b></p>` : nothing;
+        return html`${old}${missed}${elsewhere}${seenHere}${awkward ? html`<p class="reckoned">${capital(awkward)}.</p>` : nothing}`;
       }
     }
   }

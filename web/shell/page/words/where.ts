@@ -13,7 +13,7 @@ export const where = (trade: Vocabulary) => ({
   way: 'The way there', step: (kind: string, code: string) => [kind, code ? `tag ${code}` : ''].filter(Boolean).join(', '), noPhoto: 'no photo yet', photoOf: (name: string) => `Photo of ${name}`,
   hereIt: 'here',
   nowhere: 'It lies nowhere by the record.', nowhereTodo: 'Scan it, then the place you lay it in.',
-  vehicle: 'It is on the vehicle.', refitted: 'It is refitted.',
+  vehicle: 'It is on the vehicle.', refitted: 'It is refitted.', oldHere: 'The new one is on. The old one lies here.',
   out: (what: OutFor, who: string) => capital([what === 'loan' ? 'on loan' : trade.outForWork, ...(who ? [what === 'loan' ? 'to' : trade.outWith, who] : [])].join(' ')),
   due: (when: string) => `due ${when}`, since: (when: string) => `since ${when}`,
   late: (days: number, hasDue: boolean) => (hasDue ? `${count(days, 'day')} late` : `out for ${count(days, 'day')}`),
