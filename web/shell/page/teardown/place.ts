@@ -41,6 +41,8 @@ export class TeardownPlace extends LightElement {
   @state() private more = false;
   @state() private driver: 'left' | 'right' = 'right';
   @state() private jobName = '';
+  /** The tag that was to be followed by the next and holds nothing yet. */
+  @state() private early = '';
   @query('asf-sight') private sight!: Sight | null;
 
   private readonly bench = benchOf(desk.current() ?? '');
@@ -84,7 +86,7 @@ export class TeardownPlace extends LightElement {
       <div class="td-lower">
         ${soFar(this.bench)}
         ${this.waiting()}
-        <asf-strip .photos=${this.bench.isRecorded ? this.bench.view?.part?.photos ?? [] : []} .tiles=${[...this.bench.tiles.of(this.bench.part ?? '')]} .failed=${this.bench.tiles.failed} .tag=${this.tag}></asf-strip>
+        <asf-strip .photos=${this.bench.isRecorded ? this.bench.view?.part?.photos ?? [] : []} .tiles=${[...this.bench.tiles.of(this.bench.part ?? '')]} .failed=${this.bench.tiles.failed} .tag=${this.tag} todo=${this.early && this.early === this.tag ? words().teardown.nothingYet(this.tag) : ''}></asf-strip>
         ${nameChips(this.bench, this.nameIt)}
         <div class="pair td-pair">
           <asf-hold-to-speak .begin=${this.beginNote} .slice=${this.slice} .safe=${this.notes.safe}></asf-hold-to-speak>
@@ -173,7 +175,12 @@ export class TeardownPlace extends LightElement {
   private readonly nextTag = (): void => {
     const text = words().teardown;
     this.finder.stir();
-    if (!this.bench.nextTag()) { say(text.nothingYet(this.tag)); return; }
+    if (!this.bench.nextTag()) {
+      this.early = this.tag;
+      say(text.nothingYet(this.tag));
+      return;
+    }
+    this.early = '';
     this.notes.forget();
     say(text.nowInHand(this.tag));
   };

@@ -17,6 +17,8 @@ export class Strip extends LightElement {
   /** What is not saved, of any part: the next tag must not hide it. */
   @property({ attribute: false }) failed: readonly Tile[] = [];
   @property() tag = '';
+  /** What is said in place of the photos while there are none. */
+  @property() todo = '';
 
   private readonly pictures = new Pictures(this);
 
@@ -32,7 +34,7 @@ export class Strip extends LightElement {
       <div class="strip" role="group" aria-label=${text.stripName(this.tag)}>
         ${loose.map((tile) => html`<asf-photo .src=${tile.src} .state=${tile.state} ?fresh=${isFresh(tile)} label=${text.photoName(kept.length + 1)}></asf-photo>`)}
         ${[...kept].reverse().slice(0, MOST).map((photo, i) => this.kept(photo, kept.length - i))}
-        ${loose.length + kept.length === 0 ? html`<span class="second td-none">${text.noPhotos}</span>` : nothing}
+        ${loose.length + kept.length === 0 ? html`<span class="td-none ${this.todo ? 'reckoned' : 'second'}">${this.todo ? html`<b>${this.todo}</b>` : text.noPhotos}</span>` : nothing}
       </div>
       ${this.failed.length > 0
         ? html`<button type="button" class="td-again" @click=${() => { for (const tile of this.failed) tile.again(); }}><b>${text.failed(this.failed.length)}</b><span>${text.tryAgain}</span></button>`
