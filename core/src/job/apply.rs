@@ -129,7 +129,7 @@ impl Draft<'_> {
     }
 
     /// The position after the last part that came off.
-    fn next_removal(&mut self) -> i64 {
+    pub(super) fn next_removal(&mut self) -> i64 {
         if self.removed == 0 {
             self.removed = self.job.numbers().last_removal().unwrap_or(0).max(0);
         }

@@ -8,6 +8,7 @@ use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
 use crate::record::{Entry, EntryId, FieldName, Id, Kind, Op, Stored, Value};
 use crate::refit::loose::{gates, still_loose};
+use crate::refit::vehicle_done;
 
 /// What a limit is, and where its ends are.
 const LIMITING: [FieldName; 6] = [
@@ -106,7 +107,26 @@ impl<'a> Draft<'a> {
             Kind::Finding if says(&[FieldName::Question, FieldName::Outcome]) => self.check_answer(id),
             Kind::Limit if says(&LIMITING) => self.check_limit(id),
             Kind::GoesAfter if says(&[FieldName::Of, FieldName::Other]) => self.check_goes_after(id),
+            Kind::Part if says(&[FieldName::Place]) && !says(&[FieldName::Off]) => self.lay_off(id),
             _ => {}
+        }
+    }
+
+    /// What somebody lays in a place has come off, although nobody said so: it goes on again like the rest.
+    fn lay_off(&mut self, id: Id) {
+        let is_laid = self.read::<Id>(id, FieldName::Place).is_some();
+        if !is_laid
+            || self.read::<bool>(id, FieldName::Off) == Some(true)
+            || !self.job.ids(Kind::Part).any(|part| part == id)
+        {
+            return;
+        }
+        let off = Change::Off(true);
+        let over = self.over(id, &off, None);
+        self.write(id, &off, over);
+        if self.read::<i64>(id, FieldName::Order).is_none() {
+            let order = self.next_removal();
+            self.write(id, &Change::Order(order), Vec::new());
         }
     }
 
@@ -147,9 +167,11 @@ impl<'a> Draft<'a> {
             return;
         }
         let ahead = self.ahead();
+        // A donor may stand as it likes.
+        let done = vehicle_done(&ahead);
         let (lowering, road) = gates(&ahead, &still_loose(&ahead));
         for (ids, gate, field) in [(lowered, lowering, FieldName::Lowered), (on_the_road, road, FieldName::OnTheRoad)] {
-            if let Some(id) = ids.first().filter(|_| !gate.open) {
+            if let Some(id) = ids.iter().find(|id| Some(**id) == done && !gate.open) {
                 let problem = Problem::error(Code::StillLoose).at(*id).field(field).hint(Hint::TightenFirst);
                 self.refuse(problem.value("joints", gate.joints.len()).with(gate.joints));
             }

@@ -133,11 +133,9 @@ impl Job {
     pub(super) fn standing_by_supply(&self, part: Id, route: Option<Route>) -> Option<Standing> {
         match self.fit(part) {
             Some(Fit::Fitted) => return Some(Standing::Refitted),
+            _ if self.out(part).is_some() => return Some(Standing::Out),
             Some(Fit::Tried) => return Some(Standing::Tried),
             Some(Fit::OffAgain) | None => {}
-        }
-        if self.out(part).is_some() {
-            return Some(Standing::Out);
         }
         let route = route?;
         let is_finished = self.item(part).is_some_and(|item| item.is(FieldName::Finished));

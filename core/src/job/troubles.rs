@@ -11,8 +11,8 @@ use crate::inspect;
 use crate::problem::{Code, Hint, Problem};
 use crate::quantity::{Currency, Money};
 use crate::record::{Fault, FieldName, Id, Item, Kind};
-use crate::refit::RefitOrder;
 use crate::refit::loose::{Gate, gates, still_loose};
+use crate::refit::{RefitOrder, vehicle_done};
 
 /// Every problem of a job, sorted: errors first, then by code and place.
 #[must_use]
@@ -226,7 +226,8 @@ fn refit_circles(job: &Job) -> Vec<Problem> {
 /// A vehicle that is said to stand on its wheels, or to be on the road, although something is loose: what is slackened later,
 /// or a merge, may bring that about.
 fn loose_although(job: &Job) -> Option<Problem> {
-    let says = |field| job.standing_ids(Kind::Vehicle).find(|id| job.item(*id).is_some_and(|item| item.is(field)));
+    let done = vehicle_done(job);
+    let says = |field| done.filter(|id| job.item(*id).is_some_and(|item| item.is(field)));
     let (lowered, on_the_road) = (says(FieldName::Lowered), says(FieldName::OnTheRoad));
     lowered.or(on_the_road)?;
     let (lowering, road) = gates(job, &still_loose(job));

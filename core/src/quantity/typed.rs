@@ -104,7 +104,9 @@ pub fn read(text: &str, default: Unit) -> Result<Typed, Unreadable> {
         return Err(Unreadable::NotWhole);
     }
     let amount = i64::try_from(if is_negative { -whole } else { whole }).map_err(|_| Unreadable::OutOfBounds)?;
-    if bounds::READING.holds(amount) { Ok(Typed { amount, unit }) } else { Err(Unreadable::OutOfBounds) }
+    // Nothing is tightened by less than nothing.
+    let bound = if unit.dimension() == Dimension::Torque { bounds::TORQUE } else { bounds::READING };
+    if bound.holds(amount) { Ok(Typed { amount, unit }) } else { Err(Unreadable::OutOfBounds) }
 }
 
 /// Small letters, plain marks: what keyboards and papers put in their place is put back.
@@ -153,7 +155,7 @@ fn parted(figures: &str) -> Result<String, Unreadable> {
 
 fn unit_of(word: &str, is_fraction: bool, default: Unit) -> Result<Unit, Unreadable> {
     // `ft-lb`, `ft.lb`, `ft·lb` and `ft lb` are one, with an s or without.
-    let plain = word.replace(['-', '.', '·'], " ").replace("lbs", "lb");
+    let plain = word.replace(['-', '.', '·', '⋅'], " ").replace("lbs", "lb");
     let unit = match plain.trim() {
         "" if is_fraction && default.dimension() == Dimension::Length => Unit::Inch,
         "" => default,
@@ -167,13 +169,11 @@ fn unit_of(word: &str, is_fraction: bool, default: Unit) -> Result<Unit, Unreada
         "lbf" | "lb" | "pound" | "pounds" => Unit::PoundForce,
         "kgf" | "kg" | "kp" => Unit::KilogramForce,
         // As it stands in manuals of all ages; "ft lb" and "lb ft" are one.
-        "nm" | "n m" => Unit::NewtonMetre,
-        "lbf ft" | "lb ft" | "lbft" | "ft lb" | "ft lbf" | "ftlb" | "ftlbf" | "foot pound" | "foot pounds" => {
-            Unit::PoundFoot
-        }
-        "lbf in" | "lb in" | "lbin" | "in lb" | "in lbf" | "inlb" | "inlbf" | "inch pound" | "inch pounds" => {
-            Unit::PoundInch
-        }
+        "nm" | "n m" | "newton metre" | "newton metres" | "newton meter" | "newton meters" => Unit::NewtonMetre,
+        "lbf ft" | "lb ft" | "lbft" | "ft lb" | "ft lbf" | "ftlb" | "ftlbf" | "foot pound" | "foot pounds"
+        | "pound foot" | "pound feet" => Unit::PoundFoot,
+        "lbf in" | "lb in" | "lbin" | "in lb" | "in lbf" | "inlb" | "inlbf" | "inch pound" | "inch pounds"
+        | "pound inch" | "pound inches" => Unit::PoundInch,
         "kgf m" | "kgm" | "kg m" | "mkg" | "mkp" | "kpm" | "kp m" | "m kg" => Unit::KilogramMetre,
         "mil" | "mils" | "tenth" | "tenths" | "hundredth" | "hundredths" => return Err(Unreadable::AmbiguousUnit),
         _ => return Err(Unreadable::UnknownUnit),
@@ -339,5 +339,41 @@ mod tests {
         assert_eq!(read("1,250", Unit::Newton), Err(ThousandsOrDecimals));
         assert_eq!(read("2.5", Unit::One), Err(NotWhole));
         assert_eq!(read("2 mm", Unit::One), Err(OtherDimension));
+    }
+
+    /// One pound of force times one foot is 1.3558179483314004 N·m, one inch of it a twelfth, one kilogram of force times one
+    /// metre 9.80665 N·m (all exact by definition).
+    #[test]
+    fn a_tightening_figure_is_read_as_manuals_print_it() {
+        let foot = [
+            "40 lbf·ft",
+            "40 lbf ft",
+            "40 ft-lb",
+            "40 ft-lbs",
+            "40 ft.lb",
+            "40 lb-ft",
+            "40 lbs ft",
+            "40 lbf-ft",
+            "40 pound feet",
+            "40 foot-pounds",
+        ];
+        for text in foot {
+            assert_eq!(
+                read(text, Unit::NewtonMetre).map(|typed| (typed.amount, typed.unit)),
+                Ok((54_232_718, Unit::PoundFoot)),
+                "{text}"
+            );
+        }
+        for text in ["100 in-lb", "100 lbf·in", "100 in lbs", "100 lb-in", "100 inch pounds"] {
+            assert_eq!(read(text, Unit::NewtonMetre).map(|typed| typed.amount), Ok(11_298_483), "{text}");
+        }
+        for text in ["54 N·m", "54 Nm", "54 N⋅m", "54 newton-metres", "54"] {
+            assert_eq!(read(text, Unit::NewtonMetre).map(|typed| typed.amount), Ok(54_000_000), "{text}");
+        }
+        for text in ["5.5 kgf·m", "5,5 mkg", "5.5 kpm"] {
+            assert_eq!(read(text, Unit::NewtonMetre).map(|typed| typed.amount), Ok(53_936_575), "{text}");
+        }
+        assert_eq!(read("-5", Unit::NewtonMetre), Err(Unreadable::OutOfBounds));
+        assert_eq!(read("12000 Nm", Unit::NewtonMetre), Err(Unreadable::OutOfBounds));
     }
 }

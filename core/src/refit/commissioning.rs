@@ -102,7 +102,9 @@ pub fn commissioning(job: &Job) -> CommissioningView {
     let loose = still_loose(job);
     let (lowering, road) = gates(job, &loose);
     let records = |kind| job.standing_ids(kind).filter_map(|id| job.record_view(id)).collect::<Vec<RecordView>>();
-    let said = records(Kind::Commissioning);
+    let is_ours = |of: Option<Id>| !of.is_some_and(|of| is_donors(job, of) || is_donor(job, of));
+    let mut said = records(Kind::Commissioning);
+    said.retain(|line| is_ours(line.values.of));
     let of = |step: CommissioningStep| said.iter().filter(move |record| record.values.commissioning_step == Some(step));
     let steps = CommissioningStep::ALL.iter().copied().map(|step| CommissioningLine {
         step,
@@ -113,7 +115,7 @@ pub fn commissioning(job: &Job) -> CommissioningView {
     });
     // What was drained from a donor is not filled in again.
     let mut fluids = records(Kind::Fluid);
-    fluids.retain(|fluid| !fluid.values.of.is_some_and(|of| is_donors(job, of) || is_donor(job, of)));
+    fluids.retain(|fluid| is_ours(fluid.values.of));
     let left = left(job, &order, &loose);
     CommissioningView {
         vehicle: vehicle.and_then(|id| job.record_view(id)),

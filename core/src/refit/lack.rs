@@ -183,7 +183,8 @@ pub(super) fn lacks_of(job: &Job, part: Id, terms: Terms) -> Vec<Lack> {
 fn of_itself(job: &Job, part: Id, terms: Terms) -> Vec<Lack> {
     let lack = |why| Lack::new(job, part, why);
     let Some(item) = job.item_of(Kind::Part, part) else { return Vec::new() };
-    if job.fit(part) == Some(Fit::Tried) {
+    // Whoever has it has it, although somebody said that it is on for trial.
+    if job.fit(part) == Some(Fit::Tried) && job.out(part).is_none() {
         return vec![lack(LackWhy::TriedOnly).own()];
     }
     let Some(route) = job.route_of(part) else { return vec![lack(LackWhy::Undecided).own().undated()] };

@@ -3,7 +3,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::order::{assembly_of, is_donors, is_of_donor};
+use super::order::{assembly_of, is_donors, is_of_donor, vehicle_done};
 use super::ready::holds;
 use super::reference::is_together_again;
 use super::step::{StepJoint, step_joint};
@@ -88,7 +88,9 @@ fn is_loose(job: &Job, joint: Id) -> bool {
         None => match holds(job, joint) {
             Some(part) => !job.is_struck(part) && job.fit(part) == Some(Fit::Fitted),
             None => {
-                item.read(FieldName::Assembly).is_some_and(|id| !job.is_struck(id) && is_together_again(job, &[id]))
+                let within = |id| job.within(Kind::Assembly, FieldName::Inside, id);
+                item.read(FieldName::Assembly)
+                    .is_some_and(|id| !job.is_struck(id) && is_together_again(job, &within(id)))
             }
         },
     }
@@ -125,7 +127,8 @@ fn told(job: &Job, joint: Id) -> Option<LooseJoint> {
 /// wheels: it is in the way of the road alone.
 #[must_use]
 pub fn gates(job: &Job, loose: &[LooseJoint]) -> (Gate, Gate) {
-    let is = |field| job.standing_ids(Kind::Vehicle).filter_map(|id| job.item(id)).any(|item| item.is(field));
+    let done = vehicle_done(job).and_then(|vehicle| job.item(vehicle));
+    let is = |field| done.is_some_and(|vehicle| vehicle.is(field));
     let gate = |joints: Vec<Id>, done| Gate { open: joints.is_empty(), done, joints };
     let now = loose.iter().filter(|joint| !joint.at_ride_height).map(|joint| joint.joint).collect();
     let all = loose.iter().map(|joint| joint.joint).collect();

@@ -21,6 +21,7 @@ pub use commissioning::{BeforeLine, CommissioningLine, CommissioningView, LeftVi
 pub use evening::{EveningItem, EveningKind, EveningView};
 pub use lack::{Lack, LackWhy};
 pub use loose::{Gate, LooseJoint};
+pub(crate) use order::vehicle_done;
 pub use order::{Circle, RefitOrder};
 pub use ready::{ReadyView, RefitAssembly, RefitState};
 pub use reference::ReferenceView;

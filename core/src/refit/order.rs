@@ -72,10 +72,15 @@ impl RefitOrder {
         Self { parts: order, circles, rules }
     }
 
-    /// The circles that anybody can still run into: once one of its parts is on, the others wait no longer.
+    /// The circles that anybody can still run into: by each of their rules something waits that is not on for something that
+    /// is not.
     pub fn open_circles(&self, job: &Job) -> impl Iterator<Item = &Circle> {
-        let is_on = |part: &Id| job.fit(*part) == Some(Fit::Fitted);
-        self.circles.iter().filter(move |circle| !circle.parts.iter().any(is_on))
+        let is_open = |part: &Id| job.fit(*part) != Some(Fit::Fitted);
+        let waits = move |id: &Id| {
+            let rule = self.rules.iter().find(|after| after.rule == *id);
+            rule.is_none_or(|after| after.sources.iter().any(is_open) && after.targets.iter().any(is_open))
+        };
+        self.circles.iter().filter(move |circle| circle.rules.iter().all(waits))
     }
 
     /// The parts of one assembly, in order; not those of assemblies inside it.
@@ -110,7 +115,7 @@ pub(super) fn is_donor(job: &Job, vehicle: Id) -> bool {
 }
 
 /// The vehicle being done.
-pub(super) fn vehicle_done(job: &Job) -> Option<Id> {
+pub(crate) fn vehicle_done(job: &Job) -> Option<Id> {
     job.standing_ids(Kind::Vehicle).find(|vehicle| !is_donor(job, *vehicle))
 }
 
@@ -169,9 +174,17 @@ pub(super) fn paint_of(job: &Job, part: Id) -> Option<Paint> {
     })
 }
 
-/// Parts before the paint, and after it; nothing where only one of both is said.
+/// Whether the vehicle of a part is painted; where none is named, that of the job.
+pub(super) fn is_painted(job: &Job, part: Id) -> bool {
+    let named = assembly_of(job, part).and_then(|assembly| vehicle_of(job, assembly));
+    let vehicle = named.or_else(|| vehicle_done(job));
+    vehicle.and_then(|vehicle| job.item(vehicle)).is_some_and(|item| item.is(FieldName::Painted))
+}
+
+/// Parts before the paint, and after it; nothing where only one of both is said. What is painted waits for no paint.
 fn painted_around(job: &Job, parts: &[Id]) -> Option<(Vec<Id>, Vec<Id>)> {
-    let of = |paint| parts.iter().copied().filter(|part| paint_of(job, *part) == Some(paint)).collect::<Vec<Id>>();
+    let waits = |part: &Id, paint| paint_of(job, *part) == Some(paint) && !is_painted(job, *part);
+    let of = |paint| parts.iter().copied().filter(|part| waits(part, paint)).collect::<Vec<Id>>();
     let (before, after) = (of(Paint::Before), of(Paint::After));
     (!before.is_empty() && !after.is_empty()).then_some((before, after))
 }

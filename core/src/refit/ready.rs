@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::lack::{Lack, LackWhy, Terms, lacks_of, of_consumables, of_joint};
 use super::loose::{Gate, LooseJoint, gates, still_loose, to_check_again};
-use super::order::{Circle, RefitOrder, assembly_of, paint_of, vehicle_done, vehicle_of};
+use super::order::{Circle, RefitOrder, assembly_of, is_painted, paint_of};
 use super::reference::ReferenceView;
 use crate::job::Job;
 use crate::job::vocabulary::{Fit, Paint, Side};
@@ -331,13 +331,6 @@ pub(super) fn holds(job: &Job, joint: Id) -> Option<Id> {
 /// Whether the part itself goes on again, not another in its place.
 fn is_old_kept(job: &Job, part: Id) -> bool {
     job.route_of(part).is_none_or(|route| !Job::brings_new(route))
-}
-
-/// Whether the vehicle of a part is painted; where none is named, that of the job.
-fn is_painted(job: &Job, part: Id) -> bool {
-    let named = assembly_of(job, part).and_then(|assembly| vehicle_of(job, assembly));
-    let vehicle = named.or_else(|| vehicle_done(job));
-    vehicle.and_then(|vehicle| job.item(vehicle)).is_some_and(|item| item.is(FieldName::Painted))
 }
 
 /// Own time for what of an assembly is not on yet, and whether it is a starting value for some of it. A time for the whole

@@ -46,18 +46,19 @@ pub(super) fn is_together_again<'a>(job: &Job, assemblies: impl IntoIterator<Ite
 /// What an assembly has to do with a reference, by itself or by what it is inside; nothing when neither it nor its opposite number is kept as one.
 #[must_use]
 pub(crate) fn reference_of(job: &Job, assembly: Id) -> Option<ReferenceView> {
-    let is_reference = |id: Id| {
+    let kept_around = |id: Id| {
         let mut around = job.outwards(FieldName::Inside, id);
-        around.any(|id| job.item(id).is_some_and(|item| item.is(FieldName::Reference)))
+        around.find(|id| job.item(*id).is_some_and(|item| item.is(FieldName::Reference)))
     };
     let is_whole = |id: Id| is_together_again(job, &job.within(Kind::Assembly, FieldName::Inside, id));
-    let is_kept = is_reference(assembly);
-    let mirror = mirror_of(job, assembly);
-    let mirror_is = mirror.is_some_and(is_reference);
-    (is_kept || mirror_is).then(|| ReferenceView {
-        is_kept,
+    let (kept, mirror) = (kept_around(assembly), mirror_of(job, assembly));
+    let mirror_is = mirror.is_some_and(|mirror| kept_around(mirror).is_some());
+    // What is inside a reference stays as long as that does.
+    let early = kept.is_some_and(|kept| !mirror_of(job, kept).is_some_and(is_whole));
+    (kept.is_some() || mirror_is).then(|| ReferenceView {
+        is_kept: kept.is_some(),
         mirror,
         mirror_name: mirror.map(|mirror| job.name(mirror)).unwrap_or_default(),
-        early: is_kept && !mirror.is_some_and(is_whole),
+        early,
     })
 }

@@ -161,7 +161,8 @@ pub fn steps(job: &Job, assembly: Id, today: Option<Day>) -> Option<RefitStepsVi
     let rules = rules.filter_map(|rule| job.record_view(rule)).collect();
     let circles = readiness.order.open_circles(job).filter(|circle| circle.parts.iter().any(&is_here));
     let joints = job.children(Kind::Joint, FieldName::Assembly, assembly);
-    let free = joints.filter(|joint| super::ready::holds(job, *joint).is_none_or(|part| !parts.contains(&part)));
+    let is_free = |part: Id| !parts.contains(&part) && !job.is_struck(part);
+    let free = joints.filter(|joint| super::ready::holds(job, *joint).is_none_or(is_free));
     Some(RefitStepsView {
         record: job.record_view(assembly)?,
         steps: parts.iter().filter_map(|part| step_line(&readiness, *part)).collect(),

@@ -26,28 +26,25 @@ impl Job {
     pub fn missed_since(&self, part: Id) -> Option<Millis> {
         let Whereabouts::In(place) = self.whereabouts(part) else { return None };
         let seen = self.sightings(part).map(|seen| seen.at).max();
-        let chain = self.chain_at(place, None);
-        // A count before the part, or the box it is in, came here says nothing of it.
-        let mut came = self.item(part)?.written_at(FieldName::Place);
-        let mut missed: Option<Millis> = None;
-        for (depth, at) in chain.iter().enumerate() {
-            for count in self.children(Kind::Count, FieldName::Of, *at) {
-                let Some(item) = self.item(count) else { continue };
-                let Some(ended) = item.read::<Millis>(FieldName::Ended) else { continue };
-                // What somebody laid there, or saw, while this count was under way was there.
-                let began = Some(taken(item));
-                let vouches = |bag: &Id| is_closed(self.place_kind(*bag)) && self.is_in_count(*bag, count);
-                if began >= came
-                    && began >= seen
-                    && !self.is_in_count(part, count)
-                    && !chain[..depth].iter().any(vouches)
-                {
-                    missed = Some(missed.map_or(ended, |known| known.min(ended)));
-                }
+        let came = self.item(part)?.written_at(FieldName::Place);
+        let missed = self.standing_ids(Kind::Count).filter_map(|count| {
+            let item = self.item(count)?;
+            let (of, ended): (Id, Millis) = (item.read(FieldName::Of)?, item.read(FieldName::Ended)?);
+            // What somebody laid there, or saw, while this count was under way was there.
+            let began = taken(item);
+            if Some(began) < came || Some(began) < seen || self.is_in_count(part, count) {
+                return None;
             }
-            came = came.max(self.item(*at).and_then(|item| item.written_at(FieldName::Within)));
-        }
-        missed
+            // It was looked for only where it lay all the while; where the box has gone since says nothing of what is in it.
+            let around = self.chain_at(place, Some(ended));
+            let depth = around.iter().position(|at| *at == of)?;
+            if !self.chain_at(place, Some(began)).contains(&of) {
+                return None;
+            }
+            let vouches = |bag: &Id| is_closed(self.place_kind(*bag)) && self.is_in_count(*bag, count);
+            (!around[..depth].iter().any(vouches)).then_some(ended)
+        });
+        missed.min()
     }
 
     /// Whether the tag of a part or place was seen in a count.

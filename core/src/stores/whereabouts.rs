@@ -25,12 +25,12 @@ impl Job {
         self.whereabouts_at(part, None)
     }
 
-    /// The same at a moment, by the clocks of those who wrote; what is struck out now counts as never having been.
+    /// The same at a moment, by the clocks of those who wrote. A place that is struck out now was one then.
     #[must_use]
     pub(super) fn whereabouts_at(&self, part: Id, moment: Option<Millis>) -> Whereabouts {
         let Some(item) = self.item_of(Kind::Part, part) else { return Whereabouts::Nowhere };
         let fit: Option<Fit> = value_at(item, FieldName::Fit, moment);
-        let place = value_at(item, FieldName::Place, moment).filter(|place| self.is_place(*place));
+        let place = value_at(item, FieldName::Place, moment).filter(|place| self.is_place(*place, moment));
         if fit == Some(Fit::Fitted) {
             // Where another went on in its place, the old one lies where it was laid until somebody takes it out of there.
             let is_old = self.route_of(part).is_some_and(Self::brings_new);
@@ -54,7 +54,7 @@ impl Job {
     pub(crate) fn laid_in(&self, part: Id) -> Option<Id> {
         match self.whereabouts(part) {
             Whereabouts::In(place) => Some(place),
-            Whereabouts::Out(_) => self.item(part)?.read(FieldName::Place).filter(|place| self.is_place(*place)),
+            Whereabouts::Out(_) => self.item(part)?.read(FieldName::Place).filter(|place| self.is_place(*place, None)),
             Whereabouts::On | Whereabouts::Refitted | Whereabouts::Nowhere => None,
         }
     }
@@ -86,16 +86,16 @@ impl Job {
         said.filter(move |part| self.whereabouts(*part) == Whereabouts::In(place))
     }
 
-    /// Whether it is a place that is not struck out.
-    pub(super) fn is_place(&self, id: Id) -> bool {
-        self.kind(id) == Some(Kind::Place) && !self.is_struck(id)
+    /// Whether it is a place: now one that is not struck out, at a moment any.
+    fn is_place(&self, id: Id, moment: Option<Millis>) -> bool {
+        self.kind(id) == Some(Kind::Place) && (moment.is_some() || !self.is_struck(id))
     }
 
     /// A place and those it is within, from the innermost outwards, at a moment; a circle is left where it would close.
     pub(crate) fn chain_at(&self, place: Id, moment: Option<Millis>) -> Vec<Id> {
         let mut chain = vec![place];
         while let Some(next) = chain.last().and_then(|at| value_at(self.item(*at)?, FieldName::Within, moment)) {
-            if !self.is_place(next) || chain.contains(&next) || chain.len() >= MOST_PLACES {
+            if !self.is_place(next, moment) || chain.contains(&next) || chain.len() >= MOST_PLACES {
                 break;
             }
             chain.push(next);

@@ -1,10 +1,13 @@
 //! Fasteners and seals that are renewed whenever they were off (common practice, no source).
 
 /// Names as words that stand one after the other in what a piece is called.
-const PHRASES: [&[&str]; 18] = [
+const PHRASES: [&[&str]; 22] = [
     &["split", "pin"],
     &["cotter", "pin"],
+    &["splitpin"],
     &["tab", "washer"],
+    &["tab", "lock"],
+    &["lock", "tab"],
     &["lock", "plate"],
     &["locking", "plate"],
     &["crush", "washer"],
@@ -13,6 +16,7 @@ const PHRASES: [&[&str]; 18] = [
     &["copper", "washer"],
     &["sealing", "washer"],
     &["lock", "wire"],
+    &["lockwire"],
     &["locking", "wire"],
     &["stretch", "bolt"],
     &["torque", "to", "yield"],
@@ -33,6 +37,7 @@ const NUTS: [&str; 2] = ["locking", "nylon"];
 /// use asfound_core::tables::renewed_by_name;
 /// assert!(renewed_by_name("Split pin 1/8"));
 /// assert!(renewed_by_name("Cotter pins"));
+/// assert!(renewed_by_name("Pin, split, 1/8") && renewed_by_name("Washer, copper") && renewed_by_name("Ring, O"));
 /// assert!(renewed_by_name("Nut, self-locking"));
 /// assert!(renewed_by_name("Head bolt, torque-to-yield"));
 /// assert!(renewed_by_name("Gasket, differential cover"));
@@ -55,5 +60,7 @@ pub fn renewed_by_name(name: &str) -> bool {
             !next.is_some_and(|next| FOR_A_SEAL.iter().any(|word| is(next, word)))
         })
     };
-    PHRASES.iter().any(holds) || (says("nut") && NUTS.iter().any(|word| says(word)))
+    // As lists turn it round: `Pin, split`.
+    let turned = |phrase: &&[&str]| matches!((*phrase, &words[..]), ([kind, noun], [first, second, ..]) if is(first, noun) && is(second, kind));
+    PHRASES.iter().any(holds) || PHRASES.iter().any(turned) || (says("nut") && NUTS.iter().any(|word| says(word)))
 }

@@ -159,7 +159,7 @@ impl TagSheets {
         if entries.is_empty() {
             return Err(Problem::error(Code::Missing).value("what", "labels").value("untagged", untagged));
         }
-        let skip = paper.skip.min(grid.on_a_sheet() - 1);
+        let skip = paper.skip % grid.on_a_sheet();
         Ok(Self { grid, entries, skip, nudge: paper.nudge, untagged })
     }
 
