@@ -810,6 +810,8 @@ fn joints_around_and_vehicles_beside() {
     let view = hub.0.asked(json!({ "ask": "commissioning" }));
     assert_eq!((&view["road"]["done"], &view["lowering"]["done"]), (&json!(false), &json!(false)));
     assert_eq!(hub.0.tried(json!({ "do": "change", "ids": [id(3)], "changes": [{ "lowered": true }] })).len(), 1);
+    hub.make(5, "vehicle", json!([{ "name": "Trailer" }]));
+    assert_eq!(hub.0.tried(json!({ "do": "change", "ids": [id(5)], "changes": [{ "lowered": true }] })).len(), 1);
     hub.make(606, "commissioning", json!([{ "of": id(4) }, { "commissioning_step": "leaks" }, { "taken": 5 }]));
     let steps = hub.0.asked(json!({ "ask": "commissioning" }))["steps"].clone();
     assert!(steps.as_array().expect("steps").iter().all(|line| line.get("record").is_none()), "{steps}");

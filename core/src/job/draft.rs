@@ -7,8 +7,8 @@ use super::whole::Job;
 use crate::inspect;
 use crate::problem::{Code, Hint, Problem, Severity};
 use crate::record::{Entry, EntryId, FieldName, Id, Kind, Op, Stored, Value};
+use crate::refit::is_donor;
 use crate::refit::loose::{gates, still_loose};
-use crate::refit::vehicle_done;
 
 /// What a limit is, and where its ends are.
 const LIMITING: [FieldName; 6] = [
@@ -115,10 +115,8 @@ impl<'a> Draft<'a> {
     /// What somebody lays in a place has come off, although nobody said so: it goes on again like the rest.
     fn lay_off(&mut self, id: Id) {
         let is_laid = self.read::<Id>(id, FieldName::Place).is_some();
-        if !is_laid
-            || self.read::<bool>(id, FieldName::Off) == Some(true)
-            || !self.job.ids(Kind::Part).any(|part| part == id)
-        {
+        // A new part is completed by itself.
+        if !is_laid || self.read::<bool>(id, FieldName::Off) == Some(true) || self.job.kind(id) != Some(Kind::Part) {
             return;
         }
         let off = Change::Off(true);
@@ -167,11 +165,10 @@ impl<'a> Draft<'a> {
             return;
         }
         let ahead = self.ahead();
-        // A donor may stand as it likes.
-        let done = vehicle_done(&ahead);
         let (lowering, road) = gates(&ahead, &still_loose(&ahead));
+        // A donor may stand as it likes.
         for (ids, gate, field) in [(lowered, lowering, FieldName::Lowered), (on_the_road, road, FieldName::OnTheRoad)] {
-            if let Some(id) = ids.iter().find(|id| Some(**id) == done && !gate.open) {
+            if let Some(id) = ids.iter().find(|id| !gate.open && !is_donor(&ahead, **id)) {
                 let problem = Problem::error(Code::StillLoose).at(*id).field(field).hint(Hint::TightenFirst);
                 self.refuse(problem.value("joints", gate.joints.len()).with(gate.joints));
             }

@@ -21,8 +21,8 @@ pub use commissioning::{BeforeLine, CommissioningLine, CommissioningView, LeftVi
 pub use evening::{EveningItem, EveningKind, EveningView};
 pub use lack::{Lack, LackWhy};
 pub use loose::{Gate, LooseJoint};
-pub(crate) use order::vehicle_done;
 pub use order::{Circle, RefitOrder};
+pub(crate) use order::{is_donor, vehicle_done};
 pub use ready::{ReadyView, RefitAssembly, RefitState};
 pub use reference::ReferenceView;
 pub(crate) use reference::reference_of;

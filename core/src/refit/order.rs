@@ -110,7 +110,8 @@ pub(super) fn is_donors(job: &Job, assembly: Id) -> bool {
     vehicle_of(job, assembly).is_some_and(|vehicle| is_donor(job, vehicle))
 }
 
-pub(super) fn is_donor(job: &Job, vehicle: Id) -> bool {
+/// Whether a vehicle only gives parts.
+pub(crate) fn is_donor(job: &Job, vehicle: Id) -> bool {
     job.item(vehicle).is_some_and(|vehicle| vehicle.is(FieldName::Donor))
 }
 

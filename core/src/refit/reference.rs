@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::order::vehicle_of;
+use super::order::{vehicle_done, vehicle_of};
 use crate::job::vocabulary::Fit;
 use crate::job::{Job, bare_name};
 use crate::record::{FieldName, Id, Kind};
@@ -26,10 +26,12 @@ pub struct ReferenceView {
 pub(super) fn mirror_of(job: &Job, assembly: Id) -> Option<Id> {
     let name = bare_name(&job.name(assembly));
     let side = job.side_of_assembly(assembly)?;
-    let vehicle = vehicle_of(job, assembly);
+    // An assembly of which nobody said the vehicle is of the one being done.
+    let vehicle_of = |assembly| vehicle_of(job, assembly).or_else(|| vehicle_done(job));
+    let vehicle = vehicle_of(assembly);
     let others = job.standing_ids(Kind::Assembly).filter(|other| *other != assembly && !name.is_empty());
     let mut mirrors = others.filter(|other| {
-        vehicle_of(job, *other) == vehicle
+        vehicle_of(*other) == vehicle
             && bare_name(&job.name(*other)) == name
             && job.side_of_assembly(*other).is_some_and(|other| other != side)
     });
