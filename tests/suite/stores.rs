@@ -431,7 +431,7 @@ fn what_was_missed_in_a_box_is_missed_wherever_the_box_goes() {
     let expected = (json!(1_100), json!(2), json!(1));
     assert_eq!(missed(&bench), expected);
     bench.at(2_000);
-    bench.change(BOX_07, json!({ "within": id(21) }));
+    bench.change(BOX_07, json!({ "within": id(GARAGE) }));
     assert_eq!(missed(&bench), expected);
     bench.change(22, json!({ "struck": true }));
     assert_eq!(missed(&bench), expected);
