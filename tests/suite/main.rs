@@ -15,6 +15,7 @@ mod lists;
 mod planning;
 mod rates;
 mod refit;
+mod refit_at_odds;
 mod sample;
 mod stores;
 mod terms;
