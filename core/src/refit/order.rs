@@ -82,13 +82,6 @@ impl RefitOrder {
         };
         self.circles.iter().filter(move |circle| circle.rules.iter().all(waits))
     }
-
-    /// The parts of one assembly, in order; not those of assemblies inside it.
-    #[must_use]
-    pub fn of_assembly(&self, job: &Job, assembly: Id) -> Vec<Id> {
-        let is_its = |part: &Id| assembly_of(job, *part) == Some(assembly);
-        self.parts.iter().copied().filter(is_its).collect()
-    }
 }
 
 pub(super) fn assembly_of(job: &Job, part: Id) -> Option<Id> {
