@@ -2,7 +2,7 @@ use std::borrow::Cow;
 use std::fmt;
 
 use serde::de::{Error, MapAccess, Visitor};
-use serde::ser::SerializeMap;
+use serde::ser::{SerializeMap, SerializeStruct};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::vocabulary::{
@@ -24,6 +24,19 @@ impl<'de> Deserialize<'de> for Change {
     }
 }
 
+/// Writes one member if it is set.
+#[inline(never)]
+fn put<S: SerializeStruct, T: Serialize>(
+    object: &mut S,
+    name: &'static str,
+    value: Option<&T>,
+) -> Result<(), S::Error> {
+    match value {
+        Some(value) => object.serialize_field(name, value),
+        None => object.skip_field(name),
+    }
+}
+
 macro_rules! changes {
     ($($member:ident: $name:ident($type:ty),)*) => {
         /// One field and its new value. In JSON an object of one member: `{"name":"Hub"}`; emptied: `{"clear":"name"}`.
@@ -36,12 +49,13 @@ macro_rules! changes {
         }
 
         /// The values of one record that are set and can be read; see [`FieldName`] for what each means.
-        #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+        #[derive(Debug, Clone, Default, PartialEq, Deserialize)]
         #[cfg_attr(feature = "ts", derive(tsify::Tsify))]
         pub struct Values {
             $(
                 #[doc = concat!("[`FieldName::", stringify!($name), "`].")]
-                #[serde(default, skip_serializing_if = "Option::is_none")]
+                #[serde(default)]
+                #[cfg_attr(feature = "ts", tsify(optional))]
                 pub $member: Option<$type>,
             )*
         }
@@ -51,6 +65,17 @@ macro_rules! changes {
             #[must_use]
             pub fn of(item: &Item) -> Self {
                 Self { $($member: item.read(FieldName::$name),)* }
+            }
+        }
+
+        // A call for each member: what would be derived holds all of them in one function, so long that an engine was seen to
+        // compile it wrongly ("What is proven where" in DEVELOPERS.md).
+        impl Serialize for Values {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                let set = [$(self.$member.is_some()),*];
+                let mut object = serializer.serialize_struct("Values", set.into_iter().filter(|&set| set).count())?;
+                $(put(&mut object, stringify!($member), self.$member.as_ref())?;)*
+                object.end()
             }
         }
 
