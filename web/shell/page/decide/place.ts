@@ -23,6 +23,7 @@ import { Live } from '../live';
 import '../measures/measures';
 import type { Measures } from '../measures/measures';
 import { settlingSaid } from '../measures/proof-said';
+import { Once } from '../once';
 import { tagFigures } from '../parts/tag-figures';
 import { tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
@@ -58,6 +59,7 @@ export class PlaceDecide extends LightElement {
   @query('asf-measures') private measures!: Measures | null;
 
   private readonly queue = new Queue(this);
+  private readonly once = new Once();
   private readonly whole = new Live(this, 'part', () => (this.partId ? { ask: 'part', part: this.partId } : null));
   private readonly inspect = new Live(this, 'inspect', () => (this.partId ? { ask: 'inspect', part: this.partId } : null));
   private readonly cost = new Live(this, 'cost', () => (this.partId ? { ask: 'cost', part: this.partId, today: today() } : null));
@@ -154,7 +156,7 @@ export class PlaceDecide extends LightElement {
     const open = inspect.together.filter(({ standing }) => standing !== 'decided').length;
     const verb = picked ? (open > 0 ? say.chooseAll(routeWord(picked.route), open + 1) : say.choose(routeWord(picked.route))) : say.addQuote;
     const price = picked ? (picked.why ? words().costing.reasons[picked.why] : picked.cash ? say.cash(money(picked.cash), open + 1) : '') : '';
-    const act = (): void => { if (picked) this.decide(); else this.quoting = true; };
+    const act = (): void => { this.act(cost); };
     return html`${settle ? html`<asf-primary .verb=${settle} .cost=${worth} key="M" @click=${() => { this.measures?.measureMore(); }}></asf-primary>
         <asf-button word=${verb} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-button>`
       : html`<asf-primary .verb=${verb} .cost=${price} key="Enter" ?disabled=${picked ? !picked.allowed : false} @click=${act}></asf-primary>`}
@@ -191,6 +193,12 @@ export class PlaceDecide extends LightElement {
     this.to(this.queue.later(this.partId));
   }
 
+  /** The next thing: to choose what is suggested, else to put a quote down. */
+  private act(view: CostView): void {
+    if (this.suggested(view)) this.decide();
+    else this.quoting = true;
+  }
+
   private decide(): void {
     const who = whoDecides();
     if (who === null) this.asking = true;
@@ -201,16 +209,21 @@ export class PlaceDecide extends LightElement {
     const { view } = this.cost;
     const picked = view && this.pick(view);
     if (!view || !picked?.allowed) { aloud(words().decide.noRoute); return; }
-    const next = this.queue.after(this.partId);
-    const { command, sides } = await choosing(view, picked, who);
+    await this.once.run('choose', view, () => this.choosePicked(view, picked, who));
+  }
+
+  /** Whether it was stored. */
+  private async choosePicked(view: CostView, picked: QuoteCost, who: string): Promise<boolean> {
+    const { command, parts } = await choosing(view, picked, who);
     const say = words().costing;
-    const what = sides > 1 ? say.choosenBoth(routeWord(picked.route), sides) : say.choosen(routeWord(picked.route));
+    const what = parts.length > 1 ? say.choosenBoth(routeWord(picked.route), parts.length) : say.choosen(routeWord(picked.route));
     // The next part is in hand by the time this is read: it says which one it was.
     const tag = this.whole.view?.line.tag;
     const { ok, entry } = await carryOut(command, tag === undefined ? what : words().decide.done(tagFigures(tag), what));
-    if (!ok) return;
-    this.undoable = { entry: entry ?? '', part: this.partId };
-    this.to(next);
+    if (!ok) return false;
+    this.undoable = { entry: entry ?? '', part: view.part };
+    this.to(this.queue.decided(parts));
+    return true;
   }
 
   private undoable = { entry: '', part: '' };
@@ -225,6 +238,7 @@ export class PlaceDecide extends LightElement {
     const { entry, part } = this.undoable;
     if (!entry || detail !== entry) return;
     this.undoable = { entry: '', part: '' };
+    this.queue.reopened();
     go(`#/decide/${part}`, true);
   };
 
@@ -242,7 +256,8 @@ export class PlaceDecide extends LightElement {
     const quote = view && sorted(view)[Number(key) - 1];
     if (quote) { this.picked = quote.id; return true; }
     switch (key.length === 1 ? key.toLowerCase() : key) {
-      case 'Enter': if (view && this.suggested(view)) this.decide(); else this.quoting = true; return true;
+      // What is still on its way is not answered.
+      case 'Enter': if (view) this.act(view); return true;
       case 'l': this.putOff(); return true;
       case 'ArrowLeft': this.turn(-1); return true;
       case 'ArrowRight': this.turn(1); return true;

@@ -8,19 +8,19 @@ const ITS_OWN = new Set<string>(['kind', 'struck', 'done', 'of', 'fallback', 'fe
 /**
  * The decision for a quote, and with it for the parts that are decided together: each for its own quote on the same route, else
  * for the same figures, which are put down for it with the same stroke, so that one undo takes all of it back. Who is decided
- * already stays so. `sides` says how many parts are decided.
+ * already stays so. `parts` are those that are decided.
  */
-export async function choosing(view: CostView, quote: QuoteCost, who: string): Promise<{ command: Command; sides: number }> {
+export async function choosing(view: CostView, quote: QuoteCost, who: string): Promise<{ command: Command; parts: Id[] }> {
   const commands: Command[] = [choose(quote.id, view.part, who)];
-  let sides = 1;
+  const parts = [view.part];
   for (const part of await openTogether(view.part)) {
     const cost = await desk.ask({ ask: 'cost', part, today: today() });
     const too = cost.view === 'cost' ? quoteToo(cost, quote) : undefined;
     if (!too) continue;
     commands.push(...too.first, choose(too.id, part, who));
-    sides += 1;
+    parts.push(part);
   }
-  return { command: commands.length === 1 && commands[0] ? commands[0] : { do: 'all', commands }, sides };
+  return { command: commands.length === 1 && commands[0] ? commands[0] : { do: 'all', commands }, parts };
 }
 
 /** What is decided together with a part and waits for a decision. */

@@ -164,8 +164,8 @@ export class PlaceRoutes extends LightElement {
     const { view } = this.cost;
     const picked = view && this.pick(view);
     if (!view || !picked) return;
-    const { command, sides } = await choosing(view, picked, who);
-    await carryOut(command, sides > 1 ? words().costing.choosenBoth(routeWord(picked.route), sides) : words().costing.choosen(routeWord(picked.route)));
+    const { command, parts } = await choosing(view, picked, who);
+    await carryOut(command, parts.length > 1 ? words().costing.choosenBoth(routeWord(picked.route), parts.length) : words().costing.choosen(routeWord(picked.route)));
   }
 
   private readonly pressed = (event: KeyboardEvent): void => {
