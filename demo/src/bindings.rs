@@ -1,7 +1,9 @@
 //! The workers' wasm and the JavaScript that loads it.
 
 use std::fs;
+use std::panic;
 use std::path::Path;
+use std::thread;
 
 use wasm_bindgen_cli_support::Bindgen;
 
@@ -23,14 +25,14 @@ const WORKERS: [Wasm; 2] = [
     Wasm { package: "asfound-reckon", profile: "wasm-reckon", name: "reckon" },
 ];
 
-/// Builds both workers' wasm into `web/shell/pkg`.
+/// Builds both workers' wasm into `web/shell/pkg`, side by side: each ends in a long step on one core.
 pub fn make() -> anyhow::Result<()> {
-    for worker in &WORKERS {
-        let folder = workspace::shell().join("pkg").join(worker.name);
-        worker.make(&folder)?;
-        say_size(worker.name, &folder)?;
-    }
-    Ok(())
+    let folder = |worker: &Wasm| workspace::shell().join("pkg").join(worker.name);
+    thread::scope(|scope| {
+        let building = WORKERS.each_ref().map(|worker| scope.spawn(move || worker.make(&folder(worker))));
+        building.into_iter().try_for_each(|one| one.join().unwrap_or_else(|panicked| panic::resume_unwind(panicked)))
+    })?;
+    WORKERS.iter().try_for_each(|worker| say_size(worker.name, &folder(worker)))
 }
 
 impl Wasm {
