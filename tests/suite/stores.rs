@@ -1,5 +1,7 @@
 //! Stores: a box counted with one part missing and one foreign, what is out, what is heavy, where something may lie.
 
+use asfound_core::job::PartsQuery;
+use asfound_core::papers::{PaperWords, parts_csv};
 use serde_json::{Value, json};
 
 use crate::bench::{Bench, PART, id, money};
@@ -174,6 +176,27 @@ fn a_rack_is_drawn_from_its_lowest_shelf() {
     assert_eq!(way, ["Garage", "Rack B", "Shelf 2", "Box 07"]);
     assert_eq!(view["line"]["code"], "0080-2");
     assert_eq!(place_of(&bench, GARAGE).get("rack"), None);
+}
+
+/// Break: in `part_line` tell `lent` of work, too; in `stands` give the word for the standing always.
+#[test]
+fn what_is_lent_is_not_told_as_out_for_work() {
+    let mut bench = garage();
+    for (number, out_for) in [(300, "loan"), (301, "work")] {
+        part(&mut bench, number, "Pattern", Some(BOX_07), json!([]));
+        let changes = json!([{ "of": id(number) }, { "out_for": out_for }]);
+        bench.done(json!({ "do": "create", "id": id(number + 400), "kind": "outing", "changes": changes }));
+    }
+    let line = |bench: &Bench, number| bench.asked(json!({ "ask": "part", "part": id(number) }))["line"].clone();
+    let (lent, sent) = (line(&bench, 300), line(&bench, 301));
+    assert_eq!([&lent["standing"], &lent["lent"]], [&json!("out"), &json!(true)]);
+    assert_eq!([&sent["standing"], &sent["lent"]], [&json!("out"), &Value::Null]);
+    let list = parts_csv(&bench.job, &PartsQuery::default(), None, &PaperWords::default());
+    let said = |word| list.lines().filter(|row| row.contains(word)).count();
+    assert_eq!([said(",on loan,"), said(",out for work,")], [1, 1], "{list}");
+    bench.done(json!({ "do": "change", "ids": [id(700)], "changes": [{ "arrived": "1970-04-01" }] }));
+    let back = line(&bench, 300);
+    assert_eq!([&back["standing"], &back["lent"]], [&json!("off"), &Value::Null]);
 }
 
 /// The day is 1970-05-01: 120 days after all this was written.

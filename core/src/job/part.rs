@@ -1,5 +1,5 @@
 use super::view::{PartLine, PartView};
-use super::vocabulary::{Route, Side, Standing, Triage};
+use super::vocabulary::{OutFor, Route, Side, Standing, Triage};
 use super::whole::Job;
 use crate::inspect;
 use crate::record::{FieldName, Id, Item, Kind};
@@ -76,6 +76,7 @@ impl Job {
         let assembly: Option<Id> = item.read(FieldName::Assembly);
         let route = self.route_of(part);
         let (photo, photos) = self.first_photo(part);
+        let standing = self.standing(part);
         Some(PartLine {
             id: part,
             tag: item.read(FieldName::Tag),
@@ -85,7 +86,8 @@ impl Job {
             side: self.side_of_part(item),
             quantity: item.read(FieldName::Quantity).unwrap_or(1),
             place: self.laid_in(part).map(|place| self.place_path(place)).unwrap_or_default(),
-            standing: self.standing(part),
+            standing,
+            lent: standing == Standing::Out && self.out(part).is_some_and(|out| out.out_for == OutFor::Loan),
             route,
             irreplaceable: item.is(FieldName::CannotBeBought) || route == Some(Route::Irreplaceable),
             missing: item.is(FieldName::MissingFromStart) || self.is_missed(part),

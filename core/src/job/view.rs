@@ -301,6 +301,9 @@ pub struct PartLine {
     pub place: Vec<String>,
     /// Where it stands.
     pub standing: Standing,
+    /// It is out on loan, for no work.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub lent: bool,
     /// The route chosen.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub route: Option<Route>,

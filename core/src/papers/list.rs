@@ -37,6 +37,8 @@ pub struct Row {
     pub place: Vec<String>,
     /// Where it stands.
     pub standing: Standing,
+    /// It is out on loan.
+    pub lent: bool,
     /// There is no other.
     pub irreplaceable: bool,
     /// The decision that holds.
@@ -222,6 +224,7 @@ fn row(job: &Job, part: PartView, today: Option<Day>) -> Row {
         quantity: part.line.quantity,
         side: part.line.side,
         standing: part.line.standing,
+        lent: part.line.lent,
         irreplaceable: part.line.irreplaceable,
         decision: decision(job, part.line.id, today),
         now: Now::of(job, part.line.id, today),

@@ -109,7 +109,7 @@ fn cells(row: &Row, words: &PaperWords, units: Units) -> [String; COLUMNS] {
         harmless(&row.assembly),
         row.side.map(|side| words.side(side).to_owned()).unwrap_or_default(),
         harmless(&row.place.join(" > ")),
-        words.standing(row.standing).to_owned(),
+        words.stands(row.standing, row.lent).to_owned(),
         decision.and_then(|decision| decision.route).map(|route| words.route(route).to_owned()).unwrap_or_default(),
         decision.map(|decision| harmless(&decision.from)).unwrap_or_default(),
         decision.and_then(|decision| decision.cash).map(figures::money).unwrap_or_default(),

@@ -188,6 +188,8 @@ words! {
         decided: "decided",
         /// Out of the house.
         out: "out for work",
+        /// Out of the house, with somebody who borrowed it.
+        lent: "on loan",
         /// New pieces are on their way.
         order: "on order",
         /// Tried.
@@ -438,6 +440,12 @@ impl PaperWords {
             Side::Left => &self.sides.left,
             Side::Right => &self.sides.right,
         }
+    }
+
+    /// How a part stands: what is out on loan is out for no work.
+    #[must_use]
+    pub fn stands(&self, standing: Standing, lent: bool) -> &str {
+        if lent { &self.standings.lent } else { self.standing(standing) }
     }
 
     /// The word for a standing.

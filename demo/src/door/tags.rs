@@ -29,6 +29,6 @@ pub(super) fn paper(
     let pdf = sheets.pdf(&words.page.tags);
     output::put(out, &pdf)?;
     let view = json!({"view": "paper", "kind": KIND, "labels": sheets.labels(), "sheets": sheets.sheets(),
-        "untagged": sheets.untagged, "bytes": pdf.len()});
+        "untagged": sheets.untagged, "unprinted": sheets.unprinted(), "bytes": pdf.len()});
     Ok(Answer { view, problems })
 }

@@ -1607,6 +1607,10 @@ export interface PartLine {
      */
     standing: Standing;
     /**
+     * It is out on loan, for no work.
+     */
+    lent?: boolean;
+    /**
      * The route chosen.
      */
     route?: Route;
@@ -6536,6 +6540,10 @@ export interface StandingWords {
      */
     out?: string;
     /**
+     * Out of the house, with somebody who borrowed it.
+     */
+    lent?: string;
+    /**
      * New pieces are on their way.
      */
     order?: string;
@@ -6944,6 +6952,10 @@ export interface TagSheetView {
      * Parts or places that were asked for and carry no tag yet.
      */
     untagged: number;
+    /**
+     * Labels with letters that cannot be printed: a question mark stands for each.
+     */
+    unprinted: number;
 }
 
 /**

@@ -158,7 +158,7 @@ impl Page<'_> {
             html,
             "<tr><th scope=\"row\">{}<span class=\"second\">{}</span></th><td>{}</td><td>{}</td>",
             tag_drawing(row),
-            escaped(self.words.standing(row.standing)),
+            escaped(self.words.stands(row.standing, row.lent)),
             self.described(row),
             decision.map(|decision| self.route(row, decision)).unwrap_or_default(),
         );

@@ -83,6 +83,15 @@ const ALIKE: [(&str, char); 32] = [
 
 /// A letter's byte in the encoding; what is not in it is printed as its like, or as a question mark.
 pub(super) fn byte(letter: char) -> u8 {
+    known(letter).unwrap_or(b'?')
+}
+
+/// Whether all letters can be printed, as they are or as their like.
+pub(super) fn can_print(text: &str) -> bool {
+    text.chars().all(|letter| known(letter).is_some())
+}
+
+fn known(letter: char) -> Option<u8> {
     let latin =
         |letter: char| u8::try_from(u32::from(letter)).ok().filter(|byte| matches!(byte, 0x20..=0x7e | 0xa0..=0xff));
     let between = || BETWEEN.iter().zip(0x80_u8..).find_map(|(one, byte)| (*one == Some(letter)).then_some(byte));
@@ -94,7 +103,7 @@ pub(super) fn byte(letter: char) -> u8 {
         '″' => Some(b'"'),
         _ => None,
     };
-    latin(letter).or_else(between).or_else(alike).or_else(drawn_as).unwrap_or(b'?')
+    latin(letter).or_else(between).or_else(alike).or_else(drawn_as)
 }
 
 /// Width of a letter in thousandths of the size. Latin letters with marks are as wide as those without.
@@ -177,7 +186,8 @@ mod tests {
         let row = |letters: &str| letters.chars().map(byte).collect::<Vec<u8>>();
         assert_eq!(row("A~é€…œ–"), [0x41, 0x7e, 0xe9, 0x80, 0x85, 0x9c, 0x96]);
         assert_eq!(row("Łożysko čep"), *b"Lo\x7aysko cep");
-        assert_eq!(row("ж\u{1f527}\u{7f}"), *b"???");
+        assert_eq!(row("ж\u{1f527}\u{7f}?"), *b"????");
+        assert_eq!(["Łożysko čep?", "Втулка", "Hub \u{1f527}"].map(can_print), [true, false, false]);
     }
 
     #[test]

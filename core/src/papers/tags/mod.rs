@@ -138,6 +138,8 @@ pub struct TagSheetView {
     pub all: usize,
     /// Parts or places that were asked for and carry no tag yet.
     pub untagged: usize,
+    /// Labels with letters that cannot be printed: a question mark stands for each.
+    pub unprinted: usize,
 }
 
 impl TagSheets {
@@ -175,6 +177,14 @@ impl TagSheets {
         self.entries.len()
     }
 
+    /// How many labels have letters that the face does not: it is every reader's own, and has those of Western Europe. A
+    /// question mark stands for each; what is scanned is the code.
+    #[must_use]
+    pub fn unprinted(&self) -> usize {
+        let can_print = |entry: &&Entry| letters::can_print(&entry.name) && letters::can_print(&entry.second);
+        self.entries.len() - self.entries.iter().filter(can_print).count()
+    }
+
     /// How many sheets there are.
     #[must_use]
     pub const fn sheets(&self) -> usize {
@@ -205,6 +215,7 @@ impl TagSheets {
             sheets: self.sheets(),
             all: self.labels(),
             untagged: self.untagged,
+            unprinted: self.unprinted(),
         }
     }
 }

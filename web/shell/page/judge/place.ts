@@ -13,6 +13,7 @@ import '../kit/empty';
 import '../kit/head';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { standingWord } from '../parts/tag-figures';
 import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import type { Address } from '../places';
 import { say as aloud } from '../say';
@@ -112,7 +113,7 @@ export class PlaceJudge extends LightElement {
 
   private get standing(): string {
     const line = this.whole.view?.line;
-    return line ? words().standings[line.standing] : '';
+    return line ? standingWord(line) : '';
   }
 
   private cautions(): TemplateResult {

@@ -4,7 +4,7 @@ import '../kit/row';
 import { routeWord } from '../routes/route-word';
 import { words } from '../words';
 import { aroundFound, foundLetters, foundWithin } from './found-letters';
-import { tagFigures, tagMarks } from './tag-figures';
+import { standingWord, tagFigures, tagMarks } from './tag-figures';
 
 export interface RowLook {
   picture: string;
@@ -21,7 +21,7 @@ export interface RowLook {
 export function partRow(line: PartLine, { picture, href, selecting = false, chosen = false, current = false, compact = false, tellSide = false }: RowLook): TemplateResult {
   const side = tellSide && line.side ? words().sides[line.side] : '';
   const second = secondLine(line);
-  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .marks=${tagMarks(line)} .name=${partName(line)} .second=${side ? html`<b>${side}</b> ${second}` : second}
+  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(line)} .marks=${tagMarks(line)} .name=${partName(line)} .second=${side ? html`<b>${side}</b> ${second}` : second}
     .photo=${line.photo ? picture : ''} .href=${href} ?selecting=${selecting} ?chosen=${chosen} ?current=${current} ?compact=${compact}></asf-row>`;
 }
 

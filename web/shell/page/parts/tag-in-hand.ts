@@ -4,11 +4,11 @@ import type { PartLine } from '../../bridge/protocol';
 import * as journal from '../journal';
 import '../kit/tag';
 import { words } from '../words';
-import { tagFigures } from './tag-figures';
+import { standingWord, tagFigures } from './tag-figures';
 
 /** The tag of the part that a place is about, as it stands in the head. */
-export function tagInHand(line: PartLine, size = 52, standingWord = ''): TemplateResult {
-  return html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord} .size=${size} about ?in-hand=${isInHand(line.id)} ?irreplaceable=${line.irreplaceable} ?missing=${line.missing} ?struck=${line.struck}></asf-tag>`;
+export function tagInHand(line: PartLine, size = 52): TemplateResult {
+  return html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(line)} .size=${size} about ?in-hand=${isInHand(line.id)} ?irreplaceable=${line.irreplaceable} ?missing=${line.missing} ?struck=${line.struck}></asf-tag>`;
 }
 
 /** On the bench, by what Teardown has open. */

@@ -14,7 +14,7 @@ import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import type { Address } from '../places';
-import { tagFigures } from '../parts/tag-figures';
+import { standingWord, tagFigures } from '../parts/tag-figures';
 import '../sheet/edit-line';
 import { putDown, write } from '../sheet/write';
 import '../styles/photo.css';
@@ -85,7 +85,7 @@ export class PlacePhoto extends LightElement {
     const [n, all] = this.position();
     const place = this.store.view?.line;
     const back = backOf(this.address, this.of && line ? `#/part/${this.of}` : place ? `#/stores/${this.of}` : '#/parts');
-    const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="40"></asf-tag>` : nothing;
+    const tag = line ? html`<asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(line)} size="40"></asf-tag>` : nothing;
     const taken = record.values.taken === undefined ? '' : momentWords(new Date(record.values.taken));
     return html`<asf-head .name=${line?.name || place?.record.values.name || say.title} .second=${[n ? say.of(n, all) : '', taken].filter(Boolean).join(', ')} back=${back} .tag=${tag} .cells=${[this.keeping.cell]}></asf-head>`;
   }

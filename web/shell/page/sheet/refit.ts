@@ -6,6 +6,7 @@ import '../kit/choice';
 import '../kit/icon';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
+import { standingWord } from '../parts/tag-figures';
 import { words } from '../words';
 import { hours } from '../words/format';
 import { readHours } from '../words/read';
@@ -22,7 +23,7 @@ export class SheetRefit extends LightElement {
     const say = words().sheet.refit;
     const { record, line } = this.view;
     const { values, id } = record;
-    return html`<asf-section .label=${say.title} .count=${words().standings[line.standing]}>
+    return html`<asf-section .label=${say.title} .count=${standingWord(line)}>
       <asf-choice compact columns="2" .label=${say.finished} .options=${[{ value: 'yes', word: say.isFinished }, { value: '', word: say.notFinished }]} .value=${live(values.finished ? 'yes' : '')} @asf-change=${this.finished}></asf-choice>
       <asf-choice compact columns="3" .label=${say.paint} .options=${(['before', 'after', ''] as const).map((value) => ({ value, word: say.paints[value] }))} .value=${live(values.paint ?? '')} @asf-change=${this.paint}></asf-choice>
       <asf-edit-line kind="hours" .label=${say.time} .hint=${say.timeHint} .value=${values.fit_time === undefined ? '' : hours(values.fit_time)} .record=${record} key="part/${id}/fit_time" .save=${this.time}></asf-edit-line>

@@ -9,6 +9,7 @@ import '../kit/message';
 import '../kit/section';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
+import { standingWord } from '../parts/tag-figures';
 import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import { strikeOut } from '../strike-out';
 import '../supply/deliveries';
@@ -71,7 +72,7 @@ export class PartSheet extends LightElement {
     const { view } = this.live;
     if (!view) return html``;
     const { line } = view;
-    return html`<asf-head sheet class=${this.beside ? '' : 'head-words-tight'} .name=${line.name || words().sheet.noName} .second=${html`${sideBefore(line)}${words().standings[line.standing]}`} .tag=${tagInHand(line)}
+    return html`<asf-head sheet class=${this.beside ? '' : 'head-words-tight'} .name=${line.name || words().sheet.noName} .second=${html`${sideBefore(line)}${standingWord(line)}`} .tag=${tagInHand(line)}
       .cells=${this.beside ? [] : [this.keeping.cell]} back=${this.beside && this.back === '#/parts' ? nothing : this.back}></asf-head>`;
   }
 

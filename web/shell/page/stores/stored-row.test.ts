@@ -4,7 +4,7 @@ import type { StoredLine } from '../../bridge/protocol';
 vi.mock('../kit/row', () => ({}));
 vi.mock('../parts/part-row', () => ({ partName: () => '' }));
 
-const { belongs, careWords, inPlace, isMissing, standingWord } = await import('./stored-row');
+const { belongs, careWords, inPlace, isMissing } = await import('./stored-row');
 
 const stored = (more: Partial<StoredLine> = {}, line: object = {}): StoredLine =>
   ({ line: { id: 'hub', name: 'Hub', standing: 'off', place: ['Garage', 'Box 07'], ...line }, lies: 'place', care: {}, settled: false, awkward: [], ...more }) as unknown as StoredLine;
@@ -47,12 +47,4 @@ test('how it is kept', () => {
   expect(careWords({ oiled: true, wrapped: true, fragile: false })).toEqual(['oiled and wrapped']);
   expect(careWords({ oiled: true, wrapped: false, fragile: true, lift: 'two' })).toEqual(['oiled', 'fragile', 'two to lift']);
   expect(careWords({ oiled: false, wrapped: false, fragile: false, lift: 'alone' })).toEqual([]);
-});
-
-// Catches: "out for work" under the tag of what a friend has borrowed.
-test('what is lent out is not out for work', () => {
-  const out = (out_for: 'work' | 'loan'): Pick<StoredLine, 'out'> => ({ out: { values: { out_for } } }) as unknown as Pick<StoredLine, 'out'>;
-  expect(standingWord(out('loan'))).toBe('on loan');
-  expect(standingWord(out('work'))).toBe('');
-  expect(standingWord({})).toBe('');
 });

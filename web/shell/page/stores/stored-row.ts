@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { Care, StoredLine } from '../../bridge/protocol';
 import '../kit/row';
 import { partName } from '../parts/part-row';
-import { tagFigures, tagMarks } from '../parts/tag-figures';
+import { standingWord, tagFigures, tagMarks } from '../parts/tag-figures';
 import { words } from '../words';
 import { bringsNew } from './brings-new';
 import { when } from './when';
@@ -12,12 +12,7 @@ import { when } from './when';
 export function storedRow(stored: StoredLine, picture: string, second: unknown, href = `#/part/${stored.line.id}`): TemplateResult {
   const { line } = stored;
   const marks = { ...tagMarks(line), missing: isMissing(stored), foreign: stored.counted === 'foreign' && !stored.settled };
-  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(stored)} .marks=${marks} .name=${partName(line)} .second=${second} .photo=${line.photo ? picture : ''} href=${href}></asf-row>`;
-}
-
-/** What is lent out is out of the house, but for no work; empty where its standing says it. */
-export function standingWord({ out }: Pick<StoredLine, 'out'>): string {
-  return out?.values.out_for === 'loan' ? words().where.house.onLoan : '';
+  return html`<asf-row .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(line)} .marks=${marks} .name=${partName(line)} .second=${second} .photo=${line.photo ? picture : ''} href=${href}></asf-row>`;
 }
 
 /** It should lie somewhere, and was not found there. */

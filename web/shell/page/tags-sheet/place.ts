@@ -148,6 +148,7 @@ export class TagsSheetPlace extends LightElement {
     if (this.busy) return html`<asf-preparing .what=${text.making}></asf-preparing>`;
     if (this.file) return html`<asf-prepared .file=${this.file} @asf-again=${this.make}></asf-prepared>`;
     return html`${view && view.untagged > 0 ? html`<p class="second">${text.untagged(view.untagged)}</p>` : nothing}
+      ${view && view.unprinted > 0 ? html`<p class="second">${text.unprinted(view.unprinted)}</p>` : nothing}
       <asf-primary .verb=${text.make} icon="printer" .cost=${view ? text.labels(view.all) : ''} ?disabled=${!view || this.question() === null} @click=${this.make}></asf-primary>
       ${this.failed ? failure(this.failed) : nothing}`;
   }

@@ -11,7 +11,7 @@ import '../kit/tag';
 import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import { partName } from '../parts/part-row';
-import { tagFigures } from '../parts/tag-figures';
+import { standingWord, tagFigures } from '../parts/tag-figures';
 import { Pictures } from '../pictures';
 import { words } from '../words';
 
@@ -53,8 +53,8 @@ export class WhereFind extends LightElement {
   private tile(line: PartLine): TemplateResult {
     const picture = line.photo ? this.pictures.small(line.photo) : '';
     return html`<a class="where-tile" href=${`#/where/${line.id}`}>${picture ? html`<img class="where-photo" src=${picture} alt="" loading="lazy" decoding="async">` : html`<span class="where-photo"></span>`}
-      <asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} size="36" ?missing=${line.missing} ?irreplaceable=${line.irreplaceable}></asf-tag>
-      <span class="where-name">${partName(line)}</span><span class="second">${line.place.at(-1) ?? words().standings[line.standing]}</span></a>`;
+      <asf-tag .number=${tagFigures(line.tag)} .standing=${line.standing} .standingWord=${standingWord(line)} size="36" ?missing=${line.missing} ?irreplaceable=${line.irreplaceable}></asf-tag>
+      <span class="where-name">${partName(line)}</span><span class="second">${line.place.at(-1) ?? standingWord(line)}</span></a>`;
   }
 
   private readonly typed = (event: Event): void => {

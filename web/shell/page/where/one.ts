@@ -14,13 +14,14 @@ import { LightElement } from '../kit/light-element';
 import { Live } from '../live';
 import '../missing/in-again';
 import { outSecond } from '../missing/out-words';
+import { standingWord } from '../parts/tag-figures';
 import { sideBefore, tagInHand } from '../parts/tag-in-hand';
 import { Pictures } from '../pictures';
 import type { Address } from '../places';
 import '../stores/place-chooser';
 import type { PlaceChosen } from '../stores/place-chooser';
 import { seen } from '../stores/settle';
-import { careWords, standingWord } from '../stores/stored-row';
+import { careWords } from '../stores/stored-row';
 import { when } from '../stores/when';
 import { words } from '../words';
 import { capital } from '../words/format';
@@ -45,10 +46,9 @@ export class WhereOne extends LightElement {
     if (this.live.nothing) return html`<asf-head .name=${say.title} back=${back}></asf-head><div class="body"><asf-empty .first=${say.gone.first} .then=${say.gone.then}></asf-empty></div>`;
     if (!view || view.part.line.id !== this.partId) return html`<asf-head sheet .name=${say.title} back=${back}></asf-head>`;
     const { line } = view.part;
-    const lent = standingWord(view.part);
     const primary = this.primary(view);
-    const second = html`${sideBefore(line)}${[lent || words().standings[line.standing], ...careWords(view.part.care)].join(', ')}`;
-    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${second} .tag=${tagInHand(line, 52, lent)} back=${back}></asf-head>
+    const second = html`${sideBefore(line)}${[standingWord(line), ...careWords(view.part.care)].join(', ')}`;
+    return html`<asf-head sheet class="head-words-tight" .name=${line.name || words().sheet.noName} .second=${second} .tag=${tagInHand(line)} back=${back}></asf-head>
       <div class="body where-body">${this.said(view)}${this.way(view.way)}${this.next(view.next)}
         <div class="pair"><asf-button icon="parts" word=${say.sheet} href=${openedFrom(`#/part/${line.id}`, `where/${line.id}`)}></asf-button><asf-button icon="scan" word=${say.scanTo} href=${openedFrom(`#/scan?mode=move&part=${line.id}`, `where/${line.id}`)}></asf-button></div></div>
       ${primary === nothing ? nothing : html`<div class="foot store-foot">${primary}</div>`}

@@ -35,6 +35,7 @@ export const tagsSheet = {
   nudge: 'The printer is off', nudgeHint: 'Measure how far, and move everything by as much. Minus is left, or up.',
   right: 'To the right', down: 'Down', nudgeWrong: 'At most 10 mm either way',
   untagged: (n: number) => (n === 1 ? 'One has no tag number yet and is left out.' : `${number(n)} have no tag number yet and are left out.`),
+  unprinted: (n: number) => `${n === 1 ? 'One has' : `${number(n)} have`} letters that cannot be printed here: a ? stands for each. The code is not touched.`,
   nothing: { first: 'Nothing to print.', then: 'What carries no tag number yet is left out. Numbers can be printed before there are parts.' },
   make: 'Make the PDF', making: 'Making the sheets',
   preview: 'The first sheet as it prints', drawn: (first: string, last: string, n: number) => `${count(n, 'label')}: ${first} to ${last}`,
