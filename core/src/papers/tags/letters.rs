@@ -139,8 +139,13 @@ pub(super) fn length(text: &str, size: f64) -> f64 {
     text.chars().map(|letter| f64::from(width_of(letter))).sum::<f64>() * size / 1_000.0
 }
 
-/// A text on so many lines of a width at most: broken between words; what is left over is cut with dots.
+/// A text on so many lines of a width at most: broken between words; what is left over is cut with dots. What cannot be
+/// printed is a question mark already here: a screen that has the letter would show what the paper will not.
 pub(super) fn lines(text: &str, size: f64, width: f64, most: usize) -> Vec<String> {
+    let text: String = text
+        .chars()
+        .map(|letter| if letter.is_whitespace() { letter } else { known(letter).map_or('?', |_| letter) })
+        .collect();
     let mut lines: Vec<String> = Vec::new();
     let mut words = text.split_whitespace().peekable();
     while let Some(word) = words.next() {
@@ -202,6 +207,7 @@ mod tests {
         assert_eq!(lines("Rear suspension bump stop", 4.0, 34.0, 2), ["Rear suspension", "bump stop"]);
         assert_eq!(lines("Rear suspension bump stop bracket plate", 4.0, 30.0, 1), ["Rear suspen…"]);
         assert_eq!(lines("", 4.0, 30.0, 2), Vec::<String>::new());
+        assert_eq!(lines("Łożysko, Ось", 4.0, 60.0, 2), ["Łożysko, ???"]);
         assert!(lines("Donaudampfschifffahrtsgesellschaft", 4.0, 30.0, 2)[0].ends_with('…'));
     }
 }
